@@ -1,0 +1,156 @@
+using System.Collections.Frozen;
+
+namespace Panside.Guide.Flows;
+
+/// <summary>A procedure as its file describes it, checked. Everything that the operator is walked through stands here.</summary>
+public sealed record Flow
+{
+    /// <summary>The step that stands for the end of every flow.</summary>
+    public const string End = "over";
+
+    /// <summary>The target that leads back to where a side trip began.</summary>
+    public const string Return = "return";
+
+    /// <summary>The condition without which no step may lead to the end.</summary>
+    public const string Gate = "clear-to-leave";
+
+    /// <summary>Its name.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>SHA-256 of the text, the first 16 hexadecimal digits.</summary>
+    public required string Hash { get; init; }
+
+    /// <summary>The phases in order.</summary>
+    public required IReadOnlyList<Phase> Phases { get; init; }
+
+    /// <summary>The first step.</summary>
+    public required string Start { get; init; }
+
+    /// <summary>What leads away from any step.</summary>
+    public required IReadOnlyList<Passage> Anywhere { get; init; }
+
+    /// <summary>Questions that come back at an interval while a step rests.</summary>
+    public required IReadOnlyList<Watch> Watches { get; init; }
+
+    /// <summary>When to say what is to be done.</summary>
+    public required IReadOnlyList<AdviceRule> Advices { get; init; }
+
+    /// <summary>Words that may be typed, each with the other ways to say it.</summary>
+    public required FrozenDictionary<string, string> Words { get; init; }
+
+    /// <summary>What is said once, at the beginning.</summary>
+    public required string Opening { get; init; }
+
+    /// <summary>The steps by id.</summary>
+    public required FrozenDictionary<string, Step> Steps { get; init; }
+
+    /// <summary>The phase of a step.</summary>
+    public Phase PhaseOf(string step) => Steps[step].Phase;
+}
+
+/// <summary>A part of the procedure.</summary>
+/// <param name="Code">As in the stream: <c>start-up</c>.</param>
+/// <param name="IsSideTrip">Whether its steps lead back to where it was entered from.</param>
+/// <param name="On">What leads away from any of its steps.</param>
+public sealed record Phase(string Code, bool IsSideTrip, IReadOnlyList<Passage> On);
+
+/// <summary>One place in the procedure: something is asked, or time passes while watches ask.</summary>
+public sealed record Step
+{
+    /// <summary>A stable id; journals name it.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Its phase.</summary>
+    public required Phase Phase { get; init; }
+
+    /// <summary>A reading's or an observation's code, or <c>confirm</c>; null where the step rests.</summary>
+    public required string? Ask { get; init; }
+
+    /// <summary>The instruction.</summary>
+    public required string Text { get; init; }
+
+    /// <summary>The reason.</summary>
+    public required string? Because { get; init; }
+
+    /// <summary>Hazards, said before it.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>Whether only a beginner is asked.</summary>
+    public required bool BeginnerOnly { get; init; }
+
+    /// <summary>Whether it cannot be skipped.</summary>
+    public required bool IsCritical { get; init; }
+
+    /// <summary>The action advised with it; null where none is.</summary>
+    public required string? Advise { get; init; }
+
+    /// <summary>The urgency of that advice.</summary>
+    public required string Urgency { get; init; }
+
+    /// <summary>The mark that a yes sets; null where none.</summary>
+    public required string? Mark { get; init; }
+
+    /// <summary>What is said when the answer is no and nothing leads away.</summary>
+    public required string? IfNo { get; init; }
+
+    /// <summary>How long after the step is reached it is asked; also how long <c>later</c> puts it off.</summary>
+    public required TimeSpan After { get; init; }
+
+    /// <summary>The watches that ask while it rests.</summary>
+    public required IReadOnlyList<string> Watches { get; init; }
+
+    /// <summary>What leads away from it, in order of precedence.</summary>
+    public required IReadOnlyList<Passage> Passages { get; init; }
+
+    /// <summary>Line and column in the file.</summary>
+    public required (int Line, int Column) Place { get; init; }
+}
+
+/// <summary>One way from a step to another.</summary>
+/// <param name="When">The trigger: <c>answer yes</c>, <c>did lit-fire</c>, <c>fact draw-due</c> …</param>
+/// <param name="Given">Facts that must hold as well; <c>not x</c> for one that must not.</param>
+/// <param name="Go">The step it leads to, <see cref="Flow.Return"/> or <see cref="Flow.End"/>.</param>
+/// <param name="Place">Line and column in the file.</param>
+public sealed record Passage(string When, IReadOnlyList<string> Given, string Go, (int Line, int Column) Place);
+
+/// <summary>A question that comes back.</summary>
+/// <param name="Id">A stable id, as a step's.</param>
+/// <param name="Ask">A reading's or an observation's code, or <c>confirm</c>.</param>
+/// <param name="Every">The interval; null for the rig's own between charges.</param>
+/// <param name="DoneBy">Triggers that answer it unasked.</param>
+/// <param name="Given">Facts that must hold for it to be asked.</param>
+/// <param name="Text">The instruction.</param>
+/// <param name="Because">The reason.</param>
+/// <param name="Cautions">Hazards, said before it.</param>
+/// <param name="Advise">The action advised with it; null where none is.</param>
+public sealed record Watch(
+    string Id,
+    string Ask,
+    TimeSpan? Every,
+    IReadOnlyList<string> DoneBy,
+    IReadOnlyList<string> Given,
+    string Text,
+    string? Because,
+    IReadOnlyList<string> Cautions,
+    string? Advise);
+
+/// <summary>When to say what is to be done.</summary>
+/// <param name="Id">A stable id.</param>
+/// <param name="Action">One of the actions.</param>
+/// <param name="Urgency">One of the urgencies.</param>
+/// <param name="When">Facts that must all hold.</param>
+/// <param name="Phases">The phases that it belongs to; empty for all.</param>
+/// <param name="Text">The action, verb first.</param>
+/// <param name="Because">The reason.</param>
+/// <param name="Forecast">The forecast it stands on; null where none.</param>
+/// <param name="Again">How long until it is said again while it still holds; null for once.</param>
+public sealed record AdviceRule(
+    string Id,
+    string Action,
+    string Urgency,
+    IReadOnlyList<string> When,
+    IReadOnlyList<string> Phases,
+    string Text,
+    string Because,
+    string? Forecast,
+    TimeSpan? Again);

@@ -1,0 +1,125 @@
+using Panside.Guide.Yaml;
+
+namespace Panside.Guide.Flows;
+
+/// <summary>What every flow must hold before it may guide anyone: names that lead somewhere, and the safety rules S2 and S6.</summary>
+public static class FlowCheck
+{
+    /// <summary>Every name leads to a step, a watch or a phase, and stands once.</summary>
+    public static void Names(YamlMap root, Flow flow, IReadOnlyList<Step> steps)
+    {
+        var place = root.Place();
+        foreach (var twin in steps.GroupBy(step => step.Id).SelectMany(group => group.Skip(1)))
+        {
+            root.AddAt(twin.Place, $"the step '{twin.Id}' stands twice", "a name of its own for each step");
+        }
+
+        foreach (var watch in flow.Watches.Where(watch => flow.Steps.ContainsKey(watch.Id)))
+        {
+            root.AddAt(place, $"'{watch.Id}' is both a step and a watch", "a name of its own for each");
+        }
+
+        if (!flow.Steps.ContainsKey(flow.Start))
+        {
+            root.Add("start", $"'{flow.Start}' is no step", "the first step's name");
+        }
+
+        foreach (var passage in steps.SelectMany(step => step.Passages)
+                     .Concat(flow.Phases.SelectMany(phase => phase.On))
+                     .Concat(flow.Anywhere)
+                     .Where(passage => passage.Go is not (Flow.End or Flow.Return) && !flow.Steps.ContainsKey(passage.Go)))
+        {
+            root.AddAt(passage.Place, $"'{passage.Go}' is no step", $"a step's name, '{Flow.Return}' or '{Flow.End}'");
+        }
+
+        foreach (var step in steps)
+        {
+            foreach (var watch in step.Watches.Where(id => flow.Watches.All(watch => watch.Id != id)))
+            {
+                root.AddAt(step.Place, $"'{watch}' is no watch", "one that stands under 'watches'");
+            }
+
+            if (step.Passages.Any(passage => passage.Go == Flow.Return) && !step.Phase.IsSideTrip)
+            {
+                root.AddAt(step.Place, $"'{Flow.Return}' in a phase that is no side trip", "'side-trip: true' at the phase");
+            }
+        }
+    }
+
+    /// <summary>
+    /// S2: the emergency is one action away from every step. S6: the end can be reached from every step, and no way leads
+    /// to it but through the gate.
+    /// </summary>
+    /// <exception cref="FaultyFileException">A rule does not hold.</exception>
+    public static void Ways(string file, Flow flow)
+    {
+        var faults = new List<Fault>();
+        var emergency = flow.Anywhere.Where(passage => passage.Given.Count == 0 && Leads(flow, passage, "emergency")).ToList();
+        if (!emergency.Any(passage => passage.When.StartsWith("word ", StringComparison.Ordinal)))
+        {
+            faults.Add(new(
+                file, 1, 1, "no word leads from anywhere to the emergency phase", "one under 'anywhere', without 'given' (S2)"));
+        }
+
+        foreach (var (from, passage) in Edges(flow).Where(edge => edge.Passage.Go == Flow.End && !edge.Passage.Given.Contains(Flow.Gate)))
+        {
+            faults.Add(new(
+                file, passage.Place.Line, passage.Place.Column, $"'{from}' leads to the end without the gate",
+                $"'given: [{Flow.Gate}]' on every way to '{Flow.End}' (S6)"));
+        }
+
+        var reaching = Reaching(flow);
+        faults.AddRange(flow.Steps.Values.Where(step => !reaching.Contains(step.Id)).Select(step => new Fault(
+            file, step.Place.Line, step.Place.Column, $"no way leads from '{step.Id}' to the end", "a way to 'over' (S6)")));
+
+        var reached = Reached(flow);
+        faults.AddRange(flow.Steps.Values.Where(step => !reached.Contains(step.Id)).Select(step => new Fault(
+            file, step.Place.Line, step.Place.Column, $"no way leads to '{step.Id}'", "a way from another step")));
+        if (faults.Count > 0)
+        {
+            throw new FaultyFileException([.. faults.OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
+        }
+    }
+
+    /// <summary>Every way of the flow, from each step: its own, its phase's and those from anywhere.</summary>
+    public static IEnumerable<(string From, Passage Passage)> Edges(Flow flow) =>
+        flow.Steps.Values.SelectMany(step =>
+            step.Passages.Concat(step.Phase.On).Concat(flow.Anywhere).Select(passage => (step.Id, passage)));
+
+    private static bool Leads(Flow flow, Passage passage, string phase) =>
+        flow.Steps.TryGetValue(passage.Go, out var step) && step.Phase.Code == phase;
+
+    private static HashSet<string> Reached(Flow flow)
+    {
+        var reached = new HashSet<string>(StringComparer.Ordinal) { flow.Start };
+        return Spread(reached, flow, edge => reached.Contains(edge.From) && reached.Add(edge.To));
+    }
+
+    private static HashSet<string> Reaching(Flow flow)
+    {
+        var reaching = new HashSet<string>(StringComparer.Ordinal) { Flow.End };
+        return Spread(reaching, flow, edge => reaching.Contains(edge.To) && reaching.Add(edge.From));
+    }
+
+    private static HashSet<string> Spread(HashSet<string> set, Flow flow, Func<(string From, string To), bool> grows)
+    {
+        var edges = Edges(flow)
+            .SelectMany(edge => edge.Passage.Go == Flow.Return
+                ? flow.Steps.Values.Where(step => !step.Phase.IsSideTrip).Select(step => (edge.From, To: step.Id))
+                : [(edge.From, To: edge.Passage.Go)])
+            .Distinct()
+            .ToList();
+        bool grew;
+        do
+        {
+            grew = false;
+            foreach (var edge in edges)
+            {
+                grew |= grows(edge);
+            }
+        }
+        while (grew);
+
+        return set;
+    }
+}

@@ -1,0 +1,265 @@
+using System.Collections.Frozen;
+using System.Security.Cryptography;
+using System.Text;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Yaml;
+
+namespace Panside.Guide.Flows;
+
+/// <summary>The names that a flow may use for what the program knows.</summary>
+/// <param name="Facts">What can hold or not: <c>draw-due</c>.</param>
+/// <param name="Figures">What can stand in braces in a text: <c>{tank}</c>.</param>
+/// <param name="Forecasts">The forecasts that advice can stand on.</param>
+public sealed record FlowVocabulary(
+    IReadOnlyCollection<string> Facts, IReadOnlyCollection<string> Figures, IReadOnlyCollection<string> Forecasts);
+
+/// <summary>Reads a flow file; its form is described in docs/flows.md. A flow that is read is also checked.</summary>
+public sealed class FlowFile
+{
+    private static readonly string[] Levels = ["beginner", "all"];
+
+    private readonly FlowVocabulary _vocabulary;
+    private readonly List<Step> _steps = [];
+    private readonly HashSet<string> _words = new(StringComparer.Ordinal);
+
+    private FlowFile(FlowVocabulary vocabulary) => _vocabulary = vocabulary;
+
+    /// <summary>Reads the text of a flow file.</summary>
+    /// <param name="file">The name for faults.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="vocabulary">The names it may use.</param>
+    /// <exception cref="FaultyFileException">With every fault in it, each with its place.</exception>
+    public static Flow Read(string file, string text, FlowVocabulary vocabulary) => new FlowFile(vocabulary).ReadAll(file, text);
+
+    private Flow ReadAll(string file, string text)
+    {
+        var root = YamlMap.Read(file, text, "the flow");
+        var name = root.Text("flow", required: true) ?? "";
+        root.Whole("version", 1, 1, required: true);
+        var opening = root.Text("opening", required: true) ?? "";
+        var words = Words(root);
+        var start = root.Text("start", required: true) ?? "";
+        var anywhere = root.Maps("anywhere", required: true).Select(Passage).ToList();
+        var watches = root.Maps("watches").Select(Watch).ToList();
+        var phases = root.Maps("phases", required: true).Select(Phase).ToList();
+        var advices = root.Maps("advices").Select(AdviceRule).ToList();
+        root.Finish();
+
+        var flow = new Flow
+        {
+            Name = name,
+            Hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16],
+            Phases = phases,
+            Start = start,
+            Anywhere = anywhere,
+            Watches = watches,
+            Advices = advices,
+            Words = words,
+            Opening = opening,
+            Steps = _steps.DistinctBy(step => step.Id).ToFrozenDictionary(step => step.Id),
+        };
+        FlowCheck.Names(root, flow, _steps);
+        root.Demand();
+        FlowCheck.Ways(file, flow);
+        return flow;
+    }
+
+    private FrozenDictionary<string, string> Words(YamlMap root)
+    {
+        var words = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+        if (root.Map("words") is { } map)
+        {
+            foreach (var word in map.Keys)
+            {
+                _words.Add(word);
+                words[word] = word;
+                foreach (var alias in map.Texts(word))
+                {
+                    if (!words.TryAdd(alias, word))
+                    {
+                        map.Add(word, $"'{alias}' already means '{words[alias]}'", "each wording once");
+                    }
+                }
+            }
+        }
+
+        return words.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+    }
+
+    private Phase Phase(YamlMap map)
+    {
+        var phase = new Phase(
+            map.Text("phase", required: true) ?? "",
+            map.Flag("side-trip") ?? false,
+            [.. map.Maps("on").Select(Passage)]);
+        var steps = map.Maps("steps", required: true);
+        for (var i = 0; i < steps.Count; i++)
+        {
+            var following = i + 1 < steps.Count ? steps[i + 1].Text("step") : null;
+            _steps.Add(Step(steps[i], phase, following));
+        }
+
+        map.Finish();
+        return phase;
+    }
+
+    private Step Step(YamlMap map, Phase phase, string? following)
+    {
+        var rests = map.Flag("rest") ?? false;
+        var ask = rests ? null : Ask(map);
+        var go = map.Text("go") ?? (rests ? null : following);
+        if (go is null && !rests)
+        {
+            map.Add("step", "the last step of a phase leads nowhere", "'go: …', the step that follows");
+        }
+
+        var noGo = map.Text("no");
+        var place = map.Place("step");
+        var passages = map.Maps("if").Select(Passage).ToList();
+        if (noGo is not null)
+        {
+            passages.Add(new("answer no", [], noGo, map.Place("no")));
+        }
+
+        if (go is not null)
+        {
+            var done = map.Texts("done-by").Select(when => Trigger(map, "done-by", when)).ToList();
+            done.Add(ask switch
+            {
+                null or Prompt.Confirm => "answer yes",
+                _ when ObservationName.FromCode(ask) is not null => "observed " + ask,
+                _ => "reading " + ask,
+            });
+            var critical = map.Flag("critical") ?? false;
+            if (!critical)
+            {
+                done.Add("answer skip");
+            }
+
+            passages.AddRange(done.Select(when => new Passage(when, [], go, map.Has("go") ? map.Place("go") : place)));
+        }
+
+        var step = new Step
+        {
+            Id = map.Text("step", required: true) ?? "",
+            Phase = phase,
+            Ask = ask,
+            Text = Worded(map, "text", required: !rests) ?? "",
+            Because = Worded(map, "because"),
+            Cautions = map.Texts("caution"),
+            BeginnerOnly = map.Word("for", Levels) == "beginner",
+            IsCritical = map.Flag("critical") ?? false,
+            Advise = map.Word("advise", Actions.All),
+            Urgency = map.Word("urgency", Urgencies.All) ?? "info",
+            Mark = map.Text("mark"),
+            IfNo = Worded(map, "if-no"),
+            After = Time(map, "after") ?? TimeSpan.Zero,
+            Watches = map.Texts("watch"),
+            Passages = passages,
+            Place = place,
+        };
+        map.Finish();
+        return step;
+    }
+
+    private Watch Watch(YamlMap map)
+    {
+        var watch = new Watch(
+            map.Text("watch", required: true) ?? "",
+            Ask(map) ?? Prompt.Confirm,
+            map.Text("every") == "wood-interval" ? null : Time(map, "every", required: true),
+            [.. map.Texts("done-by").Select(when => Trigger(map, "done-by", when))],
+            Facts(map, "given"),
+            Worded(map, "text", required: true) ?? "",
+            Worded(map, "because"),
+            map.Texts("caution"),
+            map.Word("advise", Actions.All));
+        map.Finish();
+        return watch;
+    }
+
+    private AdviceRule AdviceRule(YamlMap map)
+    {
+        var rule = new AdviceRule(
+            map.Text("id", required: true) ?? "",
+            map.Word("advice", Actions.All, required: true) ?? "",
+            map.Word("urgency", Urgencies.All, required: true) ?? "",
+            Facts(map, "when", required: true),
+            map.Texts("phases"),
+            Worded(map, "text", required: true) ?? "",
+            Worded(map, "because", required: true) ?? "",
+            map.Word("forecast", [.. _vocabulary.Forecasts]),
+            Time(map, "again"));
+        map.Finish();
+        return rule;
+    }
+
+    private Passage Passage(YamlMap map)
+    {
+        var passage = new Passage(
+            Trigger(map, "when", map.Text("when", required: true) ?? ""),
+            Facts(map, "given"),
+            map.Text("go", required: true) ?? "",
+            map.Place("go"));
+        map.Finish();
+        return passage;
+    }
+
+    private string? Ask(YamlMap map) => map.Word(
+        "ask",
+        [Prompt.Confirm, .. ReadingName.All.Select(name => name.Code), .. ObservationName.All.Select(name => name.Code)],
+        required: true);
+
+    private string Trigger(YamlMap map, string key, string when)
+    {
+        var parts = when.Split(' ');
+        var known = parts switch
+        {
+            ["answer", var word] => AnswerWords.All.Contains(word),
+            ["did", var deed] => DeedName.FromCode(deed) is not null,
+            ["reading", var reading] => ReadingName.FromCode(reading) is not null,
+            ["observed", var what, var state] => ObservationName.FromCode(what)?.States.Contains(state) ?? false,
+            ["observed", var what] => ObservationName.FromCode(what) is not null,
+            ["fact", var fact] => _vocabulary.Facts.Contains(fact),
+            ["word", var word] => _words.Contains(word),
+            _ => false,
+        };
+        if (!known && when.Length > 0)
+        {
+            map.Add(
+                key,
+                $"'{when}' never happens",
+                "answer, did, reading, observed, fact or word, with a name that exists (docs/flows.md lists them)");
+        }
+
+        return when;
+    }
+
+    private IReadOnlyList<string> Facts(YamlMap map, string key, bool required = false)
+    {
+        var facts = map.Texts(key, required);
+        foreach (var fact in facts.Where(fact => !_vocabulary.Facts.Contains(fact.StartsWith("not ", StringComparison.Ordinal) ? fact[4..] : fact)))
+        {
+            map.Add(key, $"'{fact}' is no fact", "one that docs/flows.md lists");
+        }
+
+        return facts;
+    }
+
+    private string? Worded(YamlMap map, string key, bool required = false)
+    {
+        var text = map.Text(key, required);
+        foreach (var figure in Template.FiguresIn(text ?? "").Where(figure => !_vocabulary.Figures.Contains(figure)))
+        {
+            map.Add(key, $"'{{{figure}}}' is no figure", "one that docs/flows.md lists");
+        }
+
+        return text;
+    }
+
+    private static TimeSpan? Time(YamlMap map, string key, bool required = false) =>
+        map.Measure(key, Dimension.Time, "10 min", required) is { } time
+            ? TimeSpan.FromMinutes(time.Value * (time.Unit == Unit.Hour ? 60 : 1))
+            : null;
+}

@@ -1,0 +1,31 @@
+using Panside.Guide.Measures;
+
+namespace Panside.Guide.Lines;
+
+/// <summary>What the operator, or the passing of time, says. Seven shapes, and no other.</summary>
+/// <param name="At">When.</param>
+public abstract record LineIn(Moment At);
+
+/// <summary>A value read off an instrument.</summary>
+public sealed record Reading(Moment At, ReadingName Name, Measure Measure) : LineIn(At);
+
+/// <summary>Something seen or smelled.</summary>
+public sealed record Observed(Moment At, ObservationName Name, string Is) : LineIn(At);
+
+/// <summary>Something done, with its amount where it has one.</summary>
+public sealed record Did(Moment At, DeedName Name, Measure? Measure) : LineIn(At);
+
+/// <summary>An answer to the open prompt: one of <see cref="AnswerWords"/>.</summary>
+public sealed record Answer(Moment At, string Word) : LineIn(At);
+
+/// <summary>What a person typed.</summary>
+public sealed record Text(Moment At, string Words) : LineIn(At);
+
+/// <summary>Time passes.</summary>
+public sealed record Tick(Moment At) : LineIn(At);
+
+/// <summary>A line that is none of the above: it is refused for the reason it carries, and changes nothing.</summary>
+/// <param name="Stated">When; null where the line has no good time.</param>
+/// <param name="Why">What is wrong, what was expected.</param>
+/// <param name="Field">The field to blame; null where it is the whole line.</param>
+public sealed record Unreadable(Moment? Stated, string Why, string? Field) : LineIn(Stated ?? default);

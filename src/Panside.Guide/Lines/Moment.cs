@@ -1,0 +1,28 @@
+using System.Globalization;
+
+namespace Panside.Guide.Lines;
+
+/// <summary>A point in time as a line wrote it, so that an answer carries the very same text.</summary>
+/// <param name="Time">The time with its offset.</param>
+/// <param name="Written">The text: RFC 3339 with offset.</param>
+public readonly record struct Moment(DateTimeOffset Time, string Written)
+{
+    private static readonly string[] Forms =
+    [
+        "yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz",
+    ];
+
+    /// <summary>A moment of a face's clock, to the second.</summary>
+    public static Moment Of(DateTimeOffset time) =>
+        new(time, time.ToString(Forms[0], CultureInfo.InvariantCulture));
+
+    /// <summary>Reads RFC 3339 with an offset (<c>Z</c> or <c>±hh:mm</c>); null where it is none.</summary>
+    public static Moment? Read(string text)
+    {
+        var plain = text.EndsWith('Z') || text.EndsWith('z') ? text[..^1] + "+00:00" : text;
+        plain = plain.Length > 10 && plain[10] is 't' or ' ' ? plain[..10] + "T" + plain[11..] : plain;
+        return DateTimeOffset.TryParseExact(plain, Forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)
+            ? new(time, text)
+            : null;
+    }
+}

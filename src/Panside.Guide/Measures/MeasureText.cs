@@ -1,0 +1,89 @@
+using System.Globalization;
+using System.Text.RegularExpressions;
+
+namespace Panside.Guide.Measures;
+
+/// <summary>Reads a number with or without a unit as a person writes it: <c>217.4F</c>, <c>1 1/2 in</c>, <c>1.5"</c>, <c>½</c>.</summary>
+public static partial class MeasureText
+{
+    private const string Fractions = "¼½¾⅛⅜⅝⅞⅓⅔";
+    private static readonly double[] FractionValues = [0.25, 0.5, 0.75, 0.125, 0.375, 0.625, 0.875, 1.0 / 3, 2.0 / 3];
+
+    /// <summary>The number and the word behind it; false where the text does not start with a number.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="value">The number; a comma is a decimal point, unless three digits follow it: then it could mean thousands, and is refused.</param>
+    /// <param name="rest">What stands behind the number, trimmed; may be empty.</param>
+    public static bool TryNumber(string text, out double value, out string rest)
+    {
+        value = 0;
+        rest = "";
+        if (Pattern().Match(text.Trim()) is not { Success: true } match)
+        {
+            return false;
+        }
+
+        rest = match.Groups["rest"].Value.Trim();
+        var written = match.Groups["whole"].Value;
+        var comma = written.IndexOf(',', StringComparison.Ordinal);
+        if (comma >= 0 && written.Length - comma == 4)
+        {
+            return false;
+        }
+
+        var whole = written.Replace(',', '.');
+        if (whole.Length > 0 && !double.TryParse(whole, NumberStyles.Float, CultureInfo.InvariantCulture, out value))
+        {
+            return false;
+        }
+
+        var minus = match.Groups["sign"].Value is "-" or "−";
+        if (match.Groups["above"].Success)
+        {
+            var below = double.Parse(match.Groups["below"].Value, CultureInfo.InvariantCulture);
+            if (below == 0)
+            {
+                return false;
+            }
+
+            value += double.Parse(match.Groups["above"].Value, CultureInfo.InvariantCulture) / below;
+        }
+        else if (match.Groups["glyph"].Success)
+        {
+            value += FractionValues[Fractions.IndexOf(match.Groups["glyph"].Value, StringComparison.Ordinal)];
+        }
+        else if (whole.Length == 0)
+        {
+            return false;
+        }
+
+        value = minus ? -value : value;
+        return double.IsFinite(value);
+    }
+
+    /// <summary>A number with a unit that is one of a dimension; the unit may be left out where one is assumed.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="dimension">What is measured.</param>
+    /// <param name="assumed">The unit where none is written; null where one must be.</param>
+    /// <returns>The measure, or a sentence that says what is wrong.</returns>
+    public static (Measure? Measure, string? Fault) Read(string text, Dimension dimension, Unit? assumed)
+    {
+        if (!TryNumber(text, out var value, out var word))
+        {
+            return (null, $"'{text}' is no number with a unit");
+        }
+
+        if (word.Length == 0)
+        {
+            return assumed is { } unit ? (new Measure(value, unit), null) : (null, $"'{text}' has no unit");
+        }
+
+        return UnitNames.FromWord(word) is { } written && written.Kind() == dimension
+            ? (new Measure(value, written), null)
+            : (null, $"'{word}' is no unit of {dimension.ToString().ToLowerInvariant()}");
+    }
+
+    [GeneratedRegex(
+        @"^(?<sign>[-−+])?(?:(?<above>\d{1,4})/(?<below>\d{1,3})(?![\d/])|(?<whole>\d{1,7}(?:[.,]\d{1,6})?|\.\d{1,6})(?:(?:\s+|-)(?<above>\d{1,2})/(?<below>\d{1,3})(?![\d/])|\s?(?<glyph>[¼½¾⅛⅜⅝⅞⅓⅔]))?|(?<glyph>[¼½¾⅛⅜⅝⅞⅓⅔]))(?<rest>(?![\d.,/]).*)$",
+        RegexOptions.CultureInvariant)]
+    private static partial Regex Pattern();
+}

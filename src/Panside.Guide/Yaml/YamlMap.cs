@@ -1,0 +1,267 @@
+using System.Globalization;
+using Panside.Guide.Measures;
+using YamlDotNet.Core;
+using YamlDotNet.RepresentationModel;
+
+namespace Panside.Guide.Yaml;
+
+/// <summary>
+/// One mapping of a YAML file, read key by key. Each read that goes wrong adds a <see cref="Fault"/> with its place and
+/// gives a stand-in, so that one pass finds every fault; <see cref="Finish"/> tells the keys that nobody asked for.
+/// </summary>
+public sealed class YamlMap
+{
+    private readonly string _file;
+    private readonly List<Fault> _faults;
+    private readonly YamlNode _self;
+    private readonly Dictionary<string, (YamlNode Key, YamlNode Value)> _entries = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
+
+    private YamlMap(string file, YamlNode node, List<Fault> faults, string what)
+    {
+        (_file, _faults, _self) = (file, faults, node);
+        if (node is not YamlMappingNode map)
+        {
+            Add(node, $"{what} is {Describe(node)}", "a mapping of keys to values");
+            return;
+        }
+
+        foreach (var (key, value) in map.Children)
+        {
+            _entries[((YamlScalarNode)key).Value ?? ""] = (key, value);
+        }
+    }
+
+    /// <summary>The keys in the order of the file.</summary>
+    public IEnumerable<string> Keys => _entries.Keys;
+
+    /// <summary>The faults found so far, shared by all maps of the file.</summary>
+    public IReadOnlyList<Fault> Faults => _faults;
+
+    /// <summary>Reads a file's text as one mapping.</summary>
+    /// <param name="file">The name for faults.</param>
+    /// <param name="text">The text.</param>
+    /// <param name="what">What the file is: <c>the rig</c>.</param>
+    /// <exception cref="FaultyFileException">The text is no YAML, or not one plain document.</exception>
+    public static YamlMap Read(string file, string text, string what)
+    {
+        try
+        {
+            var stream = new YamlStream();
+            stream.Load(new Parser(new Scanner(new System.IO.StringReader(text))));
+            return stream.Documents.Count == 1 && OnlyPlainKeys(stream.Documents[0].RootNode)
+                ? new(file, stream.Documents[0].RootNode, [], what)
+                : throw new FaultyFileException([new(file, 1, 1, $"{what} is not one mapping with plain keys", "one")]);
+        }
+        catch (MaximumRecursionLevelReachedException)
+        {
+            throw new FaultyFileException([new(file, 1, 1, $"{what} is nested too deeply", "a few levels")]);
+        }
+        catch (YamlException fault)
+        {
+            throw new FaultyFileException(
+            [
+                new(file, (int)fault.Start.Line, (int)fault.Start.Column, Plain(fault), "well-formed YAML"),
+            ]);
+        }
+    }
+
+    /// <summary>Adds a fault at a key's value, or at the map where the key is missing.</summary>
+    public void Add(string key, string wrong, string expected) =>
+        Add(_entries.TryGetValue(key, out var entry) ? entry.Value : _self, wrong, expected);
+
+    /// <summary>Adds a fault at a place.</summary>
+    public void AddAt((int Line, int Column) place, string wrong, string expected) =>
+        _faults.Add(new(_file, place.Line, place.Column, wrong, expected));
+
+    /// <summary>Whether a key stands there.</summary>
+    public bool Has(string key) => _entries.ContainsKey(key);
+
+    /// <summary>The place of a key's value, or of the map.</summary>
+    public (int Line, int Column) Place(string? key = null)
+    {
+        var start = (key is not null && _entries.TryGetValue(key, out var entry) ? entry.Value : _self).Start;
+        return ((int)start.Line, (int)start.Column);
+    }
+
+    /// <summary>A text; null where the key is missing and not required.</summary>
+    public string? Text(string key, bool required = false)
+    {
+        if (Find(key, required) is not { } node)
+        {
+            return null;
+        }
+
+        if (node is YamlScalarNode { Value: { Length: > 0 } value })
+        {
+            return value;
+        }
+
+        Add(node, $"{key} is {Describe(node)}", "a text");
+        return null;
+    }
+
+    /// <summary>One of a few words; null where missing or wrong.</summary>
+    public string? Word(string key, IReadOnlyList<string> words, bool required = false)
+    {
+        if (Text(key, required) is not { } word)
+        {
+            return null;
+        }
+
+        if (words.Contains(word, StringComparer.Ordinal))
+        {
+            return word;
+        }
+
+        Add(key, $"{key} is '{word}'", "one of " + string.Join(", ", words));
+        return null;
+    }
+
+    /// <summary>A measure of a dimension within a range of that unit system; null where missing or wrong.</summary>
+    public Measure? Measure(string key, Dimension dimension, string example, bool required = false)
+    {
+        if (Text(key, required) is not { } text)
+        {
+            return null;
+        }
+
+        var (measure, fault) = MeasureText.Read(text, dimension, null);
+        if (measure is null)
+        {
+            Add(key, $"{key}: {fault}", $"a value with its unit, like {example}");
+        }
+
+        return measure;
+    }
+
+    /// <summary>A whole number within a range; null where missing or wrong.</summary>
+    public int? Whole(string key, int low, int high, bool required = false)
+    {
+        if (Text(key, required) is not { } text)
+        {
+            return null;
+        }
+
+        if (int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var value)
+            && value >= low && value <= high)
+        {
+            return value;
+        }
+
+        Add(key, $"{key} is '{text}'", $"a whole number from {low} to {high}");
+        return null;
+    }
+
+    /// <summary>true or false; null where missing or wrong.</summary>
+    public bool? Flag(string key)
+    {
+        var word = Word(key, ["true", "false"]);
+        return word is null ? null : word == "true";
+    }
+
+    /// <summary>A mapping below; null where missing.</summary>
+    public YamlMap? Map(string key, bool required = false) =>
+        Find(key, required) is { } node ? new(_file, node, _faults, key) : null;
+
+    /// <summary>A list of mappings below; empty where missing.</summary>
+    public IReadOnlyList<YamlMap> Maps(string key, bool required = false) =>
+        List(key, required).Select(node => new YamlMap(_file, node, _faults, key)).ToList();
+
+    /// <summary>A list of texts, or a single text as a list of one; empty where missing.</summary>
+    public IReadOnlyList<string> Texts(string key, bool required = false)
+    {
+        if (Find(key, required) is YamlScalarNode)
+        {
+            return Text(key) is { } single ? [single] : [];
+        }
+
+        var texts = new List<string>();
+        foreach (var node in List(key, false))
+        {
+            if (node is YamlScalarNode { Value: { Length: > 0 } value })
+            {
+                texts.Add(value);
+            }
+            else
+            {
+                Add(node, $"an entry of {key} is {Describe(node)}", "a text");
+            }
+        }
+
+        return texts;
+    }
+
+    /// <summary>Tells every key that was never asked for.</summary>
+    public void Finish()
+    {
+        foreach (var (key, entry) in _entries)
+        {
+            if (!_asked.Contains(key))
+            {
+                Add(entry.Key, $"unknown key '{key}'", "one of " + string.Join(", ", _asked.Order(StringComparer.Ordinal)));
+            }
+        }
+    }
+
+    /// <summary>Throws if any fault was found in the file.</summary>
+    public void Demand()
+    {
+        if (_faults.Count > 0)
+        {
+            throw new FaultyFileException([.. _faults.OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
+        }
+    }
+
+    private List<YamlNode> List(string key, bool required)
+    {
+        switch (Find(key, required))
+        {
+            case null:
+                return [];
+            case YamlSequenceNode list:
+                return [.. list.Children];
+            case var node:
+                Add(node, $"{key} is {Describe(node)}", "a list");
+                return [];
+        }
+    }
+
+    private YamlNode? Find(string key, bool required)
+    {
+        _asked.Add(key);
+        if (_entries.TryGetValue(key, out var entry))
+        {
+            return entry.Value;
+        }
+
+        if (required)
+        {
+            Add(_self, $"the key '{key}' is missing", $"'{key}: …' here");
+        }
+
+        return null;
+    }
+
+    private void Add(YamlNode node, string wrong, string expected) =>
+        _faults.Add(new(_file, (int)node.Start.Line, (int)node.Start.Column, wrong, expected));
+
+    private static string Describe(YamlNode node) => node switch
+    {
+        YamlScalarNode { Value: { Length: > 0 } value } => $"'{value}'",
+        YamlScalarNode => "empty",
+        YamlSequenceNode => "a list",
+        YamlMappingNode => "a mapping",
+        _ => "an alias",
+    };
+
+    private static string Plain(YamlException fault) =>
+        (fault.InnerException?.Message ?? fault.Message).Split('\n')[0].TrimEnd('.');
+
+    private static bool OnlyPlainKeys(YamlNode node) => node switch
+    {
+        YamlMappingNode map => map.Children.All(pair => pair.Key is YamlScalarNode && OnlyPlainKeys(pair.Value)),
+        YamlSequenceNode list => list.Children.All(OnlyPlainKeys),
+        _ => true,
+    };
+}

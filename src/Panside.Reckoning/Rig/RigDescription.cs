@@ -1,0 +1,37 @@
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Reckoning.Rig;
+
+/// <summary>What the model needs to know of a rig.</summary>
+/// <param name="PanArea">Plan area of the pan.</param>
+/// <param name="RunDepth">The depth that the float holds.</param>
+/// <param name="LeastDepth">The depth that the pan must not fall below.</param>
+/// <param name="FloodDepth">The depth for a shutdown.</param>
+/// <param name="Channels">Channels of the pan, 1 or more.</param>
+/// <param name="ForcedDraft">Whether a blower feeds the fire.</param>
+/// <param name="Firebrick">Mass of the brick.</param>
+/// <param name="HasFloat">Whether a float valve feeds the pan from the tank.</param>
+/// <param name="HeatOfCharge">Heat of one usual charge of wood as fired.</param>
+/// <param name="UsualCharge">Mass of one usual charge.</param>
+/// <param name="Interval">Time between charges.</param>
+/// <param name="Target">Density of finished syrup.</param>
+public sealed record RigDescription(
+    Area PanArea,
+    Length RunDepth,
+    Length LeastDepth,
+    Length FloodDepth,
+    int Channels,
+    bool ForcedDraft,
+    Mass Firebrick,
+    bool HasFloat,
+    Energy HeatOfCharge,
+    Mass UsualCharge,
+    TimeSpan Interval,
+    SugarContent Target)
+{
+    /// <summary>The pan's contents at the least depth.</summary>
+    public Volume LeastVolume => PanArea * LeastDepth;
+
+    /// <summary>Heat of a mass of this wood as fired.</summary>
+    public Energy HeatOf(Mass wood) => HeatOfCharge * (wood / UsualCharge);
+}
