@@ -6,6 +6,9 @@ namespace Panside.Reckoning.Properties;
 /// <remarks>Real syrup holds a little invert sugar and minerals; no source that was read says how far they move these values.</remarks>
 public static class SugarSolution
 {
+    // A round trip may end a rounding error outside; this much is a millionth of a Brix.
+    private const double SlackKilogramsPerCubicMeter = 1e-6;
+
     /// <summary>The density of a solution.</summary>
     /// <remarks>
     /// Source: [S3], coefficients read in two copies of [S4]; water by [S5]. Range: 0 to 85 Brix, 0 to 110 °C; the fit reaches
@@ -32,7 +35,7 @@ public static class SugarSolution
         double least = isotherm.KilogramsPerCubicMeter(0);
         double most = isotherm.KilogramsPerCubicMeter(SolutionLimits.MostBrix / 100);
         double sought = density.KilogramsPerCubicMeter;
-        return sought >= least && sought <= most
+        return sought >= least - SlackKilogramsPerCubicMeter && sought <= most + SlackKilogramsPerCubicMeter
             ? SugarContent.FromMassFraction(isotherm.MassFraction(sought))
             : throw OutOfRange.For(
                 "The density in kg/m³",
