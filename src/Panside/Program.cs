@@ -1,1 +1,3 @@
-return 0;
+using Panside.Commands;
+
+return CommandLine.Run(args);

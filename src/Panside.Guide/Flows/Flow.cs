@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Panside.Guide.Lines;
 
 namespace Panside.Guide.Flows;
 
@@ -90,6 +91,9 @@ public sealed record Step
     /// <summary>The mark that a yes sets; null where none.</summary>
     public required string? Mark { get; init; }
 
+    /// <summary>The deed that a yes tells of; null where it tells of none.</summary>
+    public required DeedName? Deed { get; init; }
+
     /// <summary>What is said when the answer is no and nothing leads away.</summary>
     public required string? IfNo { get; init; }
 
@@ -132,7 +136,11 @@ public sealed record Watch(
     string Text,
     string? Because,
     IReadOnlyList<string> Cautions,
-    string? Advise);
+    string? Advise)
+{
+    /// <summary>The deed that a yes tells of; null where it tells of none.</summary>
+    public DeedName? Deed => FlowFile.DeedOf(DoneBy);
+}
 
 /// <summary>When to say what is to be done.</summary>
 /// <param name="Id">A stable id.</param>

@@ -5,6 +5,9 @@ namespace Panside.Guide.Flows;
 /// <summary>What every flow must hold before it may guide anyone: names that lead somewhere, and the safety rules S2 and S6.</summary>
 public static class FlowCheck
 {
+    /// <summary>A fact that begins so holds where a step has set the mark behind it.</summary>
+    public const string MarkedPrefix = "marked ";
+
     /// <summary>Every name leads to a step, a watch or a phase, and stands once.</summary>
     public static void Names(YamlMap root, Flow flow, IReadOnlyList<Step> steps)
     {
@@ -32,11 +35,27 @@ public static class FlowCheck
             root.AddAt(passage.Place, $"'{passage.Go}' is no step", $"a step's name, '{Flow.Return}' or '{Flow.End}'");
         }
 
+        var marks = steps.Select(step => step.Mark).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        foreach (var fact in flow.Advices.SelectMany(rule => rule.When)
+                     .Concat(flow.Watches.SelectMany(watch => watch.Given))
+                     .Concat(Edges(flow).SelectMany(edge => edge.Passage.Given))
+                     .Select(fact => fact.StartsWith("not ", StringComparison.Ordinal) ? fact[4..] : fact)
+                     .Where(fact => fact.StartsWith(MarkedPrefix, StringComparison.Ordinal) && !marks.Contains(fact[MarkedPrefix.Length..]))
+                     .Distinct())
+        {
+            root.AddAt(place, $"no step sets the mark of '{fact}'", "'mark: …' at a step");
+        }
+
         foreach (var step in steps)
         {
             foreach (var watch in step.Watches.Where(id => flow.Watches.All(watch => watch.Id != id)))
             {
                 root.AddAt(step.Place, $"'{watch}' is no watch", "one that stands under 'watches'");
+            }
+
+            if (step.BeginnerOnly && step.IsCritical)
+            {
+                root.AddAt(step.Place, $"'{step.Id}' is critical and for beginners only", "one of the two");
             }
 
             if (step.Passages.Any(passage => passage.Go == Flow.Return) && !step.Phase.IsSideTrip)

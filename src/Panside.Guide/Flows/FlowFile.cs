@@ -32,6 +32,12 @@ public sealed class FlowFile
     /// <exception cref="FaultyFileException">With every fault in it, each with its place.</exception>
     public static Flow Read(string file, string text, FlowVocabulary vocabulary) => new FlowFile(vocabulary).ReadAll(file, text);
 
+    /// <summary>The deed among triggers; null where there is none.</summary>
+    internal static DeedName? DeedOf(IReadOnlyList<string> triggers) => triggers
+        .Where(when => when.StartsWith("did ", StringComparison.Ordinal))
+        .Select(when => DeedName.FromCode(when[4..]))
+        .FirstOrDefault();
+
     private Flow ReadAll(string file, string text)
     {
         var root = YamlMap.Read(file, text, "the flow");
@@ -153,6 +159,7 @@ public sealed class FlowFile
             Advise = map.Word("advise", Actions.All),
             Urgency = map.Word("urgency", Urgencies.All) ?? "info",
             Mark = map.Text("mark"),
+            Deed = DeedOf(map.Texts("done-by")),
             IfNo = Worded(map, "if-no"),
             After = Time(map, "after") ?? TimeSpan.Zero,
             Watches = map.Texts("watch"),
@@ -221,7 +228,7 @@ public sealed class FlowFile
             ["reading", var reading] => ReadingName.FromCode(reading) is not null,
             ["observed", var what, var state] => ObservationName.FromCode(what)?.States.Contains(state) ?? false,
             ["observed", var what] => ObservationName.FromCode(what) is not null,
-            ["fact", var fact] => _vocabulary.Facts.Contains(fact),
+            ["fact", .. var fact] => IsFact(string.Join(' ', fact)),
             ["word", var word] => _words.Contains(word),
             _ => false,
         };
@@ -239,13 +246,17 @@ public sealed class FlowFile
     private IReadOnlyList<string> Facts(YamlMap map, string key, bool required = false)
     {
         var facts = map.Texts(key, required);
-        foreach (var fact in facts.Where(fact => !_vocabulary.Facts.Contains(fact.StartsWith("not ", StringComparison.Ordinal) ? fact[4..] : fact)))
+        foreach (var fact in facts.Where(fact => !IsFact(fact.StartsWith("not ", StringComparison.Ordinal) ? fact[4..] : fact)))
         {
             map.Add(key, $"'{fact}' is no fact", "one that docs/flows.md lists");
         }
 
         return facts;
     }
+
+    /// <summary>A name of the vocabulary, or a mark that a step of this flow sets; <see cref="FlowCheck"/> sees to the marks.</summary>
+    private bool IsFact(string fact) =>
+        _vocabulary.Facts.Contains(fact) || fact.StartsWith(FlowCheck.MarkedPrefix, StringComparison.Ordinal);
 
     private string? Worded(YamlMap map, string key, bool required = false)
     {

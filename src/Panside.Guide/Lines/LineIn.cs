@@ -2,7 +2,7 @@ using Panside.Guide.Measures;
 
 namespace Panside.Guide.Lines;
 
-/// <summary>What the operator, or the passing of time, says. Seven shapes, and no other.</summary>
+/// <summary>What the operator, or the passing of time, says. Nothing else changes a session.</summary>
 /// <param name="At">When.</param>
 public abstract record LineIn(Moment At);
 
@@ -29,3 +29,6 @@ public sealed record Tick(Moment At) : LineIn(At);
 /// <param name="Why">What is wrong, what was expected.</param>
 /// <param name="Field">The field to blame; null where it is the whole line.</param>
 public sealed record Unreadable(Moment? Stated, string Why, string? Field) : LineIn(Stated ?? default);
+
+/// <summary>The session goes on after an interruption: the present phase and the open prompt are told again.</summary>
+public sealed record Resumed(Moment At) : LineIn(At);

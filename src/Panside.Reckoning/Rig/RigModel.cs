@@ -59,6 +59,20 @@ public static class RigModel
             state.HeatFactor * ((toPan * (flame + coals)) + (FireConstants.BrickToPan * brick)) * 1000 / SecondsPerMinute);
     }
 
+    /// <summary>
+    /// The mean rate when the usual charge goes in at its interval and everything has come to a balance: heat of fire and
+    /// brick to the pan, less the surface's loss to the air, over the heat that warms the feed and boils it away.
+    /// </summary>
+    public static VolumeRate SteadyRate(RigDescription rig, RigState state)
+    {
+        var constants = FireConstants.Of(rig.ForcedDraft);
+        var fire = rig.HeatOfCharge.Megajoules / rig.Interval.TotalMinutes;
+        var heat = state.HeatFactor * fire * (constants.ToPan + (FireConstants.BrickToPan * FireConstants.ToBrick));
+        var each = Steam.LatentHeatMegajoulesPerKilogram(state.Boiling)
+            + (WaterHeat * (state.Boiling - state.SapTemperature).Celsius);
+        return VolumeRate.FromLitersPerHour(60 * double.Max(heat - Losses(rig, state.Boiling).Sensible, 0) / each);
+    }
+
     /// <summary>Heat that the hot surface gives off without boiling: below it a boil goes still.</summary>
     public static Power StillBelow(RigDescription rig, RigState state) =>
         Power.FromKilowatts(Losses(rig, state.Boiling).Total * 1000 / SecondsPerMinute);

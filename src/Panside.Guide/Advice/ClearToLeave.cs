@@ -1,0 +1,124 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Sessions;
+using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Guide.Advice;
+
+/// <summary>
+/// S1: when it is safe to leave. A promise, so it stands on what was seen and not on a forecast alone: the boil seen still and
+/// the coals seen down after the last wood, the depth read, and then, with heat as strong as a still boil allows, no way for
+/// the pan to fall below its least depth or for any of its sap to pass syrup.
+/// </summary>
+public static class ClearToLeave
+{
+    /// <summary>A draw-off temperature older than this no longer tells what stands there.</summary>
+    private const int DrawOffMinutes = 90;
+
+    /// <summary>What is still missing, the gravest first; empty when it is safe.</summary>
+    public static IReadOnlyList<string> Unmet(Situation now)
+    {
+        var state = now.State;
+        var unmet = new List<string>();
+        if (!now.IsLit)
+        {
+            return ["the fire has not been lit"];
+        }
+
+        if (state.Last(DeedName.OpenDraw) is { } open && !(state.Last(DeedName.CloseDraw)?.At.Time >= open.At.Time))
+        {
+            unmet.Add("the draw-off is open");
+        }
+
+        Seen(now, ObservationName.Smell, "the smell", unmet, smell => smell == "scorched" ? "the pan smells scorched" : null, required: false);
+        Seen(now, ObservationName.Foam, "the foam", unmet, foam => foam is "rising" or "over" ? "the foam is up" : null, required: false);
+        Seen(now, ObservationName.Boil, "the boil", unmet, boil => boil == "still" ? null : $"the boil was last seen {boil}", required: true);
+        Seen(now, ObservationName.Coals, "the coals", unmet, coals => coals switch
+        {
+            "deep" => "the coals were last seen deep",
+            "thin" when now.IsCautious => "the coals were last seen thin, not spent",
+            _ => null,
+        }, required: true);
+
+        if (state.Last(ReadingName.PanDepth) is not { } depth || AfterFire(now, depth.At))
+        {
+            unmet.Add("the pan's depth has not been read since the last wood");
+        }
+        else if (WorstLiters(now) is var worst && (state.Rig.Pan - Volume.FromLiters(worst)) < now.Setting.Description.LeastVolume)
+        {
+            unmet.Add($"the pan is too shallow: {Words.Amount.Shown(now.Setting.Units.From(now.Depth))}");
+        }
+
+        if (unmet.Count == 0 && CanPassSyrup(now) is { } sugar)
+        {
+            unmet.Add(sugar);
+        }
+
+        return unmet;
+    }
+
+    /// <summary>
+    /// The most water that can still leave, in liters: the rig run on at the 99.9 % bound of its heat. A boil seen still has
+    /// already cut the heat to what the surface gives off, whatever the model thought.
+    /// </summary>
+    private static double WorstLiters(Situation now)
+    {
+        var worst = now.Shutdown?.ResidualLiters99 ?? 0;
+        return worst * double.Exp(0.76 * now.State.Rate.Spread.OfResidual);
+    }
+
+    private static string? CanPassSyrup(Situation now)
+    {
+        var state = now.State;
+        var target = now.Setting.Rig.Target.Brix;
+        var mean = 100 * state.Rig.PanSugar.Kilograms / double.Max(state.Rig.Pan.Liters * 1.03, 1);
+        var lost = WorstLiters(now) / double.Max(state.Rig.Pan.Liters, 0.1);
+        double After(double brix) => lost < 0.95 ? brix / (1 - lost) : 100;
+        if (After(mean) > target - 2)
+        {
+            return "the whole pan is sweet enough to pass syrup";
+        }
+
+        var gradient = state.Last(ObservationName.Gradient);
+        if (gradient is { Value: "gone" or "fading" } seen && !AfterFire(now, seen.At))
+        {
+            return null;
+        }
+
+        var atDraw = state.Last(ReadingName.DrawTemperature) is { } read && state.MinutesSince(read.At) <= DrawOffMinutes
+            ? DrawPoint.SugarAt(state, UnitSystem.Temperature(read.Value))
+            : null;
+        if (gradient?.Value == "clear" || atDraw is not { } sugar)
+        {
+            return gradient is null
+                ? "nobody has looked whether the channels have mixed"
+                : "the channels are still apart: the draw-off side can pass syrup";
+        }
+
+        return After(sugar.Brix) > target - 2 ? "the draw-off side is near syrup and can pass it" : null;
+    }
+
+    private static void Seen(
+        Situation now, ObservationName name, string spoken, List<string> unmet, Func<string, string?> fault, bool required)
+    {
+        if (now.State.Last(name) is not { } seen)
+        {
+            if (required)
+            {
+                unmet.Add($"nobody has looked at {spoken}");
+            }
+        }
+        else if (fault(seen.Value) is { } why)
+        {
+            unmet.Add(why);
+        }
+        else if (required && AfterFire(now, seen.At))
+        {
+            unmet.Add($"nobody has looked at {spoken} since the last wood");
+        }
+    }
+
+    /// <summary>Whether wood went in after a moment.</summary>
+    private static bool AfterFire(Situation now, Moment seen) => now.LastWood is { } wood && wood.Time > seen.Time;
+}

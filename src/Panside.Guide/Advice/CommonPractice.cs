@@ -1,0 +1,25 @@
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Guide.Advice;
+
+/// <summary>
+/// Rules of the trade for a small divided pan of 2 ft by 4 ft, carried to other sizes by the pan's area. Common practice, no
+/// source. They stand as a floor under the reckoning: where it is more daring, they win.
+/// </summary>
+public static class CommonPractice
+{
+    private static readonly Area SmallPan = Area.FromSquareFeet(8);
+
+    /// <summary>
+    /// Sap in the tank at the last charge, over and above the pan's own: 5 gal for a newcomer or a season's first shutdown,
+    /// 3 gal for a confident hand.
+    /// </summary>
+    public static Volume ReserveAtLastCharge(Area pan, bool cautious) =>
+        Volume.FromUsGallons((cautious ? 5 : 3) * (pan.SquareMeters / SmallPan.SquareMeters));
+
+    /// <summary>One draw of close to 2 qt is large.</summary>
+    public static Volume LargeDraw(Area pan) => Volume.FromUsQuarts(2 * (pan.SquareMeters / SmallPan.SquareMeters));
+
+    /// <summary>With the feed off and heat on, the channels begin to mix within half an hour.</summary>
+    public static TimeSpan ChannelsMix => TimeSpan.FromMinutes(30);
+}

@@ -1,0 +1,80 @@
+using System.Collections.Frozen;
+using Panside.Guide.Flows;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Sessions;
+
+namespace Panside.Guide.Advice;
+
+/// <summary>What can hold or not, by the names that flows use. Each is described in docs/flows.md.</summary>
+public static class Facts
+{
+    private static readonly FrozenDictionary<string, Func<Situation, bool>> All = new Dictionary<string, Func<Situation, bool>>
+    {
+        ["beginner"] = now => now.Setting.Guidance == Guidance.Beginner,
+        ["cautious"] = now => now.IsCautious,
+        ["has-float"] = now => now.Setting.Rig.HasFloat,
+        ["forced-draft"] = now => now.Setting.Rig.Draft == Rigs.Draft.Forced,
+        ["fire-lit"] = now => now.IsLit,
+        ["boil-rolling"] = now => Seen(now, ObservationName.Boil, "rolling"),
+        ["boil-up"] = now => Seen(now, ObservationName.Boil, "rolling") || Seen(now, ObservationName.Boil, "steady"),
+        ["boil-still"] = now => SeenSinceWood(now, ObservationName.Boil, "still"),
+        ["coals-deep"] = now => Seen(now, ObservationName.Coals, "deep"),
+        ["coals-down"] = now => SeenSinceWood(now, ObservationName.Coals, "spent")
+            || (!now.IsCautious && SeenSinceWood(now, ObservationName.Coals, "thin")),
+        ["gradient-clear"] = now => Seen(now, ObservationName.Gradient, "clear"),
+        ["gradient-mixed"] = now => SeenSinceWood(now, ObservationName.Gradient, "gone") || SeenSinceWood(now, ObservationName.Gradient, "fading"),
+        ["foam-rising"] = now => Seen(now, ObservationName.Foam, "rising")
+            && !(now.State.Last(DeedName.AddDefoamer)?.At.Time >= now.State.Last(ObservationName.Foam)?.At.Time),
+        ["draw-open"] = now => now.State.Last(DeedName.OpenDraw) is { } open
+            && !(now.State.Last(DeedName.CloseDraw)?.At.Time >= open.At.Time),
+        ["draw-due"] = now => now.IsDrawDue,
+        ["draw-near"] = now => now.MinutesToDraw is { P50: <= 10 } && !now.IsDrawDue,
+        ["drawn-volume-known"] = now => now.State.Last(DeedName.CloseDraw)?.Value is not null
+            || now.State.Last(ReadingName.DrawnVolume)?.At.Time >= now.State.Last(DeedName.CloseDraw)?.At.Time,
+        ["syrup-thin"] = now => SyrupSample.OffTarget(now.Setting, now.State) is < -0.5,
+        ["syrup-heavy"] = now => SyrupSample.OffTarget(now.Setting, now.State) is > 1,
+        ["tank-known"] = now => now.State.Rig.Tank is not null,
+        ["tank-empty"] = now => now.State.Rig.Tank is { Liters: < 0.4 },
+        ["last-charge-due"] = now => now.IsLit && !now.IsHeld && now.IsLastChargeDue,
+        ["last-charge-near"] = now => now.MinutesToLastCharge is { P50: <= 30 } && !now.IsLastChargeDue,
+        ["wood-held"] = now => now.IsHeld,
+        ["wood-near"] = now => now.IsFiring,
+        ["reserve-short"] = now => now.IsHeld && now.State.Rig.Tank is { } tank && now.ReserveLiters is { } reserve && reserve.P95 > tank.Liters + 1,
+        ["pan-low"] = now => now.IsLit && now.Depth.Meters < now.Setting.Rig.LeastDepth.Meters * 1.2,
+        ["pan-below-least"] = now => now.IsLit && DepthRead(now) is { } read && read < now.Setting.Rig.LeastDepth.Meters,
+        ["pan-shallow"] = now => now.Depth.Meters < now.Setting.Rig.RunDepth.Meters * 0.8,
+        ["pan-flooded"] = now => now.State.Deeds.ContainsKey(DeedName.FloodPan)
+            || DepthRead(now) >= now.Setting.Rig.FloodDepth.Meters * 0.95,
+        ["covered"] = now => now.State.Deeds.ContainsKey(DeedName.CoverPan),
+        ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read
+            && now.LastWood is { } wood && read.At.Time >= wood.Time,
+        ["channels-unknown"] = now => now.State.Last(ObservationName.Gradient) is not { } seen
+            || (now.LastWood is { } wood && seen.At.Time < wood.Time),
+        ["clear-to-leave"] = now => now.Unmet.Count == 0,
+    }.ToFrozenDictionary();
+
+    /// <summary>Their names.</summary>
+    public static IReadOnlyList<string> Names { get; } = [.. All.Keys.Order(StringComparer.Ordinal)];
+
+    /// <summary>Whether a fact holds now; a leading <c>not </c> turns it round.</summary>
+    public static bool Holds(Situation now, string fact)
+    {
+        if (fact.StartsWith("not ", StringComparison.Ordinal))
+        {
+            return !Holds(now, fact[4..]);
+        }
+
+        return fact.StartsWith(FlowCheck.MarkedPrefix, StringComparison.Ordinal)
+            ? now.State.Marks.Contains(fact[FlowCheck.MarkedPrefix.Length..])
+            : All[fact](now);
+    }
+
+    private static bool Seen(Situation now, ObservationName name, string state) => now.State.Last(name)?.Value == state;
+
+    private static bool SeenSinceWood(Situation now, ObservationName name, string state) =>
+        now.State.Last(name) is { } seen && seen.Value == state && !(now.LastWood?.Time > seen.At.Time);
+
+    private static double? DepthRead(Situation now) =>
+        now.State.Last(ReadingName.PanDepth) is { } read ? UnitSystem.Length(read.Value).Meters : null;
+}

@@ -1,0 +1,87 @@
+using System.Collections.Frozen;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Sessions;
+using Panside.Guide.Words;
+using Panside.Reckoning.Instruments;
+using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Guide.Advice;
+
+/// <summary>What can stand in braces in a flow's texts, in the rig's units. Each is described in docs/flows.md.</summary>
+public static class Figures
+{
+    private const string Unknown = "not known";
+
+    private static readonly FrozenDictionary<string, Func<Situation, string>> All = new Dictionary<string, Func<Situation, string>>
+    {
+        ["tank"] = now => now.State.Rig.Tank is { } tank ? Volume(now, tank) : Unknown,
+        ["depth"] = now => Depth(now, now.Depth),
+        ["run-depth"] = now => Depth(now, now.Setting.Rig.RunDepth),
+        ["least-depth"] = now => Depth(now, now.Setting.Rig.LeastDepth),
+        ["flood-depth"] = now => Depth(now, now.Setting.Rig.FloodDepth),
+        ["charge"] = now => Amount.Shown(now.Setting.Units.From(now.Setting.Rig.Charge)),
+        ["interval"] = now => Amount.Minutes(now.Setting.Rig.Interval.TotalMinutes),
+        ["target"] = now => Amount.Shown(new(now.Setting.Rig.Target.Brix, Unit.Brix)),
+        ["boiling-water"] = now => Temperature(now, now.State.Rig.Boiling),
+        ["draw-point"] = now => Temperature(now, DrawPoint.Today(now.Setting, now.State)),
+        ["draw-point-low"] = now => Temperature(now, DrawPoint.Today(now.Setting, now.State) - DrawPoint.Band),
+        ["draw-temperature"] = now => now.State.Last(ReadingName.DrawTemperature) is { } read ? Amount.Shown(read.Value) : Unknown,
+        ["draw-elevation"] = now => Amount.Shown(now.Setting.Units.From(DrawPoint.Today(now.Setting, now.State) - now.State.Rig.Boiling)),
+        ["large-draw"] = now => Amount.Shown(now.Setting.Units.From(
+            CommonPractice.LargeDraw(now.Setting.Rig.PanArea), now.Setting.Units.SmallVolume)),
+        ["syrup-brix"] = now => SyrupSample.TrueSugar(now.State) is { } sugar ? Amount.Shown(new(sugar.Brix, Unit.Brix)) : Unknown,
+        ["glass-on-target"] = GlassOnTarget,
+        ["boils-away"] = now => now.Shutdown is { } s ? FromTo(now, s.ResidualLiters) : Unknown,
+        ["boils-away-worst"] = now => now.Shutdown is { } s ? Liters(now, s.ResidualLiters.P95) : Unknown,
+        ["reserve-likely"] = now => now.ReserveLiters is { } reserve ? Liters(now, reserve.P50) : Unknown,
+        ["reserve-worst"] = now => now.ReserveLiters is { } reserve ? Liters(now, reserve.P95) : Unknown,
+        ["stop-at"] = now => now.StopLiters is { } stop ? Liters(now, stop) : Unknown,
+        ["stop-says"] = now => now.FloorSpeaks ? "common practice" : "the reckoning",
+        ["floor"] = now => Liters(now, now.FloorLiters),
+        ["rate"] = now => now.RateLitersPerHour is { } rate
+            ? Amount.Shown(now.Setting.Units.From(VolumeRate.FromLitersPerHour(rate.P50)))
+            : Unknown,
+        ["minutes-to-draw"] = now => now.MinutesToDraw is { } minutes ? About(minutes.P50) : Unknown,
+        ["minutes-to-last-charge"] = now => now.MinutesToLastCharge is { } minutes ? About(minutes.P50) : Unknown,
+        ["minutes-to-last-charge-soonest"] = now => now.MinutesToLastCharge is { } minutes ? About(minutes.P5) : Unknown,
+        ["minutes-to-still"] = now => now.Shutdown is { } s ? About(s.StillMinutes.P50) : Unknown,
+        ["minutes-to-still-latest"] = now => now.Shutdown is { } s ? About(s.StillMinutes.P95) : Unknown,
+        ["minutes-since-wood"] = now => now.LastWood is { } wood ? Amount.Minutes(now.State.MinutesSince(wood)) : Unknown,
+        ["unmet"] = now => now.Unmet.Count == 0 ? "nothing" : string.Join("; ", now.Unmet.Take(2)),
+        ["channels-mix"] = _ => Amount.Minutes(CommonPractice.ChannelsMix.TotalMinutes),
+    }.ToFrozenDictionary();
+
+    /// <summary>Their names.</summary>
+    public static IReadOnlyList<string> Names { get; } = [.. All.Keys.Order(StringComparer.Ordinal)];
+
+    /// <summary>A figure, now.</summary>
+    public static string Of(Situation now, string name) => All[name](now);
+
+    private static string GlassOnTarget(Situation now)
+    {
+        if (now.State.Last(ReadingName.SampleTemperature) is not { } sample)
+        {
+            return Unknown;
+        }
+
+        var temperature = UnitSystem.Temperature(sample.Value);
+        return temperature.Celsius is >= 0 and <= 105
+            ? Amount.Shown(new(SyrupHydrometer.ReadingOnTarget(now.Setting.Rig.Target, temperature).Brix, Unit.Brix))
+            : Unknown;
+    }
+
+    private static string Volume(Situation now, Volume volume) => Amount.Shown(now.Setting.Units.From(volume));
+
+    private static string Liters(Situation now, double liters) => Volume(now, Reckoning.Quantities.Volume.FromLiters(liters));
+
+    private static string Depth(Situation now, Length depth) => Amount.Shown(now.Setting.Units.From(depth));
+
+    private static string Temperature(Situation now, Temperature temperature) => Amount.Shown(now.Setting.Units.From(temperature));
+
+    private static string FromTo(Situation now, Band liters) => $"{Liters(now, liters.P5)} to {Liters(now, liters.P95)}";
+
+    /// <summary>Minutes to the five that a forecast is honest to.</summary>
+    private static string About(double minutes) => Amount.Minutes(double.Round(minutes / 5) * 5);
+}

@@ -1,0 +1,148 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Sessions;
+using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Guide.Advice;
+
+/// <summary>A state seen through the reckoning: what is asked of it more than once is reckoned once.</summary>
+public sealed class Situation
+{
+    private readonly Lazy<Shutdown?> _shutdown;
+    private readonly Lazy<IReadOnlyList<string>> _unmet;
+
+    /// <summary>The situation of a state.</summary>
+    public Situation(Setting setting, SessionState state)
+    {
+        (Setting, State) = (setting, state);
+        _shutdown = new(() => IsLit
+            ? Reckoning.Rig.Shutdown.Of(setting.Description, state.Rig, state.Rate.Spread)
+            : null);
+        _unmet = new(() => ClearToLeave.Unmet(this));
+    }
+
+    /// <summary>What the session runs on.</summary>
+    public Setting Setting { get; }
+
+    /// <summary>What is known.</summary>
+    public SessionState State { get; }
+
+    /// <summary>Whether there is a fire: it was lit, or what was seen can only come from one.</summary>
+    public bool IsLit => State.Deeds.ContainsKey(DeedName.LitFire) || State.Deeds.ContainsKey(DeedName.AddWood)
+        || State.Observations.ContainsKey(ObservationName.Boil) || State.Observations.ContainsKey(ObservationName.Coals);
+
+    /// <summary>What happens with no more wood; null before the fire.</summary>
+    public Shutdown? Shutdown => _shutdown.Value;
+
+    /// <summary>What still speaks against leaving; empty when it is safe.</summary>
+    public IReadOnlyList<string> Unmet => _unmet.Value;
+
+    /// <summary>Sap wanted in the tank, in liters.</summary>
+    public Band? ReserveLiters => Shutdown?.ReserveLiters(Setting.Description, State.Rig);
+
+    /// <summary>Water leaving the pan, in liters an hour, with its band; null while nothing boils.</summary>
+    public Band? RateLitersPerHour => IsLit
+        ? new Band(
+            MeanRate * State.Rate.Spread.RateFactor(-Band.Deviate95),
+            MeanRate,
+            MeanRate * State.Rate.Spread.RateFactor(Band.Deviate95))
+        : null;
+
+    /// <summary>
+    /// The rate over a charge of wood rather than this minute's: between charges it swings by half. A steady firing's mean
+    /// while wood goes in; the present rate once it does not.
+    /// </summary>
+    public double MeanRate => IsFiring && State.Rig.IsBoiling ? SteadyRate : State.Rig.Rate.LitersPerHour;
+
+    /// <summary>Whether wood still goes in: the last charge is no older than two intervals.</summary>
+    public bool IsFiring => LastWood is { } wood && State.MinutesSince(wood) <= 2 * Setting.Rig.Interval.TotalMinutes;
+
+    /// <summary>When wood last went in; null before any.</summary>
+    public Moment? LastWood
+    {
+        get
+        {
+            var (lit, added) = (State.Last(DeedName.LitFire)?.At, State.Last(DeedName.AddWood)?.At);
+            return lit is null || added is null ? lit ?? added : added.Value.Time >= lit.Value.Time ? added : lit;
+        }
+    }
+
+    /// <summary>The floor of common practice for the sap over and above the pan's own at the last charge, in liters.</summary>
+    public double FloorLiters => CommonPractice.ReserveAtLastCharge(Setting.Rig.PanArea, IsCautious).Liters;
+
+    /// <summary>Whether the cautious side is taken: a beginner, or a season's first shutdown.</summary>
+    public bool IsCautious => Setting.Guidance == Guidance.Beginner || !State.Marks.Contains("rig-known-this-season");
+
+    /// <summary>Sap that must be in the tank when firing stops, in liters: the reckoning's, or common practice where that is more.</summary>
+    public double? StopLiters => Shutdown is { } shutdown
+        ? double.Max(
+            IsCautious
+                ? shutdown.ReserveLiters99(Setting.Description, State.Rig)
+                : shutdown.ReserveLiters(Setting.Description, State.Rig).P95,
+            FloorLiters)
+        : null;
+
+    /// <summary>Whether common practice, and not the reckoning, sets <see cref="StopLiters"/>.</summary>
+    public bool FloorSpeaks => StopLiters is { } stop && stop <= FloorLiters + 0.01;
+
+    /// <summary>Minutes until the last charge; null where tank or rate are not known, or wood is held already.</summary>
+    public Band? MinutesToLastCharge
+    {
+        get
+        {
+            if (State.Rig.Tank is not { } tank || StopLiters is not { } stop || RateLitersPerHour is not { P5: > 0.1 } rate
+                || IsHeld)
+            {
+                return null;
+            }
+
+            var spare = double.Max(tank.Liters - stop, 0);
+            return rate.Map(liters => spare / liters * 60);
+        }
+    }
+
+    /// <summary>Whether another charge would eat into the sap that the shutdown needs: then the last one is in.</summary>
+    public bool IsLastChargeDue => State.Rig.Tank is { } tank && StopLiters is { } stop && RateLitersPerHour is { } rate
+        && tank.Liters - (rate.P50 * Setting.Rig.Interval.TotalHours) <= stop;
+
+    /// <summary>Whether the operator has said that no more wood goes in.</summary>
+    public bool IsHeld => State.Marks.Contains("wood-held");
+
+    /// <summary>Minutes until the draw point; null where no sugar comes in or nothing boils.</summary>
+    public Band? MinutesToDraw
+    {
+        get
+        {
+            if (!State.Rig.IsBoiling || IsHeld)
+            {
+                return null;
+            }
+
+            var since = State.Last(DeedName.CloseDraw)?.At.Time;
+            var read = State.Last(ReadingName.DrawTemperature) is { } last && !(since > last.At.Time) ? last : (Noted<Measure>?)null;
+            var atDraw = read is { } noted ? DrawPoint.SugarAt(State, UnitSystem.Temperature(noted.Value)) : null;
+            var rig = State.Rig with { Rate = VolumeRate.FromLitersPerHour(MeanRate) };
+            if (SugarBalance.MinutesToDraw(Setting.Description, rig, atDraw) is not { } minutes)
+            {
+                return null;
+            }
+
+            var age = atDraw is { Brix: > 30 } && read is { } reading ? State.MinutesSince(reading.At) : 0;
+            var left = double.Max(minutes - age, 0);
+            return Band.Ordered(left * 0.55, left, left * 1.8);
+        }
+    }
+
+    /// <summary>Whether the last draw-off temperature, since the last draw, is at today's draw point.</summary>
+    public bool IsDrawDue =>
+        State.Last(ReadingName.DrawTemperature) is { } read
+        && !(State.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
+        && UnitSystem.Temperature(read.Value) >= DrawPoint.Today(Setting, State) - DrawPoint.Band;
+
+    /// <summary>The depth now, as reckoned from the last reading on.</summary>
+    public Length Depth => State.Rig.Pan / Setting.Rig.PanArea;
+
+    /// <summary>Mean rate at the rig's own firing, in liters an hour: heat of a charge over its interval, less what never boils.</summary>
+    private double SteadyRate => RigModel.SteadyRate(Setting.Description, State.Rig).LitersPerHour;
+}

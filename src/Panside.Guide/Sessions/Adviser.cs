@@ -1,0 +1,52 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Flows;
+using Panside.Guide.Lines;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>Gives the advice whose facts hold, and the forecasts that have changed.</summary>
+internal sealed class Adviser(Setting setting)
+{
+    /// <summary>Advice that has just settled is not given again within this time, so that noise does not make it chatter: O4.</summary>
+    private static readonly TimeSpan Quiet = TimeSpan.FromMinutes(1);
+
+    /// <summary>Gives advice, the gravest first.</summary>
+    public void Advise(Turn turn)
+    {
+        var phase = setting.Flow.PhaseOf(turn.State.Step).Code;
+        foreach (var rule in setting.Flow.Advices.OrderBy(rule => Urgencies.All.ToList().IndexOf(rule.Urgency)))
+        {
+            var holds = (rule.Phases.Count == 0 || rule.Phases.Contains(phase)) && rule.When.All(turn.Holds);
+            var given = turn.State.Advised.TryGetValue(rule.Id, out var last);
+            var age = given ? turn.State.Now!.Value.Time - last.Time : TimeSpan.MaxValue;
+            if (holds && (!given || age >= rule.Again))
+            {
+                Give(turn, rule);
+            }
+            else if (!holds && given && age >= Quiet)
+            {
+                turn.Happen(new Settled(rule.Id));
+            }
+        }
+    }
+
+    /// <summary>Tells the forecasts that are others than last told.</summary>
+    public void Forecast(Turn turn)
+    {
+        foreach (var forecast in Forecasts.All(turn.Now))
+        {
+            if (!turn.State.Forecasts.TryGetValue(forecast.Name, out var told) || told != forecast)
+            {
+                turn.Say((at, number) => new ForecastLine(at, number, forecast));
+            }
+        }
+    }
+
+    private static void Give(Turn turn, AdviceRule rule)
+    {
+        var forecast = rule.Forecast is { } name ? Forecasts.One(turn.Now, name) : null;
+        turn.Happen(new Advised(rule.Id));
+        turn.Say((at, number) => new AdviceLine(
+            at, number, new(rule.Action, rule.Urgency, turn.Fill(rule.Text), turn.Fill(rule.Because), forecast)));
+    }
+}

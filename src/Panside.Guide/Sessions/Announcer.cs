@@ -1,0 +1,149 @@
+using Panside.Guide.Belief;
+using Panside.Guide.Flows;
+using Panside.Guide.Lines;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>Tells the phase, and asks: cautions first, then the one prompt that is due.</summary>
+internal sealed class Announcer(Setting setting, Possible possible)
+{
+    /// <summary>Tells the phase where it is another than before.</summary>
+    public void Phase(Turn turn, string? before)
+    {
+        var phase = setting.Flow.PhaseOf(turn.State.Step).Code;
+        if (phase != before)
+        {
+            turn.Say((at, number) => new PhaseLine(at, number, phase));
+        }
+    }
+
+    /// <summary>Asks what is due, unless something is asked already.</summary>
+    public void Prompt(Turn turn)
+    {
+        if (turn.State.Open is not null)
+        {
+            return;
+        }
+
+        var step = setting.Flow.Steps[turn.State.Step];
+        if (step.Ask is { } ask)
+        {
+            if (IsDue(turn, step.Id, step.After))
+            {
+                Ask(turn, step.Id, ask, step.Text, step.Because, step.Cautions, step.Advise, step.Urgency);
+            }
+
+            return;
+        }
+
+        foreach (var watch in step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)))
+        {
+            if (IsDue(turn, watch))
+            {
+                Ask(turn, watch.Id, watch.Ask, watch.Text, watch.Because, watch.Cautions, watch.Advise, "info");
+                return;
+            }
+        }
+    }
+
+    private void Ask(
+        Turn turn, string id, string ask, string text, string? because, IReadOnlyList<string> cautions, string? advise, string urgency)
+    {
+        foreach (var caution in cautions.Where(text =>
+                     setting.Guidance == Guidance.Beginner || !turn.State.Cautioned.Contains(text)))
+        {
+            turn.Say((at, number) => new CautionLine(at, number, caution));
+        }
+
+        var filled = turn.Fill(text);
+        var reason = because is null ? null : turn.Fill(because);
+        if (advise is { } action)
+        {
+            turn.Say((at, number) => new AdviceLine(at, number, new(action, urgency, filled, reason ?? "", null)));
+        }
+
+        var shown = setting.Guidance == Guidance.Beginner ? reason : null;
+        turn.Say((at, number) => new PromptLine(at, number, Prompt(turn, id, ask, filled, shown)));
+    }
+
+    private Prompt Prompt(Turn turn, string id, string ask, string text, string? because)
+    {
+        if (ReadingName.FromCode(ask) is { } reading)
+        {
+            var (low, high, unit) = possible.Range(reading);
+            if (reading == ReadingName.DrawnVolume)
+            {
+                var units = setting.Units;
+                (low, high, unit) = (0, units.Convert(new(high, unit), units.SmallVolume).Value, units.SmallVolume);
+            }
+
+            var last = turn.State.Last(reading);
+            return new(
+                id, ask, unit, text, because, Round(low), Round(high),
+                last is { } noted ? Round(setting.Units.Convert(noted.Value, unit).Value) : null,
+                last is { } aged ? turn.State.MinutesSince(aged.At) : null);
+        }
+
+        return ObservationName.FromCode(ask) is { } observation
+            ? new(id, ask, null, text, because, Choices: observation.States)
+            : new(id, ask, null, text, because);
+    }
+
+    private bool IsDue(Turn turn, string id, TimeSpan after)
+    {
+        var now = turn.State.Now!.Value.Time;
+        return turn.State.PutOff.TryGetValue(id, out var until) ? now >= until : now >= turn.State.StepSince.Time + after;
+    }
+
+    private bool IsDue(Turn turn, Watch watch)
+    {
+        var state = turn.State;
+        var now = state.Now!.Value.Time;
+        if (!watch.Given.All(turn.Holds))
+        {
+            return false;
+        }
+
+        if (state.PutOff.TryGetValue(watch.Id, out var until))
+        {
+            return now >= until;
+        }
+
+        var last = LastTime(state, watch);
+        return last is null || now >= last + (watch.Every ?? setting.Rig.Interval);
+    }
+
+    private static DateTimeOffset? LastTime(SessionState state, Watch watch)
+    {
+        var times = new List<DateTimeOffset>();
+        if (state.Watched.TryGetValue(watch.Id, out var watched))
+        {
+            times.Add(watched.Time);
+        }
+
+        if (ReadingName.FromCode(watch.Ask) is { } reading && state.Last(reading) is { } read)
+        {
+            times.Add(read.At.Time);
+        }
+
+        if (ObservationName.FromCode(watch.Ask) is { } observation && state.Last(observation) is { } seen)
+        {
+            times.Add(seen.At.Time);
+        }
+
+        if (watch.Deed is { } deed && state.Last(deed) is { } done)
+        {
+            times.Add(done.At.Time);
+        }
+
+        // Lighting the fire is its first charge.
+        if (watch.Deed == DeedName.AddWood && state.Last(DeedName.LitFire) is { } lit)
+        {
+            times.Add(lit.At.Time);
+        }
+
+        return times.Count == 0 ? null : times.Max();
+    }
+
+    private static double Round(double value) => double.Round(value, 2);
+}

@@ -1,0 +1,228 @@
+using Panside.Guide.Belief;
+using Panside.Guide.Hearing;
+using Panside.Guide.Lines;
+using Panside.Guide.Words;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>
+/// Decides what a line in brings about. Pure: the same state and line give the same happenings. The order is always the
+/// same: the line is heard, checked, doubted or taken; the flow moves; then phase, advice, prompt and forecasts are told.
+/// </summary>
+public sealed class Decider
+{
+    private readonly Setting _setting;
+    private readonly Evolver _evolver;
+    private readonly Listener _listener;
+    private readonly Possible _possible;
+    private readonly Believable _believable;
+    private readonly Walker _walker;
+    private readonly Announcer _announcer;
+    private readonly Adviser _adviser;
+    private readonly Replies _replies;
+
+    /// <summary>A decider for a session's fixed parts.</summary>
+    public Decider(Setting setting, Evolver evolver)
+    {
+        (_setting, _evolver) = (setting, evolver);
+        _listener = new(setting);
+        _possible = new(setting);
+        _believable = new(setting);
+        _walker = new(setting);
+        _announcer = new(setting, _possible);
+        _adviser = new(setting);
+        _replies = new(setting);
+    }
+
+    /// <summary>What the line brings about, in order.</summary>
+    public IReadOnlyList<Happening> Decide(SessionState state, LineIn line)
+    {
+        var turn = new Turn(_setting, _evolver, state);
+        if (line is Unreadable { Stated: null } unreadable)
+        {
+            turn.Refuse(unreadable.Why, unreadable.Field);
+            return turn.Happenings;
+        }
+
+        if (state.Now is { } now && line.At.Time < now.Time)
+        {
+            turn.Refuse($"'at' is {line.At.Written}, earlier than the line before ({now.Written}). Time goes forward only.", "at");
+            return turn.Happenings;
+        }
+
+        var phaseBefore = state.Step.Length == 0 || state.IsOver ? null : _setting.Flow.PhaseOf(state.Step).Code;
+        turn.Happen(new TimeCame(line.At));
+        if (state.IsOver)
+        {
+            turn.Refuse("This session is over. Start another.");
+            return turn.Happenings;
+        }
+
+        if (state.Step.Length == 0)
+        {
+            turn.Say((at, number) => new SessionLine(at, number, _setting.Header));
+            turn.Tell(_setting.Flow.Opening);
+            turn.Happen(new Moved(_setting.Flow.Start, _setting.Flow.Start));
+        }
+
+        Hear(turn, line);
+        _walker.FollowFacts(turn);
+        if (turn.State.IsOver)
+        {
+            return turn.Happenings;
+        }
+
+        if (line is Resumed)
+        {
+            phaseBefore = null;
+        }
+
+        _announcer.Phase(turn, phaseBefore);
+        _adviser.Advise(turn);
+        _announcer.Prompt(turn);
+        _adviser.Forecast(turn);
+        return turn.Happenings;
+    }
+
+    private void Hear(Turn turn, LineIn line)
+    {
+        switch (line)
+        {
+            case Unreadable unreadable:
+                turn.Refuse(unreadable.Why, unreadable.Field);
+                break;
+            case Resumed:
+                turn.Happen(new Closed());
+                break;
+            case Text text:
+                HearText(turn, text);
+                break;
+            case Answer answer:
+                HearAnswer(turn, answer);
+                break;
+            case Reading or Observed or Did:
+                Consider(turn, line);
+                break;
+        }
+    }
+
+    private void HearText(Turn turn, Text text)
+    {
+        switch (_listener.Understand(text.At, text.Words, turn.State.Open))
+        {
+            case MeansLine(var meant):
+                turn.Say((at, number) => new HeardLine(at, number, meant));
+                Hear(turn, meant);
+                break;
+            case MeansWord(var word, var rest):
+                var said = rest.Length > 0 ? $"{word} {rest}" : word;
+                turn.Say((at, number) => new HeardLine(at, number, new Text(text.At, said)));
+                if (!_replies.Reply(turn, word, rest) && !_walker.Fire(turn, "word " + word))
+                {
+                    turn.Refuse($"'{word}' leads nowhere from here.", "text");
+                }
+
+                break;
+            case MeansNothing(var why):
+                turn.Refuse(why, "text");
+                break;
+        }
+    }
+
+    private void HearAnswer(Turn turn, Answer answer)
+    {
+        if (turn.State.Doubted is { } doubted)
+        {
+            if (answer.Word == AnswerWords.Later)
+            {
+                turn.Tell("The question stays open.");
+                return;
+            }
+
+            turn.Happen(new Doubted(null));
+            if (answer.Word == AnswerWords.Yes)
+            {
+                Take(turn, doubted with { At = answer.At });
+            }
+            else
+            {
+                turn.Tell($"Dropped: {Describe.Line(doubted)}.");
+            }
+
+            return;
+        }
+
+        if (turn.State.Open is not { } open)
+        {
+            turn.Refuse("Nothing is asked just now.", "answer");
+            return;
+        }
+
+        if (_walker.DeedOf(open.Step) is { } deed && answer.Word == AnswerWords.Yes)
+        {
+            Consider(turn, new Did(answer.At, deed, null));
+            return;
+        }
+
+        _walker.Answer(turn, open, answer.Word);
+    }
+
+    private void Consider(Turn turn, LineIn line)
+    {
+        if (turn.State.SaidNow.Contains(line))
+        {
+            turn.Refuse("This very line was said at this very time already.");
+            return;
+        }
+
+        if (_possible.Fault(line) is { } fault)
+        {
+            turn.Refuse(fault.Why, fault.Field);
+            return;
+        }
+
+        if (Sequence.Fault(turn, line) is { } order)
+        {
+            turn.Refuse(order, "did");
+            return;
+        }
+
+        if (turn.State.Doubted is { } doubted && Describe.SameKind(doubted, line))
+        {
+            turn.Happen(new Doubted(null));
+        }
+
+        if (_believable.Doubt(turn.State, line) is { } doubt)
+        {
+            Question(turn, line, doubt);
+            return;
+        }
+
+        if (line is Did { Name.Code: "leave" } && !_walker.CanLeave(turn))
+        {
+            Question(turn, line, new(
+                $"Leave now? It is not clear to leave: {string.Join("; ", turn.Now.Unmet.Take(2))}.",
+                "Yes ends this session as unsafe. Stay, or have someone stay, until it is clear."));
+            return;
+        }
+
+        Take(turn, line);
+    }
+
+    private static void Question(Turn turn, LineIn line, Doubt doubt)
+    {
+        turn.Happen(new Doubted(line));
+        turn.Say((at, number) => new QuestionLine(at, number, doubt.Text, doubt.WouldTake));
+    }
+
+    private void Take(Turn turn, LineIn line)
+    {
+        turn.Happen(new Remembered(Describe.Line(line)));
+        turn.Happen(new Took(line));
+        _walker.Took(turn, line);
+        if (line is Did { Name.Code: "leave" } && !turn.State.IsOver)
+        {
+            Outcomes.End(turn, _setting, safe: false);
+        }
+    }
+}

@@ -1,0 +1,55 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Reckoning.Properties;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>Where the draw-off thermometer stands at syrup today, and what its reading says of the sugar there.</summary>
+internal static class DrawPoint
+{
+    /// <summary>
+    /// How far published elevations for one density lie apart, either way: 0.2 °F, as docs/sources.md shows. The
+    /// thermometer calls the hydrometer test; the hydrometer decides.
+    /// </summary>
+    public static TemperatureRise Band => TemperatureRise.FromFahrenheit(0.2);
+
+    /// <summary>Where this rig's thermometer stands in boiling water today: as read, else by the pressure, else by the altitude.</summary>
+    public static Temperature BoilingToday(Setting setting, SessionState state)
+    {
+        if (state.Last(ReadingName.BoilingWaterTemperature) is { } read)
+        {
+            return Clamped(UnitSystem.Temperature(read.Value));
+        }
+
+        var station = state.Last(ReadingName.StationPressure);
+        var barometer = state.Last(ReadingName.Barometer);
+        if (station is { } here && (barometer is not { } report || here.At.Time >= report.At.Time))
+        {
+            return BoilingWater.TemperatureAt(Setting.Within(UnitSystem.Pressure(here.Value)));
+        }
+
+        return barometer is { } reduced
+            ? BoilingWater.TemperatureAt(Setting.Within(
+                StandardAtmosphere.StationPressure(UnitSystem.Pressure(reduced.Value), setting.Rig.Altitude)))
+            : setting.StandardBoiling;
+    }
+
+    /// <summary>Today's draw point: boiling water today and the elevation of the target density.</summary>
+    public static Temperature Today(Setting setting, SessionState state) =>
+        state.Rig.Boiling + BoilingPointElevation.Of(setting.Rig.Target, PressureAt(state.Rig.Boiling));
+
+    /// <summary>The sugar content that a draw-off temperature means today; null below boiling water.</summary>
+    public static SugarContent? SugarAt(SessionState state, Temperature drawOff)
+    {
+        var rise = drawOff - state.Rig.Boiling;
+        return rise.Celsius is > 0.03 and < 9
+            ? BoilingPointElevation.SugarContentAt(rise, PressureAt(state.Rig.Boiling))
+            : null;
+    }
+
+    private static Pressure PressureAt(Temperature boiling) => Setting.Within(BoilingWater.PressureAt(boiling));
+
+    private static Temperature Clamped(Temperature read) =>
+        Temperature.FromCelsius(double.Clamp(read.Celsius, 91.9, 101.7));
+}

@@ -1,0 +1,91 @@
+using System.Collections.Immutable;
+using Panside.Guide.Lines;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>Makes the next state from a state and one thing that happened. Pure.</summary>
+public sealed class Evolver(Setting setting)
+{
+    /// <summary>Undo goes back this far.</summary>
+    private const int PastKept = 20;
+
+    /// <summary>A pan is cold after a day: longer gaps need no more steps.</summary>
+    private const int MinutesAtMost = 24 * 60;
+
+    private readonly TakenIn _takenIn = new(setting);
+
+    /// <summary>The state before the first line.</summary>
+    public SessionState Start { get; } = new()
+    {
+        Step = "",
+        Rig = RigModel.Cold(setting.Description, setting.StandardBoiling),
+    };
+
+    /// <summary>The state after the happening.</summary>
+    public SessionState Evolve(SessionState state, Happening happening) => happening switch
+    {
+        TimeCame(var to) => CameTo(state, to),
+        Remembered(var what) => state with
+        {
+            Past = (state.Past.Count < PastKept ? state.Past : state.Past.RemoveAt(0)).Add(state with { Past = [] }),
+            LastSaid = what,
+        },
+        Took(var line) => _takenIn.Take(state with { SaidNow = state.SaidNow.Add(line) }, line),
+        Moved(var step, var returnTo) => state with
+        {
+            Step = step,
+            ReturnTo = returnTo,
+            StepSince = state.Now ?? default,
+            Open = null,
+        },
+        Completed(var id, var skipped) => state with
+        {
+            Done = skipped ? state.Done : state.Done.Add(id),
+            Skipped = skipped ? state.Skipped.Remove(id).Add(id) : state.Skipped.Remove(id),
+            Watched = state.Now is { } now ? state.Watched.SetItem(id, now) : state.Watched,
+            PutOff = state.PutOff.Remove(id),
+            Open = state.Open?.Step == id ? null : state.Open,
+        },
+        PutAside(var id, var until) => state with { PutOff = state.PutOff.SetItem(id, until), Open = null },
+        Marked(var mark) => state with { Marks = state.Marks.Add(mark) },
+        Doubted(var line) => state with { Doubted = line },
+        TookBack => state.Past[^1] with
+        {
+            Now = state.Now,
+            Sequence = state.Sequence,
+            SaidNow = state.SaidNow,
+            Past = state.Past.RemoveAt(state.Past.Count - 1),
+            Open = null,
+        },
+        Settled(var advice) => state with { Advised = state.Advised.Remove(advice) },
+        Advised(var advice) => state with { Advised = state.Advised.SetItem(advice, state.Now ?? default) },
+        Closed => state with { Open = null },
+        Said(var line) => Say(state with { Sequence = line.Sequence }, line),
+        _ => state,
+    };
+
+    private static SessionState Say(SessionState state, LineOut line) => line switch
+    {
+        PromptLine prompt => state with { Open = prompt.Prompt },
+        ForecastLine forecast => state with { Forecasts = state.Forecasts.SetItem(forecast.Forecast.Name, forecast.Forecast) },
+        CautionLine caution => state with { Cautioned = state.Cautioned.Add(caution.Text) },
+        OverLine over => state with { IsOver = true, IsSafe = over.Outcome.Safe, Open = null },
+        _ => state,
+    };
+
+    private SessionState CameTo(SessionState state, Moment to)
+    {
+        var started = state.Started ?? to;
+        var minute = (int)double.Min((to.Time - started.Time).TotalMinutes, int.MaxValue - 1.0);
+        var rig = RigModel.Step(setting.Description, state.Rig, int.Min(minute - state.RigMinute, MinutesAtMost));
+        return state with
+        {
+            Started = started,
+            Now = to,
+            Rig = rig,
+            RigMinute = minute,
+            SaidNow = state.Now?.Time == to.Time ? state.SaidNow : [],
+        };
+    }
+}

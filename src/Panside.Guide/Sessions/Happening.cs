@@ -1,0 +1,45 @@
+using Panside.Guide.Lines;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>One thing that a line in makes happen. The state after a line is the state before it, folded over these.</summary>
+public abstract record Happening;
+
+/// <summary>Time has come to a moment.</summary>
+public sealed record TimeCame(Moment To) : Happening;
+
+/// <summary>The operator is about to say something that can be undone.</summary>
+public sealed record Remembered(string What) : Happening;
+
+/// <summary>A reading, an observation or a deed is taken as true.</summary>
+public sealed record Took(LineIn Line) : Happening;
+
+/// <summary>The flow has moved to a step.</summary>
+public sealed record Moved(string Step, string ReturnTo) : Happening;
+
+/// <summary>A step or a watch is done with.</summary>
+public sealed record Completed(string Id, bool Skipped) : Happening;
+
+/// <summary>A step or a watch is put off.</summary>
+public sealed record PutAside(string Id, DateTimeOffset Until) : Happening;
+
+/// <summary>A step has set a mark.</summary>
+public sealed record Marked(string Mark) : Happening;
+
+/// <summary>A line is not believed yet; null closes the question.</summary>
+public sealed record Doubted(LineIn? Line) : Happening;
+
+/// <summary>The last thing said is taken back.</summary>
+public sealed record TookBack : Happening;
+
+/// <summary>An advice's reason has gone.</summary>
+public sealed record Settled(string Advice) : Happening;
+
+/// <summary>An advice is given.</summary>
+public sealed record Advised(string Advice) : Happening;
+
+/// <summary>The open prompt is closed.</summary>
+public sealed record Closed : Happening;
+
+/// <summary>Something is said: a line out.</summary>
+public sealed record Said(LineOut Line) : Happening;

@@ -1,0 +1,48 @@
+using Panside.Guide.Flows;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Words;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>Ends a session and says what came of it.</summary>
+internal static class Outcomes
+{
+    /// <summary>Tells the phase over and the outcome.</summary>
+    public static void End(Turn turn, Setting setting, bool safe)
+    {
+        var outcome = Of(turn.State, setting, safe);
+        turn.Say((at, number) => new PhaseLine(at, number, Flow.End));
+        turn.Say((at, number) => new OverLine(at, number, outcome));
+    }
+
+    private static Outcome Of(SessionState state, Setting setting, bool safe)
+    {
+        var units = setting.Units;
+        Measure? Liters(double? liters) => liters is { } value ? Rounded(units.From(Volume.FromLiters(double.Max(value, 0)))) : null;
+        var used = state.Totals.TankAtFirst is { } first && state.Rig.Tank is { } tank
+            ? first + state.Totals.RefilledLiters - tank.Liters
+            : (double?)null;
+        var brix = state.Totals.MeasuredLiters > 0
+            ? Rounded(new(state.Totals.MeasuredLiterBrix / state.Totals.MeasuredLiters, Unit.Brix))
+            : (Measure?)null;
+        var minutes = state.Started is { } started ? state.MinutesSince(started) : 0;
+        var text = safe
+            ? $"Done in {Amount.Minutes(minutes)}. The pan keeps {Amount.Shown(units.From(state.Rig.Pan))}; leave it covered."
+            : "Ended without being clear to leave. Let someone go back and look at the pan's depth as soon as it is safe.";
+        return new(
+            Liters(used),
+            Liters(state.Totals.DrawnLiters),
+            brix,
+            Rounded(units.From(Mass.FromKilograms(state.Totals.WoodKilograms))),
+            new(minutes, Unit.Minute),
+            Rounded(units.From(state.Rig.Pan)),
+            Liters(state.Rig.Tank?.Liters),
+            safe,
+            state.Skipped,
+            text);
+    }
+
+    private static Measure Rounded(Measure measure) => measure with { Value = double.Round(measure.Value, 2) };
+}

@@ -1,0 +1,113 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Flows;
+using Panside.Guide.Lines;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>Answers the assistant's own words: why, undo, note, status, skipped, help.</summary>
+internal sealed class Replies(Setting setting)
+{
+    /// <summary>Replies to a word; false where it is none of its own.</summary>
+    public bool Reply(Turn turn, string word, string rest)
+    {
+        switch (word)
+        {
+            case "why":
+                turn.Tell(Why(turn));
+                return true;
+            case "undo":
+                Undo(turn);
+                return true;
+            case "note":
+                if (rest.Length == 0)
+                {
+                    turn.Refuse("A note wants words behind it: 'note sap is cloudy'.", "text");
+                }
+                else
+                {
+                    turn.Tell("Noted.");
+                }
+
+                return true;
+            case "status":
+                foreach (var line in Status(turn))
+                {
+                    turn.Tell(line);
+                }
+
+                return true;
+            case "skipped":
+                turn.Tell(turn.State.Skipped.Count == 0
+                    ? "Nothing was skipped."
+                    : "Skipped: " + string.Join(", ", turn.State.Skipped.Select(id => id.Replace('-', ' '))) + ".");
+                return true;
+            case "help":
+                foreach (var line in Help())
+                {
+                    turn.Tell(line);
+                }
+
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    private string Why(Turn turn)
+    {
+        if (turn.State.Open is not { } open)
+        {
+            return "Nothing is asked just now.";
+        }
+
+        var because = setting.Flow.Steps.TryGetValue(open.Step, out var step)
+            ? step.Because
+            : setting.Flow.Watches.First(watch => watch.Id == open.Step).Because;
+        return because is null ? "The flow gives no reason for this step." : turn.Fill(because);
+    }
+
+    private static void Undo(Turn turn)
+    {
+        if (turn.State.Doubted is { } doubted)
+        {
+            turn.Happen(new Doubted(null));
+            turn.Tell($"Dropped: {Words.Describe.Line(doubted)}.");
+        }
+        else if (turn.State.Past.Count == 0)
+        {
+            turn.Refuse("There is nothing to take back.", "text");
+        }
+        else
+        {
+            var what = turn.State.LastSaid;
+            turn.Happen(new TookBack());
+            turn.Tell($"Taken back: {what}.");
+        }
+    }
+
+    private static IEnumerable<string> Status(Turn turn)
+    {
+        string F(string figure) => Figures.Of(turn.Now, figure);
+        yield return $"Tank {F("tank")}; pan {F("depth")} deep; boiling off {F("rate")}.";
+        yield return $"Water boils at {F("boiling-water")}; draw at {F("draw-point")}; draw-off last {F("draw-temperature")}.";
+        if (turn.Now.IsHeld)
+        {
+            yield return $"Still boils away: {F("boils-away")}. Still in about {F("minutes-to-still")}, {F("minutes-to-still-latest")} at the latest.";
+            yield return $"Against leaving: {F("unmet")}.";
+        }
+        else if (turn.Now.IsLit)
+        {
+            yield return $"Next draw in about {F("minutes-to-draw")}. Last charge in about {F("minutes-to-last-charge")}, {F("minutes-to-last-charge-soonest")} at the soonest.";
+            yield return $"Stop firing at {F("stop-at")} in the tank ({F("stop-says")}).";
+        }
+    }
+
+    private IEnumerable<string> Help()
+    {
+        yield return "Readings: tank 22, depth 1 1/2, draw 217.4, water 211.5, sap 2.1, hydrometer 59, sample 180.";
+        yield return "Done: lit, wood, open, drew 2 qt, spread, flooded, defoamer, covered, refill 5 gal, leave.";
+        yield return "Seen: rolling, steady, simmering, still; deep, thin, spent; clear, fading, gone; rising, over; scorched.";
+        yield return "Answers: yes, no, skip, later. Also: why, undo, status, skipped, note …";
+        yield return "Flow: " + string.Join(", ", setting.Flow.Words.Values.Distinct()) + ".";
+    }
+}

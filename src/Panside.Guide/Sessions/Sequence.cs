@@ -1,0 +1,28 @@
+using Panside.Guide.Lines;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>Deeds that cannot be at this point, whatever the procedure: a fire is lit once, a draw is opened when it is shut.</summary>
+internal static class Sequence
+{
+    /// <summary>Why the deed cannot be; null where it can.</summary>
+    public static string? Fault(Turn turn, LineIn line)
+    {
+        if (line is not Did did)
+        {
+            return null;
+        }
+
+        var state = turn.State;
+        var open = turn.Holds("draw-open");
+        return did.Name.Code switch
+        {
+            "lit-fire" when state.Last(DeedName.LitFire) is not null => "The fire is lit already. For more wood say 'wood'.",
+            "open-draw" when open => "The draw-off is open already. Say 'drew' with the volume when it is shut.",
+            "refill-tank" when did.Measure is { } added && state.Rig.Tank is { } tank && turn.Now.Setting.Rig.TankIsStated
+                && (tank + turn.Now.Setting.Units.Volume(added)).Liters > turn.Now.Setting.Rig.Tank.Liters * 1.05
+                => $"With {added} more the tank would hold over its {turn.Now.Setting.Units.From(turn.Now.Setting.Rig.Tank)}. Say what the tank reads instead.",
+            _ => null,
+        };
+    }
+}

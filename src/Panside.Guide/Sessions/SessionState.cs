@@ -1,0 +1,147 @@
+using System.Collections.Immutable;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>A value and when it was said.</summary>
+public readonly record struct Noted<T>(Moment At, T Value);
+
+/// <summary>Everything that is known after the lines so far. Immutable; <see cref="Evolver"/> alone makes the next one.</summary>
+public sealed record SessionState
+{
+    /// <summary>The time of the last line that had a good one; null before the first.</summary>
+    public Moment? Now { get; init; }
+
+    /// <summary>The time of the first line.</summary>
+    public Moment? Started { get; init; }
+
+    /// <summary>The sequence number of the last line out.</summary>
+    public int Sequence { get; init; }
+
+    /// <summary>Where the flow stands; empty before the first line.</summary>
+    public string Step { get; init; } = "";
+
+    /// <summary>When the step was reached.</summary>
+    public Moment StepSince { get; init; }
+
+    /// <summary>Where a side trip leads back to.</summary>
+    public string ReturnTo { get; init; } = "";
+
+    /// <summary>The open prompt; null where nothing is asked.</summary>
+    public Prompt? Open { get; init; }
+
+    /// <summary>The question that is open: a line that is not believed yet.</summary>
+    public LineIn? Doubted { get; init; }
+
+    /// <summary>Steps and watches put off until a time.</summary>
+    public ImmutableDictionary<string, DateTimeOffset> PutOff { get; init; } = ImmutableDictionary<string, DateTimeOffset>.Empty;
+
+    /// <summary>Steps that were skipped, in order.</summary>
+    public ImmutableList<string> Skipped { get; init; } = [];
+
+    /// <summary>Steps that were done, in order.</summary>
+    public ImmutableList<string> Done { get; init; } = [];
+
+    /// <summary>When each watch was last answered.</summary>
+    public ImmutableDictionary<string, Moment> Watched { get; init; } = ImmutableDictionary<string, Moment>.Empty;
+
+    /// <summary>Marks that steps have set.</summary>
+    public ImmutableHashSet<string> Marks { get; init; } = [];
+
+    /// <summary>Readings, the newest last.</summary>
+    public ImmutableDictionary<ReadingName, ImmutableList<Noted<Measure>>> Readings { get; init; } =
+        ImmutableDictionary<ReadingName, ImmutableList<Noted<Measure>>>.Empty;
+
+    /// <summary>The newest observation of each kind.</summary>
+    public ImmutableDictionary<ObservationName, Noted<string>> Observations { get; init; } =
+        ImmutableDictionary<ObservationName, Noted<string>>.Empty;
+
+    /// <summary>The newest deed of each kind.</summary>
+    public ImmutableDictionary<DeedName, Noted<Measure?>> Deeds { get; init; } =
+        ImmutableDictionary<DeedName, Noted<Measure?>>.Empty;
+
+    /// <summary>Readings, observations and deeds said at this very time; a twin of one of them is refused.</summary>
+    public ImmutableHashSet<LineIn> SaidNow { get; init; } = [];
+
+    /// <summary>When each advice was last given, while its reason holds.</summary>
+    public ImmutableDictionary<string, Moment> Advised { get; init; } = ImmutableDictionary<string, Moment>.Empty;
+
+    /// <summary>Cautions said so far.</summary>
+    public ImmutableHashSet<string> Cautioned { get; init; } = [];
+
+    /// <summary>The forecasts as last told.</summary>
+    public ImmutableDictionary<string, Forecast> Forecasts { get; init; } = ImmutableDictionary<string, Forecast>.Empty;
+
+    /// <summary>The rig as reckoned.</summary>
+    public RigState Rig { get; init; } = new();
+
+    /// <summary>The whole minute since the start that <see cref="Rig"/> stands at.</summary>
+    public int RigMinute { get; init; }
+
+    /// <summary>What the tank readings have taught of this rig.</summary>
+    public RateEstimate Rate { get; init; } = RateEstimate.Prior;
+
+    /// <summary>The last believed tank reading, from which the next interval counts.</summary>
+    public TankAnchor? Anchor { get; init; }
+
+    /// <summary>Sums over the session.</summary>
+    public Totals Totals { get; init; } = new();
+
+    /// <summary>The states before the last things that the operator said, the newest last; <c>undo</c> goes back through them.</summary>
+    public ImmutableList<SessionState> Past { get; init; } = [];
+
+    /// <summary>What the last thing was, in words.</summary>
+    public string LastSaid { get; init; } = "";
+
+    /// <summary>Whether the session is over.</summary>
+    public bool IsOver { get; init; }
+
+    /// <summary>Whether it ended safely.</summary>
+    public bool IsSafe { get; init; }
+
+    /// <summary>The newest reading of a kind; null where there is none.</summary>
+    public Noted<Measure>? Last(ReadingName name) => Readings.TryGetValue(name, out var all) ? all[^1] : null;
+
+    /// <summary>The newest observation of a kind; null where there is none.</summary>
+    public Noted<string>? Last(ObservationName name) => Observations.TryGetValue(name, out var noted) ? noted : null;
+
+    /// <summary>The newest deed of a kind; null where there is none.</summary>
+    public Noted<Measure?>? Last(DeedName name) => Deeds.TryGetValue(name, out var noted) ? noted : null;
+
+    /// <summary>Whole minutes from a moment until now, never negative.</summary>
+    public int MinutesSince(Moment moment) =>
+        Now is { } now ? (int)double.Max(0, (now.Time - moment.Time).TotalMinutes) : 0;
+}
+
+/// <summary>A tank reading as the start of an interval.</summary>
+/// <param name="Liters">What the tank held.</param>
+/// <param name="EvaporatedLiters">Water that the model had boiled away by then.</param>
+/// <param name="RefilledLiters">Sap added to the tank by then.</param>
+/// <param name="PanLiters">What the pan held.</param>
+/// <param name="DrawnLiters">Liters of syrup drawn by then.</param>
+/// <param name="At">When.</param>
+public sealed record TankAnchor(double Liters, double EvaporatedLiters, double RefilledLiters, double PanLiters, double DrawnLiters, Moment At);
+
+/// <summary>Sums over the session.</summary>
+public sealed record Totals
+{
+    /// <summary>Wood, in kilograms.</summary>
+    public double WoodKilograms { get; init; }
+
+    /// <summary>Syrup drawn, in liters.</summary>
+    public double DrawnLiters { get; init; }
+
+    /// <summary>Sap added to the tank after the first reading, in liters.</summary>
+    public double RefilledLiters { get; init; }
+
+    /// <summary>The tank at its first reading, in liters; null before it.</summary>
+    public double? TankAtFirst { get; init; }
+
+    /// <summary>Draws with a known density: liters times Brix, and liters.</summary>
+    public double MeasuredLiterBrix { get; init; }
+
+    /// <summary>The liters of those.</summary>
+    public double MeasuredLiters { get; init; }
+}

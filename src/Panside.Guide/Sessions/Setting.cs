@@ -1,0 +1,65 @@
+using Panside.Guide.Flows;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
+using Panside.Reckoning.Properties;
+using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>How much is explained.</summary>
+public enum Guidance
+{
+    /// <summary>Every step and its reason.</summary>
+    Beginner,
+
+    /// <summary>The clock, the forecast and silence.</summary>
+    Practised,
+}
+
+/// <summary>What a session runs on, and what does not change through it.</summary>
+public sealed class Setting
+{
+    /// <summary>Puts a session's fixed parts together.</summary>
+    public Setting(Flow flow, Rig rig, Guidance guidance, string program, bool practice = false)
+    {
+        (Flow, Rig, Guidance) = (flow, rig, guidance);
+        Machine = new(flow);
+        Description = new(
+            rig.PanArea, rig.RunDepth, rig.LeastDepth, rig.FloodDepth, rig.Channels, rig.Draft == Draft.Forced, rig.Firebrick,
+            rig.HasFloat,
+            Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture),
+            rig.Charge, rig.Interval, rig.Target);
+        Header = new(
+            program, flow.Name, flow.Hash, rig.Name, rig.Text, guidance == Guidance.Beginner ? "beginner" : "practised", practice);
+    }
+
+    /// <summary>The procedure.</summary>
+    public Flow Flow { get; }
+
+    /// <summary>The state machine that the procedure becomes.</summary>
+    public FlowMachine Machine { get; }
+
+    /// <summary>The rig as its file describes it.</summary>
+    public Rig Rig { get; }
+
+    /// <summary>The rig as the reckoning takes it.</summary>
+    public RigDescription Description { get; }
+
+    /// <summary>How much is explained.</summary>
+    public Guidance Guidance { get; }
+
+    /// <summary>What the record says of all this.</summary>
+    public SessionHeader Header { get; }
+
+    /// <summary>The units shown and assumed.</summary>
+    public UnitSystem Units => Rig.Units;
+
+    /// <summary>Where water should boil here on a standard day.</summary>
+    public Temperature StandardBoiling => BoilingWater.TemperatureAt(Within(StandardAtmosphere.PressureAt(Rig.Altitude)));
+
+    /// <summary>A pressure brought into the range of the boiling-water formula.</summary>
+    public static Pressure Within(Pressure pressure) =>
+        Pressure.FromKilopascals(double.Clamp(pressure.Kilopascals, 75, 108));
+}

@@ -1,0 +1,196 @@
+using Panside.Guide.Flows;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Words;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>Moves the flow on by what is said and by what holds, and keeps what was done, skipped and put off.</summary>
+internal sealed class Walker(Setting setting)
+{
+    private const int MovesAtMost = 50;
+
+    private static readonly TimeSpan PutOff = TimeSpan.FromMinutes(5);
+
+    private readonly Dictionary<string, int> _order =
+        setting.Flow.Steps.Values.OrderBy(step => step.Place).Select((step, index) => (step.Id, index))
+            .ToDictionary(pair => pair.Id, pair => pair.index);
+
+    private readonly IReadOnlyList<Step> _inOrder = [.. setting.Flow.Steps.Values.OrderBy(step => step.Place)];
+
+    /// <summary>The deed that a yes to a step or a watch tells of.</summary>
+    public DeedName? DeedOf(string id) => setting.Flow.Steps.TryGetValue(id, out var step)
+        ? step.Deed
+        : setting.Flow.Watches.FirstOrDefault(watch => watch.Id == id)?.Deed;
+
+    /// <summary>Whether leaving now goes through the gate, or is the emergency's own way out.</summary>
+    public bool CanLeave(Turn turn) =>
+        setting.Machine.Next(turn.State.Step, "did leave", turn.State.ReturnTo, turn.Holds) == Flow.End
+        || setting.Flow.PhaseOf(turn.State.Step).Code == "emergency";
+
+    /// <summary>A line was taken: the watches that it answers are done, and the flow may move.</summary>
+    public void Took(Turn turn, LineIn line)
+    {
+        var triggers = Triggers(line);
+        foreach (var watch in setting.Flow.Watches.Where(watch => Answers(watch, triggers)))
+        {
+            turn.Happen(new Completed(watch.Id, Skipped: false));
+        }
+
+        foreach (var trigger in triggers)
+        {
+            if (Fire(turn, trigger))
+            {
+                break;
+            }
+        }
+    }
+
+    /// <summary>An answer to the open prompt.</summary>
+    public void Answer(Turn turn, Prompt open, string word)
+    {
+        var watch = setting.Flow.Watches.FirstOrDefault(one => one.Id == open.Step);
+        var step = watch is null ? setting.Flow.Steps[open.Step] : null;
+        switch (word)
+        {
+            case AnswerWords.Yes when open.Ask != Prompt.Confirm:
+                turn.Refuse(
+                    open.Choices is { } choices
+                        ? $"What is seen is asked: one of {string.Join(", ", choices)}."
+                        : $"A value is asked, in {open.Unit?.Shown()}; or skip, or later.",
+                    "answer");
+                break;
+            case AnswerWords.No when open.Ask != Prompt.Confirm:
+                turn.Refuse("A value or a state is asked; or skip, or later.", "answer");
+                break;
+            case AnswerWords.Skip when step is { IsCritical: true }:
+                turn.Refuse("This step is not skipped: too much hangs on it. 'later' asks again.", "answer");
+                break;
+            case AnswerWords.Later:
+                var wait = step is { After: var after } && after > TimeSpan.Zero ? after : PutOff;
+                turn.Happen(new Remembered($"later to '{open.Step}'"));
+                turn.Happen(new PutAside(open.Step, turn.State.Now!.Value.Time + wait));
+                turn.Tell($"Asked again in {Amount.Minutes(wait.TotalMinutes)}.");
+                break;
+            case AnswerWords.No when watch is not null:
+                turn.Happen(new Remembered($"no to '{open.Step}'"));
+                turn.Happen(new PutAside(open.Step, turn.State.Now!.Value.Time + PutOff));
+                break;
+            case AnswerWords.No when setting.Machine.Next(open.Step, "answer no", turn.State.ReturnTo, turn.Holds) is null:
+                turn.Tell(turn.Fill(step!.IfNo ?? "Take the time it needs. Say yes when it is done."));
+                break;
+            default:
+                turn.Happen(new Remembered($"{word} to '{open.Step}'"));
+                if (word == AnswerWords.Yes && step?.Mark is { } mark)
+                {
+                    turn.Happen(new Marked(mark));
+                }
+
+                if (watch is not null)
+                {
+                    turn.Happen(new Completed(watch.Id, word == AnswerWords.Skip));
+                }
+                else
+                {
+                    Fire(turn, "answer " + word);
+                }
+
+                break;
+        }
+    }
+
+    /// <summary>Moves by a trigger; false where it leads nowhere.</summary>
+    public bool Fire(Turn turn, string trigger)
+    {
+        var from = turn.State.Step;
+        if (setting.Machine.Next(from, trigger, turn.State.ReturnTo, turn.Holds) is not { } to)
+        {
+            return false;
+        }
+
+        var own = setting.Flow.Steps[from].Passages.Any(passage => passage.When == trigger);
+        Leave(turn, from, to, own, trigger == "answer skip");
+        return true;
+    }
+
+    /// <summary>Moves on while facts lead on.</summary>
+    public void FollowFacts(Turn turn)
+    {
+        for (var moves = 0; moves < MovesAtMost && !turn.State.IsOver; moves++)
+        {
+            var from = turn.State.Step;
+            if (setting.Machine.NextByFact(from, turn.State.ReturnTo, turn.Holds) is not { } to)
+            {
+                return;
+            }
+
+            Leave(turn, from, to, own: true, skipped: false);
+        }
+    }
+
+    private void Leave(Turn turn, string from, string to, bool own, bool skipped)
+    {
+        var step = setting.Flow.Steps[from];
+        if (own && step.Ask is not null)
+        {
+            turn.Happen(new Completed(from, skipped));
+        }
+        else if (!own)
+        {
+            PassOver(turn, from, to);
+        }
+
+        if (to == Flow.End)
+        {
+            Outcomes.End(turn, setting, safe: true);
+            return;
+        }
+
+        Reach(turn, step, setting.Flow.Steps[to]);
+    }
+
+    private void Reach(Turn turn, Step from, Step to)
+    {
+        var sideTrip = to.Phase.IsSideTrip && !from.Phase.IsSideTrip;
+        turn.Happen(new Moved(to.Id, sideTrip ? from.Id : turn.State.ReturnTo));
+
+        // A step for beginners only is passed by a practised hand as if it had been done.
+        if (to.BeginnerOnly && setting.Guidance == Guidance.Practised
+            && setting.Machine.Next(to.Id, "answer skip", turn.State.ReturnTo, turn.Holds) is { } next && next != Flow.End)
+        {
+            Reach(turn, to, setting.Flow.Steps[next]);
+        }
+    }
+
+    /// <summary>What lies between two steps of a jump forward was skipped, and stays listed.</summary>
+    private void PassOver(Turn turn, string from, string to)
+    {
+        if (to == Flow.End || setting.Flow.Steps[to].Phase.IsSideTrip || setting.Flow.Steps[from].Phase.IsSideTrip
+            || _order[to] <= _order[from])
+        {
+            return;
+        }
+
+        foreach (var step in _inOrder.Skip(_order[from]).Take(_order[to] - _order[from]))
+        {
+            if (step.Ask is not null && !step.Phase.IsSideTrip && !turn.State.Done.Contains(step.Id)
+                && !(step.BeginnerOnly && setting.Guidance == Guidance.Practised))
+            {
+                turn.Happen(new Completed(step.Id, Skipped: true));
+            }
+        }
+    }
+
+    private static bool Answers(Watch watch, IReadOnlyList<string> triggers) =>
+        watch.DoneBy.Any(triggers.Contains)
+        || triggers.Contains("reading " + watch.Ask)
+        || triggers.Contains("observed " + watch.Ask);
+
+    private static IReadOnlyList<string> Triggers(LineIn line) => line switch
+    {
+        Reading reading => ["reading " + reading.Name.Code],
+        Observed observed => [$"observed {observed.Name.Code} {observed.Is}", "observed " + observed.Name.Code],
+        Did did => ["did " + did.Name.Code],
+        _ => [],
+    };
+}

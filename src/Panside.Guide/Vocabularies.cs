@@ -1,0 +1,12 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Flows;
+
+namespace Panside.Guide;
+
+/// <summary>The names that this program offers to flows.</summary>
+public static class Vocabularies
+{
+    /// <summary>Facts, figures and forecasts.</summary>
+    public static FlowVocabulary Flow { get; } = new(
+        Facts.Names.ToHashSet(StringComparer.Ordinal), Figures.Names.ToHashSet(StringComparer.Ordinal), Forecasts.Names);
+}

@@ -1,0 +1,20 @@
+namespace Panside.Commands;
+
+/// <summary>The exit statuses that the program promises.</summary>
+internal static class ExitStatus
+{
+    /// <summary>Done.</summary>
+    public const int Done = 0;
+
+    /// <summary>The thing checked is wrong, or a boil ended unsafe.</summary>
+    public const int Wrong = 1;
+
+    /// <summary>Unusable arguments or files.</summary>
+    public const int Unusable = 2;
+
+    /// <summary>A fault of ours.</summary>
+    public const int OurFault = 70;
+
+    /// <summary>Interrupted.</summary>
+    public const int Interrupted = 130;
+}

@@ -1,0 +1,75 @@
+using Panside.Guide.Flows;
+using Panside.Guide.Rigs;
+using Panside.Guide.Sessions;
+using Panside.Journal;
+
+namespace Panside.Commands;
+
+/// <summary>Opens a session: a new one, or one that goes on from its record.</summary>
+internal static class Opening
+{
+    /// <summary>Opens what the arguments say.</summary>
+    /// <exception cref="UnusableException">The record cannot be gone on from.</exception>
+    public static RecordedSession Open(GuidedArguments arguments, bool practice = false)
+    {
+        var home = Home.Of(arguments.Home);
+        if (arguments.Journal is { } path && File.Exists(path) && new FileInfo(path).Length > 0)
+        {
+            return GoOn(path, arguments);
+        }
+
+        var guidance = arguments.Guidance == "practised" ? Guidance.Practised : Guidance.Beginner;
+        var setting = new Setting(
+            Library.Flow(arguments.Flow), Library.Rig(arguments.Rig, home), guidance, Product.Name, practice);
+        var folder = practice ? home.Practice : home.Sessions;
+        return RecordedSession.New(setting, at => JournalFile.Open(arguments.Journal ?? Home.NewRecord(folder, at.Time)));
+    }
+
+    /// <summary>What a record says that it ran on.</summary>
+    public static Setting SettingOf(string path, Record record, string? flowFile)
+    {
+        if (record.Header is not { } header)
+        {
+            throw new UnusableException($"{path}:1:1: no session line was found, expected the record of a boil. Name another file, or a new one.");
+        }
+
+        var flow = Library.Flow(flowFile);
+        if (flow.Hash != header.FlowHash)
+        {
+            throw new UnusableException(
+                $"{path}: was made with the flow '{header.Flow}' ({header.FlowHash}); this one is '{flow.Name}' ({flow.Hash}). Name the flow it was made with: --flow FILE.");
+        }
+
+        var guidance = header.Guidance == "practised" ? Guidance.Practised : Guidance.Beginner;
+        return new(flow, RigFile.Read($"{path} (rig)", header.RigText), guidance, header.Program, header.Practice);
+    }
+
+    private static RecordedSession GoOn(string path, GuidedArguments arguments)
+    {
+        JournalFile journal;
+        try
+        {
+            journal = JournalFile.Open(path);
+        }
+        catch (IOException fault)
+        {
+            throw new UnusableException($"{path}: cannot be opened for writing ({fault.Message.TrimEnd('.')}). Is another panside going on with it?");
+        }
+
+        try
+        {
+            var recorded = RecordedSession.On(SettingOf(path, Record.Of(journal.Lines), arguments.Flow), journal);
+            if (recorded.State.IsOver)
+            {
+                throw new UnusableException($"{path}: this boil is over. Start another, or look at it with 'panside replay {path}'.");
+            }
+
+            return recorded;
+        }
+        catch
+        {
+            journal.Dispose();
+            throw;
+        }
+    }
+}
