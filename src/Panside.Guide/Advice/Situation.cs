@@ -92,7 +92,7 @@ public sealed class Situation
         get
         {
             if (State.Rig.Tank is not { } tank || StopLiters is not { } stop || RateLitersPerHour is not { P5: > 0.1 } rate
-                || IsHeld)
+                || IsHeld || !State.Rig.IsBoiling)
             {
                 return null;
             }
@@ -103,7 +103,7 @@ public sealed class Situation
     }
 
     /// <summary>Whether another charge would eat into the sap that the shutdown needs: then the last one is in.</summary>
-    public bool IsLastChargeDue => State.Rig.Tank is { } tank && StopLiters is { } stop && RateLitersPerHour is { } rate
+    public bool IsLastChargeDue => State.Rig.IsBoiling && State.Rig.Tank is { } tank && StopLiters is { } stop && RateLitersPerHour is { } rate
         && tank.Liters - (rate.P50 * Setting.Rig.Interval.TotalHours) <= stop;
 
     /// <summary>Whether the operator has said that no more wood goes in.</summary>

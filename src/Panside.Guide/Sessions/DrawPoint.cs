@@ -48,8 +48,10 @@ internal static class DrawPoint
             : null;
     }
 
-    private static Pressure PressureAt(Temperature boiling) => Setting.Within(BoilingWater.PressureAt(boiling));
+    /// <summary>The pressure by the boiling point; a thermometer that is off is brought into the formula's range, which moves the elevation by 0.1 °F at most.</summary>
+    private static Pressure PressureAt(Temperature boiling) =>
+        Setting.Within(BoilingWater.PressureAt(Temperature.FromCelsius(double.Clamp(boiling.Celsius, 91.8, 101.7))));
 
-    private static Temperature Clamped(Temperature read) =>
-        Temperature.FromCelsius(double.Clamp(read.Celsius, 91.9, 101.7));
+    /// <summary>The range of the latent heat; no sugarhouse stands where it is left by more than a faulty thermometer.</summary>
+    private static Temperature Clamped(Temperature read) => Temperature.FromCelsius(double.Clamp(read.Celsius, 90, 107));
 }
