@@ -83,5 +83,6 @@ public static class Figures
     private static string FromTo(Situation now, Band liters) => $"{Liters(now, liters.P5)} to {Liters(now, liters.P95)}";
 
     /// <summary>Minutes to the five that a forecast is honest to.</summary>
-    private static string About(double minutes) => Amount.Minutes(double.Round(minutes / 5) * 5);
+    private static string About(double minutes) =>
+        minutes < 2.5 ? "a few minutes" : Amount.Minutes(double.Round(minutes / 5) * 5);
 }

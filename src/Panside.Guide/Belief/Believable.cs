@@ -57,7 +57,8 @@ public sealed class Believable(Setting setting)
                 "It would take a refill that was not told; or the reading before was low.");
         }
 
-        var most = Slack + (3 * setting.Rig.PanArea.SquareFeet * 6 * minutes / 60) + FilledLiters(state, anchor);
+        var boiled = (state.Rig.Evaporated.Liters - anchor.EvaporatedLiters) * state.Rate.Spread.RateFactor(3);
+        var most = Slack + boiled + FilledLiters(state, anchor);
         return now.Liters > 0.4 && gone > most
             ? new(
                 $"{Shown(Volume.FromLiters(gone))} gone {since}? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",

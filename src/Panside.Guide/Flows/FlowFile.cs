@@ -159,6 +159,7 @@ public sealed class FlowFile
             Advise = map.Word("advise", Actions.All),
             Urgency = map.Word("urgency", Urgencies.All) ?? "info",
             Mark = map.Text("mark"),
+            Unmark = map.Text("unmark"),
             Deed = DeedOf(map.Texts("done-by")),
             IfNo = Worded(map, "if-no"),
             After = Time(map, "after") ?? TimeSpan.Zero,

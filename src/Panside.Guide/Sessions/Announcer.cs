@@ -17,18 +17,14 @@ internal sealed class Announcer(Setting setting, Possible possible)
         }
     }
 
-    /// <summary>Asks what is due, unless something is asked already.</summary>
+    /// <summary>Asks what is due, unless something as weighty is asked already: a watch gives way to one that stands before it.</summary>
     public void Prompt(Turn turn)
     {
-        if (turn.State.Open is not null)
-        {
-            return;
-        }
-
+        var open = turn.State.Open;
         var step = setting.Flow.Steps[turn.State.Step];
         if (step.Ask is { } ask)
         {
-            if (IsDue(turn, step.Id, step.After))
+            if (open is null && IsDue(turn, step.Id, step.After))
             {
                 Ask(turn, step.Id, ask, step.Text, step.Because, step.Cautions, step.Advise, step.Urgency);
             }
@@ -38,6 +34,11 @@ internal sealed class Announcer(Setting setting, Possible possible)
 
         foreach (var watch in step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)))
         {
+            if (open?.Step == watch.Id)
+            {
+                return;
+            }
+
             if (IsDue(turn, watch))
             {
                 Ask(turn, watch.Id, watch.Ask, watch.Text, watch.Because, watch.Cautions, watch.Advise, "info");
@@ -64,6 +65,10 @@ internal sealed class Announcer(Setting setting, Possible possible)
 
         var shown = setting.Guidance == Guidance.Beginner ? reason : null;
         turn.Say((at, number) => new PromptLine(at, number, Prompt(turn, id, ask, filled, shown)));
+        if (turn.State.Doubted is { } doubted)
+        {
+            turn.Tell($"Still open: {Words.Describe.Line(doubted)}? A yes answers this first.");
+        }
     }
 
     private Prompt Prompt(Turn turn, string id, string ask, string text, string? because)

@@ -142,6 +142,7 @@ public sealed class Decider
             turn.Happen(new Doubted(null));
             if (answer.Word == AnswerWords.Yes)
             {
+                turn.Tell($"Taken: {Describe.Line(doubted)}.");
                 Take(turn, doubted with { At = answer.At });
             }
             else

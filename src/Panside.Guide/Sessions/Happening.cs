@@ -26,6 +26,9 @@ public sealed record PutAside(string Id, DateTimeOffset Until) : Happening;
 /// <summary>A step has set a mark.</summary>
 public sealed record Marked(string Mark) : Happening;
 
+/// <summary>A step has taken a mark away.</summary>
+public sealed record Unmarked(string Mark) : Happening;
+
 /// <summary>A line is not believed yet; null closes the question.</summary>
 public sealed record Doubted(LineIn? Line) : Happening;
 

@@ -92,7 +92,7 @@ internal sealed class Replies(Setting setting)
         yield return $"Water boils at {F("boiling-water")}; draw at {F("draw-point")}; draw-off last {F("draw-temperature")}.";
         if (turn.Now.IsHeld)
         {
-            yield return $"Still boils away: {F("boils-away")}. Still in about {F("minutes-to-still")}, {F("minutes-to-still-latest")} at the latest.";
+            yield return $"Still boils away: {F("boils-away")}. The boil goes still in about {F("minutes-to-still")}, {F("minutes-to-still-latest")} at the latest.";
             yield return $"Against leaving: {F("unmet")}.";
         }
         else if (turn.Now.IsLit)

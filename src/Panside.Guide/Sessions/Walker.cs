@@ -57,7 +57,7 @@ internal sealed class Walker(Setting setting)
                 turn.Refuse(
                     open.Choices is { } choices
                         ? $"What is seen is asked: one of {string.Join(", ", choices)}."
-                        : $"A value is asked, in {open.Unit?.Shown()}; or skip, or later.",
+                        : $"A number is asked, {UnitNames.CodesOf(open.Unit!.Value.Kind())}; or skip, or later.",
                     "answer");
                 break;
             case AnswerWords.No when open.Ask != Prompt.Confirm:
@@ -84,6 +84,11 @@ internal sealed class Walker(Setting setting)
                 if (word == AnswerWords.Yes && step?.Mark is { } mark)
                 {
                     turn.Happen(new Marked(mark));
+                }
+
+                if (word == AnswerWords.Yes && step?.Unmark is { } gone)
+                {
+                    turn.Happen(new Unmarked(gone));
                 }
 
                 if (watch is not null)
