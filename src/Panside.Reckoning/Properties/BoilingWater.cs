@@ -11,8 +11,12 @@ public static class BoilingWater
 {
     private const double LeastKilopascals = 75;
     private const double MostKilopascals = 108;
-    private const double LeastCelsius = 91.75;
-    private const double MostCelsius = 101.78;
+
+    // A round trip, or a value of six digits, may end a rounding error outside; a kilopascal is about a third of a degree.
+    private const double Slack = 1e-5;
+
+    private static readonly double LeastCelsius = TemperatureAt(Pressure.FromKilopascals(LeastKilopascals)).Celsius;
+    private static readonly double MostCelsius = TemperatureAt(Pressure.FromKilopascals(MostKilopascals)).Celsius;
 
     /// <summary>The temperature of boiling water under a station pressure (not reduced to sea level).</summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside 75 to 108 kPa.</exception>
@@ -23,18 +27,18 @@ public static class BoilingWater
     }
 
     /// <summary>The station pressure under which water boils at a temperature.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside 91.75 to 101.78 °C, which is 75 to 108 kPa.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">Outside 91.758 to 101.772 °C, which is 75 to 108 kPa.</exception>
     public static Pressure PressureAt(Temperature boiling) =>
-        boiling.Celsius is >= LeastCelsius and <= MostCelsius
+        boiling.Celsius >= LeastCelsius - (Slack / 5) && boiling.Celsius <= MostCelsius + (Slack / 5)
             ? Pressure.FromKilopascals(If97Saturation.Megapascals(boiling.Kelvin) * 1000)
             : throw OutOfRange.For(
                 "The temperature of boiling water",
                 boiling.Celsius,
-                "91.75 to 101.78 °C (197.2 to 215.2 °F); a value far off was perhaps read in the other unit, or not at a rolling boil");
+                "91.76 to 101.77 °C (197.2 to 215.2 °F); a value far off was perhaps read in the other unit, or not at a rolling boil");
 
     internal static void CheckPressure(Pressure station)
     {
-        if (station.Kilopascals is not (>= LeastKilopascals and <= MostKilopascals))
+        if (station.Kilopascals is not (>= LeastKilopascals - Slack and <= MostKilopascals + Slack))
         {
             throw OutOfRange.For(
                 "The station pressure in kPa",
