@@ -1,6 +1,8 @@
 namespace Panside.Reckoning.Batch;
 
-/// <summary>The color classes of syrup that the United States and Canada share, each with the taste that goes by it.</summary>
+/// <summary>
+/// The color classes of syrup that the United States and Canada share, each with the taste that goes by it.
+/// </summary>
 public enum ColorClass
 {
     /// <summary>Golden, delicate: 75.0 % or more.</summary>

@@ -8,10 +8,11 @@ namespace Panside.Reckoning.Batch;
 /// thermometer calls for the hydrometer test; the hydrometer decides.
 /// </summary>
 /// <remarks>
-/// Source: [S11] over [S1] for the point itself. The band spans that model with 0.2 °F each way and the quadratic of [S12],
-/// widened by the 0.1 °F to which trade sheets are written. Range: targets of 60 to 70 Brix, 75 to 108 kPa. Agreement: every
-/// statement of [S29] and the handbook of [S13] (from memory) lies in the band; [S15], weak, lies 1.4 °F above the point. Not
-/// covered: invert sugar and minerals, which raise the elevation a little; no source that was read says how much.
+/// Source: [S11] over [S1] for the point itself. The band spans that model with 0.2 °F each way and the quadratic of
+/// [S12], widened by the 0.1 °F to which trade sheets are written. Range: targets of 60 to 70 Brix, 75 to 108 kPa.
+/// Agreement: every statement of [S29] and the handbook of [S13] (from memory) lies in the band; [S15], weak, lies 1.4
+/// °F above the point. Not covered: invert sugar and minerals, which raise the elevation a little; no source that was
+/// read says how much.
 /// </remarks>
 public readonly record struct DrawPoint
 {

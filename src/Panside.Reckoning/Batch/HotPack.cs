@@ -5,13 +5,15 @@ namespace Panside.Reckoning.Batch;
 
 /// <summary>Syrup packed hot: how it shrinks on the shelf, and how many containers a batch fills.</summary>
 /// <remarks>
-/// Source: [S3]. Agreement: the rounding of the computed table, 2.8 to 3.6 % for 66.9 Brix from 180 to 211 °F. Not covered: the
-/// container's own shrinking.
+/// Source: [S3]. Range: 0 to 85 Brix, 0 to 110 °C, the shelf no hotter than the pack. Agreement: the rounding of the
+/// computed table, 2.8 to 3.6 % for 66.9 Brix from 180 to 211 °F. Not covered: the container's own shrinking.
 /// </remarks>
 public static class HotPack
 {
     /// <summary>By what fraction of its hot volume syrup shrinks from packing to shelf.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 85 Brix or 0 to 110 °C, or the shelf is hotter than the pack.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// Outside 0 to 85 Brix or 0 to 110 °C, or the shelf is hotter than the pack.
+    /// </exception>
     public static double ContractionFraction(SugarContent content, Temperature packed, Temperature shelf)
     {
         CheckCooling(packed, shelf);

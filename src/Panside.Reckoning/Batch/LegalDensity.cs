@@ -4,8 +4,9 @@ namespace Panside.Reckoning.Batch;
 
 /// <summary>The sugar content that a place's law asks of syrup for sale.</summary>
 /// <remarks>
-/// Source: [S30] United States, [S31] Canada, [S32] New York, [S33] Maine, [S10] Vermont; New Hampshire [S34] read second-hand and
-/// without an upper limit. Maine writes 69 and names 68.9 beside it: the stricter is taken. Laws change; this is no legal advice.
+/// Source: [S30] United States, [S31] Canada, [S32] New York, [S33] Maine, [S10] Vermont; New Hampshire [S34] read
+/// second-hand and without an upper limit. Maine writes 69 and names 68.9 beside it: the stricter is taken. Range:
+/// those places. Accuracy: as read; laws change, this is no legal advice.
 /// </remarks>
 public readonly record struct LegalDensity
 {

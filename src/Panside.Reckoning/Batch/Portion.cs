@@ -4,7 +4,10 @@ using Panside.Reckoning.Quantities;
 namespace Panside.Reckoning.Batch;
 
 /// <summary>An amount of sap, syrup or anything between: its volume at its temperature, and the sugar in it.</summary>
-/// <remarks>Source of all masses here: [S3]. Range: 0 to 85 Brix, 0 to 110 °C, no negative amount.</remarks>
+/// <remarks>
+/// Source of all masses here: [S3]. Range: 0 to 85 Brix, 0 to 110 °C, no negative amount. Accuracy: as there, 0.02 % at
+/// 20 °C.
+/// </remarks>
 public readonly record struct Portion
 {
     private Portion(Volume volume, SugarContent content, Temperature temperature) =>
@@ -27,7 +30,9 @@ public readonly record struct Portion
     public Mass Sugar => Mass * SugarContent.MassFraction;
 
     /// <summary>A portion by volume.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A negative volume, or outside 0 to 85 Brix or 0 to 110 °C.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A negative volume, or outside 0 to 85 Brix or 0 to 110 °C.
+    /// </exception>
     public static Portion OfVolume(Volume volume, SugarContent content, Temperature temperature)
     {
         SolutionLimits.Check(content);
@@ -38,7 +43,9 @@ public readonly record struct Portion
     }
 
     /// <summary>A portion by mass.</summary>
-    /// <exception cref="ArgumentOutOfRangeException">A negative mass, or outside 0 to 85 Brix or 0 to 110 °C.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// A negative mass, or outside 0 to 85 Brix or 0 to 110 °C.
+    /// </exception>
     public static Portion OfMass(Mass mass, SugarContent content, Temperature temperature) => OfVolume(
         Volume.FromLiters(mass.Kilograms * 1000 / SugarSolution.DensityOf(content, temperature).KilogramsPerCubicMeter),
         content,

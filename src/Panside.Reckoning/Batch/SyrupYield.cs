@@ -5,9 +5,9 @@ namespace Panside.Reckoning.Batch;
 
 /// <summary>The syrup in a tank of sap: by the sugar that it holds, and by the two rules of the trade.</summary>
 /// <remarks>
-/// Agreement in volumes of sap for one of syrup: the revised rule within 0.3 % of the mass balance for 66.0 Brix from 1 to 20
-/// Brix of sap, and 0.8 % for 66.9; the rule of 86 lies 1.1 % under it at 1 Brix for 66.0, meets it at 4, and lies 7 % over at
-/// 20. All take syrup at 20 °C and sap at 38 °F, and none counts what sticks to pan and filter.
+/// Agreement in volumes of sap for one of syrup: the revised rule within 0.3 % of the mass balance for 66.0 Brix from 1
+/// to 20 Brix of sap, and 0.8 % for 66.9; the rule of 86 lies 1.1 % under it at 1 Brix for 66.0, meets it at 4, and
+/// lies 7 % over at 20. All take syrup at 20 °C and sap at 38 °F, and none counts what sticks to pan and filter.
 /// </remarks>
 public static class SyrupYield
 {
@@ -20,14 +20,16 @@ public static class SyrupYield
         Finishing.Left(sap, target, SyrupMeasured).Volume;
 
     /// <summary>The volume of syrup by S = 86 / x, volumes of sap for one of syrup.</summary>
-    /// <remarks>Source: [S27], read as cited. Range: 1 to 20 Brix of sap; made for the thinner syrup of its time.</remarks>
+    /// <remarks>
+    /// Source: [S27], read as cited. Range: 1 to 20 Brix of sap; made for the thinner syrup of its time.
+    /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
     public static Volume ByRuleOf86(Volume sap, SugarContent sapContent) => sap * (CheckedBrix(sapContent) / 86);
 
     /// <summary>The volume of syrup by S = 87.1 / x - 0.32 for 66.0 Brix, or S = 88.2 / x - 0.32 for 66.9.</summary>
     /// <remarks>
-    /// Source: [S28], read as cited; the second constant's 0.32 is carried over from the first. Range: 1 to 20 Brix of sap, and
-    /// these two targets. On a pure-sucrose balance 88.2 fits 66.5 Brix better than 66.9.
+    /// Source: [S28], read as cited; the second constant's 0.32 is carried over from the first. Range: 1 to 20 Brix of
+    /// sap, and these two targets. On a pure-sucrose balance 88.2 fits 66.5 Brix better than 66.9.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside that range.</exception>
     public static Volume ByRevisedRule(Volume sap, SugarContent sapContent, SugarContent target)

@@ -18,8 +18,8 @@ public enum TargetVerdict
 
 /// <summary>How far a batch is on or off its target.</summary>
 /// <remarks>
-/// Source: [S3] through the hydrometer. Accuracy: the hydrometer's 0.33 Brix; so 0.3 either way counts as on target (common
-/// practice, no source). A law's least density is a limit, not a target: see <see cref="LegalDensity"/>.
+/// Source: [S3] through the hydrometer. Accuracy: the hydrometer's 0.33 Brix; so 0.3 either way counts as on target
+/// (common practice, no source). A law's least density is a limit, not a target: see <see cref="LegalDensity"/>.
 /// </remarks>
 public readonly record struct TargetCheck
 {

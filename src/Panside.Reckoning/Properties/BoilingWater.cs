@@ -2,10 +2,12 @@ using Panside.Reckoning.Quantities;
 
 namespace Panside.Reckoning.Properties;
 
-/// <summary>The temperature at which plain water boils under today's air, and the pressure that such a boil shows.</summary>
+/// <summary>
+/// The temperature at which plain water boils under today's air, and the pressure that such a boil shows.
+/// </summary>
 /// <remarks>
-/// Source: [S1] region 4. Range: 75 to 108 kPa. Agreement: 0.001 °C with an independent implementation, and 0.0006 °C with
-/// every row computed from the source. On ITS-90 water boils at 99.974 °C under 101.325 kPa, not at 100.
+/// Source: [S1] region 4. Range: 75 to 108 kPa. Agreement: 0.001 °C with an independent implementation, and 0.0006 °C
+/// with every row computed from the source. On ITS-90 water boils at 99.974 °C under 101.325 kPa, not at 100.
 /// </remarks>
 public static class BoilingWater
 {

@@ -7,8 +7,9 @@ public static class Firebrick
 {
     /// <summary>The specific heat of fireclay in J/(kg K), straight between the rows of the table.</summary>
     /// <remarks>
-    /// Source: [S20], rows from 400 to 1200 °C. Range: 0 to 1200 °C; below 400 °C the first row is held, which [S21] bears out at
-    /// 205 °C to 0.5 %, and below that there is no source: a cold brick holds perhaps a tenth less a kelvin.
+    /// Source: [S20], rows from 400 to 1200 °C. Range: 0 to 1200 °C. Accuracy: exact at the rows; below 400 °C the
+    /// first row is held, which [S21] bears out at 205 °C to 0.5 %, and below that there is no source: a cold brick
+    /// holds perhaps a tenth less a kelvin.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside 0 to 1200 °C.</exception>
     public static double SpecificHeatJoulesPerKilogramKelvin(Temperature brick)

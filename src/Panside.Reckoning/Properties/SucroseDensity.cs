@@ -1,6 +1,8 @@
 namespace Panside.Reckoning.Properties;
 
-/// <summary>One isotherm of the density polynomial: rho = rho_w(t) + sum over i of c_i(T) w^i, T = (t - 20 °C) / 100.</summary>
+/// <summary>
+/// One isotherm of the density polynomial: rho = rho_w(t) + sum over i of c_i(T) w^i, T = (t - 20 °C) / 100.
+/// </summary>
 /// <remarks>Source: [S3] for the coefficients, [S5] for water.</remarks>
 internal readonly struct SucroseDensity
 {
@@ -23,7 +25,9 @@ internal readonly struct SucroseDensity
     public double KilogramsPerCubicMeter(double w) =>
         _c0 + (w * (_c1 + (w * (_c2 + (w * (_c3 + (w * (_c4 + (w * (_c5 + (w * _c6)))))))))));
 
-    /// <summary>The inverse, for a density on this isotherm between water and 85 Brix; Newton's steps on a nearly straight line.</summary>
+    /// <summary>
+    /// The inverse, for a density on this isotherm between water and 85 Brix; Newton's steps on a nearly straight line.
+    /// </summary>
     public double MassFraction(double kilogramsPerCubicMeter)
     {
         double w = Math.Clamp((kilogramsPerCubicMeter - _c0) / 520, 0, 0.85);
