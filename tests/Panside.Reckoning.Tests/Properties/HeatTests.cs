@@ -41,10 +41,34 @@ public class HeatTests
     [Fact]
     public void A_hot_brick_of_the_other_handbook_agrees_within_half_a_percent() => Within.Relative(0.005).Holds(960, Brick(205));
 
+    [Fact]
+    public void A_hundred_kilograms_that_cool_by_400_degrees_give_up_the_latent_heat_of_17_kilograms_of_water()
+    {
+        double megajoules = Released(100, 800, 400);
+        Within.Relative(0.02).Holds(39, megajoules);
+        Within.Relative(0.04).Holds(17, megajoules / 2.2565);
+    }
+
+    [Fact]
+    public void Heat_given_up_in_two_steps_is_that_of_one_and_its_slope_is_the_specific_heat() =>
+        Gen.Select(Gen.Double[0, 1199], Gen.Double[0, 1199], Gen.Double[0, 1199]).Sample((a, b, c) =>
+            Math.Abs(Released(10, a, b) + Released(10, b, c) - Released(10, a, c)) < 1e-9
+            && Math.Abs((Released(1, a + 1, a) * 1e6) - Brick(a + 0.5)) < 0.06);
+
+    [Theory]
+    [InlineData(-1, 20, 20)]
+    [InlineData(1, -1, 20)]
+    [InlineData(1, 20, 1400)]
+    public void Heat_of_no_brick_is_refused(double kilograms, double from, double to) =>
+        Assert.Throws<ArgumentOutOfRangeException>(() => Released(kilograms, from, to));
+
     [Theory]
     [InlineData(-1)]
     [InlineData(1201)]
     public void Firebrick_elsewhere_is_refused(double celsius) => Assert.Throws<ArgumentOutOfRangeException>(() => Brick(celsius));
+
+    private static double Released(double kilograms, double from, double to) => Firebrick.HeatOnCooling(
+        Mass.FromKilograms(kilograms), Temperature.FromCelsius(from), Temperature.FromCelsius(to)).Megajoules;
 
     private static double Latent(double celsius) => Steam.LatentHeatMegajoulesPerKilogram(Temperature.FromCelsius(celsius)) * 1000;
 
