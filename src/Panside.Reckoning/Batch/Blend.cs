@@ -22,7 +22,8 @@ public static class Blend
 
         double oneHeat = HeatCapacity(one);
         double otherHeat = HeatCapacity(other);
-        double celsius = ((oneHeat * one.Temperature.Celsius) + (otherHeat * other.Temperature.Celsius)) / (oneHeat + otherHeat);
+        double share = oneHeat / (oneHeat + otherHeat);
+        double celsius = (share * one.Temperature.Celsius) + ((1 - share) * other.Temperature.Celsius);
         return Portion.OfMass(
             whole,
             SugarContent.FromMassFraction((one.Sugar + other.Sugar) / whole),
@@ -33,16 +34,17 @@ public static class Blend
     /// <exception cref="ArgumentOutOfRangeException">
     /// The batch is not heavier, or the liquid not thinner, than the target.
     /// </exception>
-    public static Portion ThinnerToAdd(Portion heavy, SugarContent target, SugarContent thinner, Temperature thinnerTemperature)
+    public static Portion ThinnerToAdd(
+        Portion heavy, SugarContent target, SugarContent thinner, Temperature thinnerTemperature)
     {
         if (heavy.SugarContent <= target)
         {
-            throw OutOfRange.For("The sugar content of the heavy batch in Brix", heavy.SugarContent.Brix, "more than the target's");
+            throw OutOfRange.For("The heavy batch's sugar content in Brix", heavy.SugarContent.Brix, "over the target's");
         }
 
         if (thinner >= target)
         {
-            throw OutOfRange.For("The sugar content of the thinner liquid in Brix", thinner.Brix, "less than the target's");
+            throw OutOfRange.For("The thinner liquid's sugar content in Brix", thinner.Brix, "under the target's");
         }
 
         double share = (heavy.SugarContent.Brix - target.Brix) / (target.Brix - thinner.Brix);

@@ -40,7 +40,10 @@ public readonly record struct DrawPoint
     {
         if (target.Brix is not (>= 60 and <= 70))
         {
-            throw OutOfRange.For("The target in Brix", target.Brix, "60 to 70 Brix; syrup is 66.0 to 68.9, and near 36 is degrees Baume");
+            throw OutOfRange.For(
+                "The target in Brix",
+                target.Brix,
+                "60 to 70 Brix; syrup is 66.0 to 68.9, and a number near 36 is degrees Baume");
         }
 
         TemperatureRise model = BoilingPointElevation.Of(target, station);

@@ -22,10 +22,11 @@ public static class Finishing
     public static Portion Left(Portion thin, SugarContent target, Temperature at) =>
         Portion.OfMass(MassAt(thin, target), target, at);
 
-    private static Mass MassAt(Portion thin, SugarContent target) => target > default(SugarContent) && thin.SugarContent <= target
+    private static Mass MassAt(Portion thin, SugarContent target) =>
+        target > default(SugarContent) && thin.SugarContent <= target
         ? thin.Sugar * (1 / target.MassFraction)
         : throw OutOfRange.For(
             "The target in Brix",
             target.Brix,
-            FormattableString.Invariant($"more than the {thin.SugarContent.Brix:F1} Brix that the batch holds; one over its target is thinned, not boiled"));
+            FormattableString.Invariant($"more than the batch's {thin.SugarContent.Brix:F1} Brix; one over target is thinned"));
 }

@@ -38,12 +38,12 @@ public static class SyrupYield
         {
             66.0 => 87.1,
             66.9 => 88.2,
-            _ => throw OutOfRange.For("The target in Brix", target.Brix, "66.0 or 66.9, the two that the revised rule is stated for"),
+            _ => throw OutOfRange.For("The target in Brix", target.Brix, "66.0 or 66.9, as the revised rule is stated"),
         };
         return sap * (1 / ((constant / CheckedBrix(sapContent)) - 0.32));
     }
 
     private static double CheckedBrix(SugarContent sap) => sap.Brix is >= 1 and <= 20
         ? sap.Brix
-        : throw OutOfRange.For("The sugar content of the sap in Brix", sap.Brix, "1 to 20 Brix for a rule of thumb; the mass balance takes any");
+        : throw OutOfRange.For("The sap's sugar content in Brix", sap.Brix, "1 to 20 Brix; the mass balance takes any");
 }

@@ -29,7 +29,7 @@ public static class WoodForSyrup
     /// <summary>The wood as fired that brings this heat to the sap.</summary>
     /// <remarks>
     /// Source: [S17] and [S18] for the wood. The efficiency is the useful heat over the lower heating value as fired.
-    /// Range: 0.05 to 0.85. Published, on that basis: 0.18 to 0.45 for wood under a flat pan [S35] (derived from 10 to
+    /// Range: 0.05 to 0.85. Published, on that basis: 0.18 to 0.43 for wood under a flat pan [S35] (derived from 10 to
     /// 25 US gallons a cord), 0.65 for an open pan over oil [S36]: a cord may be half or twice what is reckoned, until
     /// the rig's own figure is known.
     /// </remarks>

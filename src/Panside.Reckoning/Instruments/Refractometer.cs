@@ -33,7 +33,9 @@ public static class Refractometer
         }
 
         double d = sample.Celsius - 20;
-        double correction = (d * (0.062737 + (b * (5.6490e-4 - (5.2183e-6 * b))))) + (d * d * (9.5652e-4 - (1.1440e-5 * b)));
+        double straight = 0.062737 + (b * (5.6490e-4 - (5.2183e-6 * b)));
+        double bent = 9.5652e-4 - (1.1440e-5 * b);
+        double correction = d * (straight + (d * bent));
         return b + correction >= 0
             ? SugarContent.FromBrix(b + correction)
             : throw OutOfRange.For(

@@ -17,7 +17,8 @@ public static class SapHydrometer
     /// <exception cref="ArgumentOutOfRangeException">
     /// Outside the range of reading or temperature, or less than water would show: then the calibration is another one.
     /// </exception>
-    public static SugarContent TrueSugarContent(SugarContent shown, Temperature sample, HydrometerCalibration calibration)
+    public static SugarContent TrueSugarContent(
+        SugarContent shown, Temperature sample, HydrometerCalibration calibration)
     {
         if (shown.Brix > 20)
         {
@@ -38,7 +39,7 @@ public static class SapHydrometer
             : throw OutOfRange.For(
                 "The reading of the sap hydrometer in Brix",
                 shown.Brix,
-                FormattableString.Invariant($"{water:F2} or more, which plain water shows; the glass is perhaps calibrated at another temperature"));
+                FormattableString.Invariant($"{water:F2} or more, as water shows; perhaps calibrated at another temperature"));
     }
 
     /// <remarks>
@@ -48,7 +49,8 @@ public static class SapHydrometer
     {
         Temperature calibrated = HydrometerCalibrations.TemperatureOf(calibration);
         SugarContent least = default;
-        double here = SugarSolution.DensityOf(least, sample).KilogramsPerCubicMeter * FloatingGlass.Growth(sample, calibrated);
+        double growth = FloatingGlass.Growth(sample, calibrated);
+        double here = SugarSolution.DensityOf(least, sample).KilogramsPerCubicMeter * growth;
         return here <= SugarSolution.DensityOf(least, calibrated).KilogramsPerCubicMeter
             ? 0
             : FloatingGlass.Shown(least, sample, calibration).Brix;

@@ -25,7 +25,7 @@ public static class Thermometer
             : throw OutOfRange.For(
                 "The offset of the thermometer in °C",
                 offset.Celsius,
-                "-5 to 5 °C from today's boiling water; it was perhaps read in the other unit, or the water was not at a rolling boil");
+                "-5 to 5 °C from boiling water; perhaps in the other unit, or not at a rolling boil");
     }
 
     /// <summary>The true temperature where a thermometer of known offset shows this.</summary>

@@ -51,7 +51,7 @@ public static class BoilingPointElevation
             throw OutOfRange.For(
                 "The elevation over boiling water in °C",
                 elevation.Celsius,
-                FormattableString.Invariant($"0 to {most:F1} °C; was the boiling water measured today, with the same thermometer?"));
+                FormattableString.Invariant($"0 to {most:F1} °C; was water measured today, with the same thermometer?"));
         }
 
         double kelvin = If97Saturation.Kelvin(megapascals) + elevation.Celsius;

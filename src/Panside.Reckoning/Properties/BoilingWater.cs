@@ -14,7 +14,7 @@ public static class BoilingWater
     private const double LeastKilopascals = 75;
     private const double MostKilopascals = 108;
 
-    // A round trip, or a value of six digits, may end a rounding error outside; a kilopascal is about a third of a degree.
+    // A round trip, or a value of six digits, may end a rounding error outside; a kilopascal is under a third of a degree.
     private const double Slack = 1e-5;
 
     private static readonly double LeastCelsius = TemperatureAt(Pressure.FromKilopascals(LeastKilopascals)).Celsius;
@@ -36,7 +36,7 @@ public static class BoilingWater
             : throw OutOfRange.For(
                 "The temperature of boiling water",
                 boiling.Celsius,
-                "91.76 to 101.77 °C (197.2 to 215.2 °F); a value far off was perhaps read in the other unit, or not at a rolling boil");
+                "91.76 to 101.77 °C (197.2 to 215.2 °F); perhaps in the other unit, or not at a rolling boil");
 
     internal static void CheckPressure(Pressure station)
     {

@@ -35,8 +35,11 @@ public static class Firewood
         }
 
         double water = moistureFractionOfDryMass / (1 + moistureFractionOfDryMass);
-        double dry = species == FirewoodSpecies.ShortleafPine ? ResinousMegajoulesPerKilogram : DryLowerMegajoulesPerKilogram;
-        return Energy.FromMegajoules(asFired.Kilograms * ((dry * (1 - water)) - (VaporizingMegajoulesPerKilogram * water)));
+        double dry = species == FirewoodSpecies.ShortleafPine
+            ? ResinousMegajoulesPerKilogram
+            : DryLowerMegajoulesPerKilogram;
+        double net = (dry * (1 - water)) - (VaporizingMegajoulesPerKilogram * water);
+        return Energy.FromMegajoules(asFired.Kilograms * net);
     }
 
     /// <summary>What a full cord (128 cubic feet stacked) weighs at a moisture on the dry basis.</summary>

@@ -36,7 +36,7 @@ public static class StandardAtmosphere
     /// </summary>
     /// <remarks>
     /// Source: [S2]. Range: 940 to 1060 hPa at sea level. A report reduced with the day's own temperature instead
-    /// differs, in deep cold by about 0.3 kPa (0.15 °F of boiling water) at 500 m; that figure has no source beyond the
+    /// differs, on a freezing day by about 0.3 kPa (0.15 °F of boiling water) at 500 m; that figure has no source beyond the
     /// reduction itself.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range of pressure or altitude.</exception>
@@ -49,7 +49,7 @@ public static class StandardAtmosphere
             throw OutOfRange.For(
                 "The sea-level pressure in hPa",
                 reported,
-                "940 to 1060 hPa (27.76 to 31.30 inHg), as a weather report gives it; a lower one is perhaps already the station's own");
+                "940 to 1060 hPa (27.76 to 31.30 inHg) as in a weather report; a lower one is perhaps the station's own");
         }
 
         double scaled = Math.Pow(reported, InverseExponent) - (AltimeterSlopePerMeter * altitude.Meters);
@@ -74,7 +74,10 @@ public static class StandardAtmosphere
     {
         if (altitude.Meters is not (>= -400 and <= 3000))
         {
-            throw OutOfRange.For("The altitude in m", altitude.Meters, "-400 to 3000 m (-1300 to 9800 ft); feet were perhaps given as meters");
+            throw OutOfRange.For(
+                "The altitude in m",
+                altitude.Meters,
+                "-400 to 3000 m (-1300 to 9800 ft); feet were perhaps given as meters");
         }
     }
 }

@@ -47,7 +47,10 @@ internal readonly struct SucroseDensity
     private double Slope(double w) =>
         _c1 + (w * ((2 * _c2) + (w * ((3 * _c3) + (w * ((4 * _c4) + (w * ((5 * _c5) + (w * 6 * _c6)))))))));
 
-    private static double WaterAt(double t) =>
-        (999.83952 + (t * (16.952577 + (t * (-7.9905127e-3 + (t * (-46.241757e-6 + (t * (105.84601e-9 - (t * 281.03006e-12))))))))))
-        / (1 + (16.887236e-3 * t));
+    private static double WaterAt(double t)
+    {
+        double high = -46.241757e-6 + (t * (105.84601e-9 - (t * 281.03006e-12)));
+        double low = 999.83952 + (t * (16.952577 + (t * (-7.9905127e-3 + (t * high)))));
+        return low / (1 + (16.887236e-3 * t));
+    }
 }

@@ -23,6 +23,18 @@ public class DrawPointTests
         Within.Absolute(0.006).Holds(211.953 + fahrenheit, draw.Temperature.Fahrenheit);
     }
 
+    [Theory]
+    [InlineData(66.0, 6.89, 7.50)]
+    [InlineData(66.9, 7.055, 7.856)]
+    [InlineData(60.0, 4.99, 6.053)]
+    public void The_band_is_where_its_documentation_says(double brix, double lowest, double highest)
+    {
+        DrawPoint draw = At(brix, SeaLevel);
+        Temperature water = draw.Temperature - draw.Elevation;
+        Within.Absolute(0.003).Holds(lowest, (draw.Lowest - water).Fahrenheit);
+        Within.Absolute(0.003).Holds(highest, (draw.Highest - water).Fahrenheit);
+    }
+
     [Fact]
     public void Every_statement_of_the_trade_lies_in_the_band() =>
         Assert.All(Figures.Of("trade-elevation"), r => AssertInBand(At(r["target_brix"], SeaLevel), r["elevation_F"]));

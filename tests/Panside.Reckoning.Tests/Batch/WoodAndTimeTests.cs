@@ -65,6 +65,19 @@ public class WoodAndTimeTests
         Assert.Throws<ArgumentOutOfRangeException>(() => BoilingTime.TypicalEvaporation(Area.FromSquareMeters(21), true));
     }
 
+    [Fact]
+    public void The_limits_of_rate_and_area_are_inside()
+    {
+        Assert.True(Hours(1, 0.1001 / 3.7854) > 30);
+        Assert.True(Hours(1, 100_000 / 3.786) < 0.001);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Hours(1, 0.0999 / 3.7854));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Hours(1, 100_001 / 3.7854));
+        Assert.True(BoilingTime.TypicalEvaporation(Area.FromSquareMeters(0.05), false).UsGallonsPerHour > 0.5);
+        Assert.True(BoilingTime.TypicalEvaporation(Area.FromSquareMeters(20), false).UsGallonsPerHour > 200);
+        Assert.Throws<ArgumentOutOfRangeException>(() => BoilingTime.TypicalEvaporation(Area.FromSquareMeters(0.0499), false));
+        Assert.Throws<ArgumentOutOfRangeException>(() => BoilingTime.TypicalEvaporation(Area.FromSquareMeters(20.01), false));
+    }
+
     private static double Hours(double gallons, double rate) =>
         BoilingTime.For(Sap(gallons), Target, VolumeRate.FromUsGallonsPerHour(rate)).TotalHours;
 
