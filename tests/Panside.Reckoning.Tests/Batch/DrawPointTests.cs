@@ -36,6 +36,14 @@ public class DrawPointTests
     }
 
     [Fact]
+    public void Every_row_of_the_quadratic_agrees_to_its_last_digit()
+    {
+        Within.Absolute(0.0051).HoldsOver(Figures.Compare(
+            "elevation", "quadratic_C", r => QuadraticElevation.CelsiusAtSeaLevel(SugarContent.FromBrix(r["brix"]))));
+        Assert.Equal(SeaLevel, QuadraticElevation.SeaLevel);
+    }
+
+    [Fact]
     public void Every_statement_of_the_trade_lies_in_the_band() =>
         Assert.All(Figures.Of("trade-elevation"), r => AssertInBand(At(r["target_brix"], SeaLevel), r["elevation_F"]));
 

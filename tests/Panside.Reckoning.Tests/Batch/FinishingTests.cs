@@ -45,8 +45,10 @@ public class FinishingTests
 
     [Theory]
     [InlineData(66.5, TargetVerdict.Thin, -0.4)]
-    [InlineData(66.7, TargetVerdict.OnTarget, -0.2)]
-    [InlineData(67.1, TargetVerdict.OnTarget, 0.2)]
+    [InlineData(66.595, TargetVerdict.Thin, -0.305)]
+    [InlineData(66.605, TargetVerdict.OnTarget, -0.295)]
+    [InlineData(67.195, TargetVerdict.OnTarget, 0.295)]
+    [InlineData(67.205, TargetVerdict.Heavy, 0.305)]
     [InlineData(67.3, TargetVerdict.Heavy, 0.4)]
     public void A_check_says_how_far_off_and_in_a_word(double brix, TargetVerdict verdict, double over)
     {

@@ -29,6 +29,25 @@ public class WoodAndTimeTests
     }
 
     [Fact]
+    public void The_wood_gives_the_heat_that_was_asked_at_its_efficiency() =>
+        Gen.Select(Gen.Double[0, 1.5], Gen.Double[0.05, 0.85], Gen.Enum<FirewoodSpecies>()).Sample((moisture, efficiency, species) =>
+        {
+            Energy asked = OfSyrup(1);
+            Mass wood = WoodForSyrup.MassFor(asked, species, moisture, efficiency);
+            Energy given = Firewood.HeatAsFired(species, wood, moisture) * efficiency;
+            return Math.Abs((given / asked) - 1) < 1e-12;
+        });
+
+    [Fact]
+    public void Liquid_on_target_takes_its_warming_alone()
+    {
+        Portion cold = Portion.OfMass(Mass.FromKilograms(10), Target, Temperature.FromCelsius(20));
+        double specific = SugarSolution.SpecificHeatKilojoulesPerKilogramKelvin(Target, Boiling);
+        Within.Relative(1e-9).Holds(
+            10 * specific * (Boiling.Celsius - 20) / 1000, WoodForSyrup.UsefulHeat(cold, Target, Boiling).Megajoules);
+    }
+
+    [Fact]
     public void Wetter_wood_and_a_worse_fire_take_more() =>
         Gen.Select(Gen.Double[0, 1.4], Gen.Double[0.06, 0.8], Gen.Double[0.001, 0.01]).Sample((moisture, efficiency, more) =>
             Wood(moisture + more, efficiency) > Wood(moisture, efficiency) && Wood(moisture, efficiency - more) > Wood(moisture, efficiency));
