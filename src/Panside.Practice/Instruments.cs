@@ -40,7 +40,8 @@ public sealed class Instruments
         var shown = unit ?? (name == ReadingName.DrawnVolume ? _units.SmallVolume : _units.Preferred(name.Kind));
         var value = _units.Convert(True(name), shown).Value;
         var (scale, eye) = Scale(name, shown);
-        return new(double.Max(double.Round((value + (eye * _eye.Normal())) / scale) * scale, Least(name.Kind)), shown);
+        var marks = double.Round((value + (eye * _eye.Normal())) / scale);
+        return new(double.Max(double.Round(marks * scale, 3), Least(name.Kind)), shown);
     }
 
     /// <summary>The smallest step of a scale, and the deviation of an eye's error.</summary>

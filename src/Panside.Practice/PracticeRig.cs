@@ -132,11 +132,22 @@ public sealed class PracticeRig
         return water;
     }
 
-    /// <summary>Sap from the tank, or water where the tank is empty, is poured into the pan by hand.</summary>
-    /// <returns>How much it was.</returns>
-    public Volume PourIn(Volume wanted, bool atDrawOff)
+    /// <summary>Water from the pails goes into the pan at the draw-off; sap from the tank where they are empty.</summary>
+    public void CoolPan(Volume wanted)
     {
-        var cells = atDrawOff ? 1 : Truth.Pan.Length;
+        var water = TakeWater(wanted);
+        Truth = Pan.Poured(Truth, Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters), 1);
+        if (water < wanted)
+        {
+            PourIn(wanted - water);
+        }
+    }
+
+    /// <summary>Sap from the tank, or water where the tank is empty, is poured all over the pan by hand.</summary>
+    /// <returns>How much it was.</returns>
+    public Volume PourIn(Volume wanted)
+    {
+        var cells = Truth.Pan.Length;
         var sap = Truth.Tank.Part(wanted.Liters / Makeup.Materials.LitersOf(Truth.Tank.Fraction, Makeup.SapCelsius));
         var missing = wanted - Volume.FromLiters(Liters(sap));
         var water = TakeWater(missing.Liters > 0.05 ? missing : default);

@@ -13,7 +13,7 @@ public static class Sights
         "coals" => Coals(rig.Makeup, rig.Truth),
         "gradient" => Gradient(rig.Truth),
         "foam" => rig.Truth.Foam switch { >= 1 => "over", > 0.6 => "rising", _ => "low" },
-        _ => rig.Truth.Scorch > 0.3 ? "scorched" : "sweet",
+        _ => rig.Truth.Smoke > 0.05 ? "scorched" : "sweet",
     };
 
     /// <summary>By the steam of the boil for each square meter: no source, calibrated to what the words say.</summary>

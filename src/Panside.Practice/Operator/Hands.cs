@@ -36,6 +36,12 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         _ => [],
     };
 
+    /// <summary>Whether the pail under the open draw-off is full: then anybody shuts it.</summary>
+    public bool IsPailFull => rig.Truth.DrawOpen && rig.Pail >= Pailful;
+
+    /// <summary>The draw-off is shut because the pail is full.</summary>
+    public IEnumerable<Act> ShutFullPail() => Drawn();
+
     /// <summary>Whether a deed is told for an action, so that no yes is wanted.</summary>
     public static bool HasDeed(string action) => action is "light-fire" or "add-wood" or "open-draw" or "close-draw"
         or "spread-coals" or "flood-pan" or "add-defoamer" or "cover-pan" or "clear-to-leave";
@@ -93,6 +99,14 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
             }
         }
 
+        foreach (var act in Drawn())
+        {
+            yield return act;
+        }
+    }
+
+    private IEnumerable<Act> Drawn()
+    {
         rig.CloseDraw();
         var drawn = instruments.Read(ReadingName.DrawnVolume);
         var typed = chance.Chance(0.3);
@@ -110,7 +124,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
             yield return new(20);
         }
 
-        for (var pails = 0; pails < 6 && !rig.IsFlooded && rig.PourIn(Pailful, atDrawOff: false).Liters > 0; pails++)
+        for (var pails = 0; pails < 6 && !rig.IsFlooded && rig.PourIn(Pailful).Liters > 0; pails++)
         {
             yield return new(40);
         }
@@ -121,7 +135,15 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     private IEnumerable<Act> Pour(bool atDrawOff)
     {
         yield return new(chance.Between(10, 30));
-        rig.PourIn(Pailful, atDrawOff);
+        if (atDrawOff)
+        {
+            rig.CoolPan(Pailful);
+        }
+        else
+        {
+            rig.PourIn(Pailful);
+        }
+
         yield return new(20, at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth)));
     }
 

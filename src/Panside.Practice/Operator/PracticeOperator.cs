@@ -39,7 +39,7 @@ public sealed class PracticeOperator
     public bool IsHeld => _hands.IsHeld;
 
     /// <summary>The second at which the operator does something next; null while there is nothing to do.</summary>
-    public long? NextSecond => _act is null ? null : (long)double.Ceiling(_due);
+    public long? NextSecond => _act is not null ? (long)double.Ceiling(_due) : _hands.IsPailFull ? 0 : null;
 
     /// <summary>Something that is noticed without being asked, told again while it lasts; null where nothing is.</summary>
     public LineIn? Notices(Moment at)
@@ -116,7 +116,11 @@ public sealed class PracticeOperator
     private void Next(long second)
     {
         _act = null;
-        if (_urgent.TryDequeue(out var urgent))
+        if (_hands.IsPailFull)
+        {
+            _doing.Push(_hands.ShutFullPail().GetEnumerator());
+        }
+        else if (_urgent.TryDequeue(out var urgent))
         {
             _doing.Push(_hands.Do(urgent.Action, urgent.Text).GetEnumerator());
         }

@@ -17,6 +17,12 @@ internal static class Pan
     /// <summary>Full boil for mixing and foam, in kg/s a square meter.</summary>
     private const double FullBoil = 0.011;
 
+    /// <summary>Exchange of heavy and light between neighbors in a still pan, in kg/s a square meter of pan and a unit of mass fraction.</summary>
+    private const double Sinking = 0.3;
+
+    /// <summary>Seconds for which a smell hangs.</summary>
+    private const double SmokeSeconds = 120;
+
     /// <summary>Share of steam that a lid lets out.</summary>
     private const double LidLeaks = 0.15;
 
@@ -39,6 +45,7 @@ internal static class Pan
             ledger = Heat(makeup, truth, ref cells[cell], before, ledger, ref boil);
         }
 
+        var charred = Scorching.Worst(makeup, truth, heat);
         return truth with
         {
             Pan = [.. cells],
@@ -47,7 +54,8 @@ internal static class Pan
             Foam = foam,
             DefoamerSeconds = double.Max(truth.DefoamerSeconds - 1, 0),
             Boil = truth.Boil + ((boil - truth.Boil) / 60),
-            Scorch = truth.Scorch + Scorching.Worst(makeup, truth, heat),
+            Scorch = truth.Scorch + charred,
+            Smoke = truth.Smoke + charred - (truth.Smoke / SmokeSeconds),
             Ledger = ledger,
         };
     }
@@ -111,7 +119,10 @@ internal static class Pan
             var flow = makeup.Passage * (depth[cell] - depth[cell + 1]);
             var moved = flow > 0 ? before[cell].Part(double.Min(flow, before[cell].Mass / 4))
                 : before[cell + 1].Part(double.Min(-flow, before[cell + 1].Mass / 4)) * -1;
-            var stirred = makeup.Mixing * (0.08 + boil) / (1 + (double.Abs(flow) / (FlowThatHolds * makeup.Area)));
+            // A boil keeps heavy and light from sliding over each other; in a still pan they do, and the channels mix.
+            var calm = double.Max(1 - boil, 0);
+            var sinking = Sinking * makeup.Area * calm * calm * double.Abs(before[cell + 1].Fraction - before[cell].Fraction);
+            var stirred = ((makeup.Mixing * boil) + sinking) / (1 + (double.Abs(flow) / (FlowThatHolds * makeup.Area)));
             var there = before[cell].Part(double.Min(stirred, before[cell].Mass / 4));
             var back = before[cell + 1].Part(double.Min(stirred, before[cell + 1].Mass / 4));
             cells[cell] += back - there - moved;

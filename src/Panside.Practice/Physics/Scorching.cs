@@ -35,7 +35,7 @@ internal static class Scorching
         var liquid = truth.Pan[cell];
         var flux = heat * Pan.Shares(makeup, truth, cell) / makeup.CellArea;
         var depth = double.Max(Pan.Depth(makeup, liquid), 5e-4);
-        var thick = double.Max(liquid.Fraction - 0.55, 0) / 0.17;
+        var thick = double.Max(liquid.Fraction - 0.6, 0) / 0.2;
         var bare = depth < Shallow ? (Shallow / depth) * (Shallow / depth) : 1;
         return liquid.Celsius(makeup.Materials) + (flux * Resistance * (1 + (thick * thick)) * bare);
     }

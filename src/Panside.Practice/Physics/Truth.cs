@@ -116,6 +116,9 @@ internal sealed record Truth
     /// <summary>Scorching so far, of the worst cell: 1 is a burnt pan.</summary>
     public double Scorch { get; init; }
 
+    /// <summary>Smell of charring: what has charred over the last minutes.</summary>
+    public double Smoke { get; init; }
+
     /// <summary>Sums.</summary>
     public Ledger Ledger { get; init; } = new();
 }
