@@ -8,6 +8,8 @@ public static class FlowCheck
     /// <summary>A fact that begins so holds where a step has set the mark behind it.</summary>
     public const string MarkedPrefix = "marked ";
 
+    private const string FactPrefix = "fact ";
+
     /// <summary>Every name leads to a step, a watch or a phase, and stands once.</summary>
     public static void Names(YamlMap root, Flow flow, IReadOnlyList<Step> steps)
     {
@@ -20,6 +22,24 @@ public static class FlowCheck
         foreach (var watch in flow.Watches.Where(watch => flow.Steps.ContainsKey(watch.Id)))
         {
             root.AddAt(place, $"'{watch.Id}' is both a step and a watch", "a name of its own for each");
+        }
+
+        foreach (var twin in Twins(flow.Watches.Select(watch => watch.Id)))
+        {
+            root.AddAt(place, $"the watch '{twin}' stands twice", "a name of its own for each watch");
+        }
+
+        foreach (var twin in Twins(flow.Advices.Select(rule => rule.Id)))
+        {
+            root.AddAt(place, $"the advice '{twin}' stands twice", "an id of its own for each advice");
+        }
+
+        foreach (var rule in flow.Advices)
+        {
+            foreach (var phase in rule.Phases.Where(code => flow.Phases.All(phase => phase.Code != code)))
+            {
+                root.AddAt(place, $"the advice '{rule.Id}' belongs to '{phase}', which is no phase", "one that stands under 'phases'");
+            }
         }
 
         if (!flow.Steps.ContainsKey(flow.Start))
@@ -39,6 +59,8 @@ public static class FlowCheck
         foreach (var fact in flow.Advices.SelectMany(rule => rule.When)
                      .Concat(flow.Watches.SelectMany(watch => watch.Given))
                      .Concat(Edges(flow).SelectMany(edge => edge.Passage.Given))
+                     .Concat(Edges(flow).Where(edge => edge.Passage.When.StartsWith(FactPrefix, StringComparison.Ordinal))
+                         .Select(edge => edge.Passage.When[FactPrefix.Length..]))
                      .Select(fact => fact.StartsWith("not ", StringComparison.Ordinal) ? fact[4..] : fact)
                      .Where(fact => fact.StartsWith(MarkedPrefix, StringComparison.Ordinal) && !marks.Contains(fact[MarkedPrefix.Length..]))
                      .Distinct())
@@ -80,6 +102,15 @@ public static class FlowCheck
                 file, 1, 1, "no word leads from anywhere to the emergency phase", "one under 'anywhere', without 'given' (S2)"));
         }
 
+        var words = emergency.Select(passage => passage.When).ToHashSet(StringComparer.Ordinal);
+        foreach (var passage in flow.Steps.Values.SelectMany(step => step.Passages).Concat(flow.Phases.SelectMany(phase => phase.On))
+                     .Where(passage => words.Contains(passage.When) && !Leads(flow, passage, "emergency")))
+        {
+            faults.Add(new(
+                file, passage.Place.Line, passage.Place.Column, $"'{passage.When}' leads from anywhere to the emergency phase, and here to '{passage.Go}'",
+                "that trigger for the emergency alone (S2)"));
+        }
+
         foreach (var (from, passage) in Edges(flow).Where(edge => edge.Passage.Go == Flow.End && !edge.Passage.Given.Contains(Flow.Gate)))
         {
             faults.Add(new(
@@ -104,6 +135,9 @@ public static class FlowCheck
     public static IEnumerable<(string From, Passage Passage)> Edges(Flow flow) =>
         flow.Steps.Values.SelectMany(step =>
             step.Passages.Concat(step.Phase.On).Concat(flow.Anywhere).Select(passage => (step.Id, passage)));
+
+    private static IEnumerable<string> Twins(IEnumerable<string> names) =>
+        names.GroupBy(name => name).Where(group => group.Skip(1).Any()).Select(group => group.Key);
 
     private static bool Leads(Flow flow, Passage passage, string phase) =>
         flow.Steps.TryGetValue(passage.Go, out var step) && step.Phase.Code == phase;
