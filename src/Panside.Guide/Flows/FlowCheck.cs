@@ -118,12 +118,10 @@ public static class FlowCheck
                 $"'given: [{Flow.Gate}]' on every way to '{Flow.End}' (S6)"));
         }
 
-        var reaching = Reaching(flow);
-        faults.AddRange(flow.Steps.Values.Where(step => !reaching.Contains(step.Id)).Select(step => new Fault(
+        var ways = new FlowWays(flow);
+        faults.AddRange(flow.Steps.Values.Where(step => ways.Stuck.Contains(step.Id)).Select(step => new Fault(
             file, step.Place.Line, step.Place.Column, $"no way leads from '{step.Id}' to the end", "a way to 'over' (S6)")));
-
-        var reached = Reached(flow);
-        faults.AddRange(flow.Steps.Values.Where(step => !reached.Contains(step.Id)).Select(step => new Fault(
+        faults.AddRange(flow.Steps.Values.Where(step => !ways.Reached.Contains(step.Id)).Select(step => new Fault(
             file, step.Place.Line, step.Place.Column, $"no way leads to '{step.Id}'", "a way from another step")));
         if (faults.Count > 0)
         {
@@ -141,38 +139,4 @@ public static class FlowCheck
 
     private static bool Leads(Flow flow, Passage passage, string phase) =>
         flow.Steps.TryGetValue(passage.Go, out var step) && step.Phase.Code == phase;
-
-    private static HashSet<string> Reached(Flow flow)
-    {
-        var reached = new HashSet<string>(StringComparer.Ordinal) { flow.Start };
-        return Spread(reached, flow, edge => reached.Contains(edge.From) && reached.Add(edge.To));
-    }
-
-    private static HashSet<string> Reaching(Flow flow)
-    {
-        var reaching = new HashSet<string>(StringComparer.Ordinal) { Flow.End };
-        return Spread(reaching, flow, edge => reaching.Contains(edge.To) && reaching.Add(edge.From));
-    }
-
-    private static HashSet<string> Spread(HashSet<string> set, Flow flow, Func<(string From, string To), bool> grows)
-    {
-        var edges = Edges(flow)
-            .SelectMany(edge => edge.Passage.Go == Flow.Return
-                ? flow.Steps.Values.Where(step => !step.Phase.IsSideTrip).Select(step => (edge.From, To: step.Id))
-                : [(edge.From, To: edge.Passage.Go)])
-            .Distinct()
-            .ToList();
-        bool grew;
-        do
-        {
-            grew = false;
-            foreach (var edge in edges)
-            {
-                grew |= grows(edge);
-            }
-        }
-        while (grew);
-
-        return set;
-    }
 }
