@@ -16,7 +16,7 @@ public static class Facts
         ["has-float"] = now => now.Setting.Rig.HasFloat,
         ["forced-draft"] = now => now.Setting.Rig.Draft == Rigs.Draft.Forced,
         ["fire-lit"] = now => now.IsLit,
-        ["fired-long"] = now => now.State.Last(DeedName.LitFire) is { } lit && now.State.MinutesSince(lit.At) >= 45,
+        ["fired-long"] = now => now.IsLit && now.State.Rig.IsBoiling && now.State.MinutesSince(now.State.StepSince) >= 30,
         ["boil-rolling"] = now => Seen(now, ObservationName.Boil, "rolling"),
         ["boil-up"] = now => Seen(now, ObservationName.Boil, "rolling") || Seen(now, ObservationName.Boil, "steady"),
         ["boil-still"] = now => SeenSinceWood(now, ObservationName.Boil, "still"),

@@ -161,7 +161,7 @@ public sealed class Believable(Setting setting)
     {
         var pressure = UnitSystem.Pressure(reading.Measure);
         var expected = StandardAtmosphere.PressureAt(setting.Rig.Altitude);
-        return double.Abs(pressure.Kilopascals - expected.Kilopascals) <= 4
+        return double.Abs(pressure.Kilopascals - expected.Kilopascals) <= 3
             ? null
             : new(
                 $"{Amount.Plain(reading.Measure)} here? About {Amount.Shown(new(Units.Convert(new(expected.Kilopascals, Unit.Kilopascal), reading.Measure.Unit).Value, reading.Measure.Unit))} is usual at this altitude.",

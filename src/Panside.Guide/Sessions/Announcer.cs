@@ -26,7 +26,7 @@ internal sealed class Announcer(Setting setting, Possible possible)
         {
             if (open is null && IsDue(turn, step.Id, step.After))
             {
-                Ask(turn, step.Id, ask, step.Text, step.Because, step.Cautions, step.Advise, step.Urgency);
+                Ask(turn, step);
             }
 
             return;
@@ -41,11 +41,35 @@ internal sealed class Announcer(Setting setting, Possible possible)
 
             if (IsDue(turn, watch))
             {
-                Ask(turn, watch.Id, watch.Ask, watch.Text, watch.Because, watch.Cautions, watch.Advise, "info");
+                Ask(turn, watch);
                 return;
             }
         }
     }
+
+    /// <summary>Asks the open prompt again, with what belongs to it.</summary>
+    public void Repeat(Turn turn)
+    {
+        if (turn.State.Open is not { } open)
+        {
+            return;
+        }
+
+        if (setting.Flow.Steps.TryGetValue(open.Step, out var step))
+        {
+            Ask(turn, step);
+        }
+        else
+        {
+            Ask(turn, setting.Flow.Watches.First(watch => watch.Id == open.Step));
+        }
+    }
+
+    private void Ask(Turn turn, Step step) =>
+        Ask(turn, step.Id, step.Ask!, step.Text, step.Because, step.Cautions, step.Advise, step.Urgency);
+
+    private void Ask(Turn turn, Watch watch) =>
+        Ask(turn, watch.Id, watch.Ask, watch.Text, watch.Because, watch.Cautions, watch.Advise, "info");
 
     private void Ask(
         Turn turn, string id, string ask, string text, string? because, IReadOnlyList<string> cautions, string? advise, string urgency)

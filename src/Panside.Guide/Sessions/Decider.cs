@@ -72,12 +72,12 @@ public sealed class Decider
             return turn.Happenings;
         }
 
+        _announcer.Phase(turn, line is Resumed ? null : phaseBefore);
         if (line is Resumed)
         {
-            phaseBefore = null;
+            _announcer.Repeat(turn);
         }
 
-        _announcer.Phase(turn, phaseBefore);
         _adviser.Advise(turn);
         _announcer.Prompt(turn);
         _adviser.Forecast(turn);
@@ -90,9 +90,6 @@ public sealed class Decider
         {
             case Unreadable unreadable:
                 turn.Refuse(unreadable.Why, unreadable.Field);
-                break;
-            case Resumed:
-                turn.Happen(new Closed());
                 break;
             case Text text:
                 HearText(turn, text);

@@ -61,7 +61,6 @@ public sealed class Evolver(Setting setting)
         },
         Settled(var advice) => state with { Advised = state.Advised.Remove(advice) },
         Advised(var advice) => state with { Advised = state.Advised.SetItem(advice, state.Now ?? default) },
-        Closed => state with { Open = null },
         Said(var line) => Say(state with { Sequence = line.Sequence }, line),
         _ => state,
     };

@@ -41,8 +41,5 @@ public sealed record Settled(string Advice) : Happening;
 /// <summary>An advice is given.</summary>
 public sealed record Advised(string Advice) : Happening;
 
-/// <summary>The open prompt is closed.</summary>
-public sealed record Closed : Happening;
-
 /// <summary>Something is said: a line out.</summary>
 public sealed record Said(LineOut Line) : Happening;
