@@ -1,6 +1,7 @@
 using System.Globalization;
 using Panside.Guide.Measures;
 using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
 using YamlDotNet.RepresentationModel;
 
 namespace Panside.Guide.Yaml;
@@ -11,6 +12,8 @@ namespace Panside.Guide.Yaml;
 /// </summary>
 public sealed class YamlMap
 {
+    private const int DeepestNesting = 20;
+
     private readonly string _file;
     private readonly List<Fault> _faults;
     private readonly YamlNode _self;
@@ -47,15 +50,12 @@ public sealed class YamlMap
     {
         try
         {
+            RefuseKnots(file, text, what);
             var stream = new YamlStream();
             stream.Load(new Parser(new Scanner(new System.IO.StringReader(text))));
             return stream.Documents.Count == 1 && OnlyPlainKeys(stream.Documents[0].RootNode)
                 ? new(file, stream.Documents[0].RootNode, [], what)
                 : throw new FaultyFileException([new(file, 1, 1, $"{what} is not one mapping with plain keys", "one")]);
-        }
-        catch (MaximumRecursionLevelReachedException)
-        {
-            throw new FaultyFileException([new(file, 1, 1, $"{what} is nested too deeply", "a few levels")]);
         }
         catch (YamlException fault)
         {
@@ -257,6 +257,24 @@ public sealed class YamlMap
 
     private static string Plain(YamlException fault) =>
         (fault.InnerException?.Message ?? fault.Message).Split('\n')[0].TrimEnd('.');
+
+    /// <summary>A node that stands for another one may stand for itself, or for a thousand; a plain file needs none.</summary>
+    private static void RefuseKnots(string file, string text, string what)
+    {
+        var parser = new Parser(new Scanner(new System.IO.StringReader(text)));
+        for (var depth = 0; parser.MoveNext();)
+        {
+            var (at, wrong) = (parser.Current!.Start, parser.Current is AnchorAlias alias ? $"'*{alias.Value}' stands for another part" : null);
+            depth += parser.Current.NestingIncrease;
+            if (wrong is not null || depth > DeepestNesting)
+            {
+                throw new FaultyFileException(
+                [
+                    new(file, (int)at.Line, (int)at.Column, wrong ?? $"{what} is nested too deeply", wrong is null ? "a few levels" : "the part itself"),
+                ]);
+            }
+        }
+    }
 
     private static bool OnlyPlainKeys(YamlNode node) => node switch
     {
