@@ -25,6 +25,7 @@ public static class Facts
             || (!now.IsCautious && SeenSinceWood(now, ObservationName.Coals, "thin")),
         ["gradient-clear"] = now => Seen(now, ObservationName.Gradient, "clear"),
         ["gradient-mixed"] = now => SeenSinceWood(now, ObservationName.Gradient, "gone") || SeenSinceWood(now, ObservationName.Gradient, "fading"),
+        ["foam-up"] = now => Seen(now, ObservationName.Foam, "rising") || Seen(now, ObservationName.Foam, "over"),
         ["foam-rising"] = now => Seen(now, ObservationName.Foam, "rising")
             && !(now.State.Last(DeedName.AddDefoamer)?.At.Time >= now.State.Last(ObservationName.Foam)?.At.Time),
         ["draw-open"] = now => now.State.Last(DeedName.OpenDraw) is { } open
