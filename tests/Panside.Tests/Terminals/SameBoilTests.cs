@@ -39,19 +39,17 @@ public partial class SameBoilTests
             terminal.Wait(() => Answers(journal) == answers, $"the answer to '{text}'");
         }
 
-        return [.. File.ReadAllLines(journal).Select(line => Time().Replace(line, "\"at\":…"))];
+        return [.. Read(journal).Split('\n').Select(line => Time().Replace(line, "\"at\":…"))];
     }
 
-    private static int Answers(string journal)
-    {
-        if (!File.Exists(journal))
-        {
-            return 0;
-        }
+    private static int Answers(string journal) => Read(journal).Split("\"ready\":true").Length - 1;
 
-        // The writer holds the record alone among programs of this runtime; any other program may read it.
-        using var cat = Process.Start(new ProcessStartInfo("cat", [journal]) { RedirectStandardOutput = true })!;
-        return cat.StandardOutput.ReadToEnd().Split("\"ready\":true").Length - 1;
+    /// <summary>The writer holds the record alone among programs of this runtime; any other program may read it.</summary>
+    private static string Read(string journal)
+    {
+        using var cat = Process.Start(
+            new ProcessStartInfo("cat", [journal]) { RedirectStandardOutput = true, RedirectStandardError = true })!;
+        return cat.StandardOutput.ReadToEnd();
     }
 
     [GeneratedRegex("\"at\":\"[^\"]*\"")]
