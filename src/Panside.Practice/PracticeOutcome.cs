@@ -63,6 +63,9 @@ public sealed record PracticeOutcome
     /// <summary>Charges after the operator was told to hold wood.</summary>
     public required int WoodAfterHold { get; init; }
 
+    /// <summary>How often the assistant asked for wood after it had said to hold it.</summary>
+    public int WoodAskedAfterHold { get; init; }
+
     /// <summary>Whether the session ended safe and the rig took no harm.</summary>
     public bool IsGood => Said is { Safe: true } && !IsScorched && IsPromiseKept;
 

@@ -66,6 +66,9 @@ public sealed class PracticeRig
     /// <summary>Whether sap can come from the tank to the pan.</summary>
     public bool IsFed => Makeup.Rig.HasFloat && Truth.ValveOpen && Truth.Tank.Mass > 0.5;
 
+    /// <summary>Whether the draw-off is open.</summary>
+    public bool IsDrawOpen => Truth.DrawOpen;
+
     /// <summary>Whether the pan stands as deep as it is flooded.</summary>
     public bool IsFlooded => Depth.Meters >= Makeup.Rig.FloodDepth.Meters - 0.002;
 
@@ -109,6 +112,16 @@ public sealed class PracticeRig
 
     /// <summary>The float is set to another depth.</summary>
     public void SetFloat(Length depth) => Truth = Truth with { FloatMeters = depth.Meters };
+
+    /// <summary>The pan is flooded: the float is lifted to that depth, or sap is poured in where there is none.</summary>
+    public void Flood()
+    {
+        SetFloat(Makeup.Rig.FloodDepth);
+        if (!Makeup.Rig.HasFloat)
+        {
+            PourIn(Makeup.Rig.PanArea * (Makeup.Rig.FloodDepth > Depth ? Makeup.Rig.FloodDepth - Depth : default));
+        }
+    }
 
     /// <summary>A drop of defoamer goes in: it works for three quarters of an hour.</summary>
     public void AddDefoamer() => Truth = Truth with { DefoamerSeconds = 2700 };

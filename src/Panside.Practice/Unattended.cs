@@ -1,18 +1,7 @@
 using Panside.Guide.Lines;
-using Panside.Guide.Measures;
 using Panside.Practice.Operator;
 
 namespace Panside.Practice;
-
-/// <summary>The door of a session, as the practice comes through it: the same lines as everyone's.</summary>
-public interface IDoor
-{
-    /// <summary>Hears a line and answers it.</summary>
-    IReadOnlyList<LineOut> Hear(LineIn line);
-
-    /// <summary>Whether time coming to a moment would bring anything that a person needs to hear.</summary>
-    bool IsDue(Moment at);
-}
 
 /// <summary>
 /// A whole boil without a person: a simulated rig, a simulated operator, and time that is only counted. Nothing here looks at
@@ -54,7 +43,7 @@ public sealed class Unattended(IDoor door, PracticeRig rig, PracticeOperator per
             _account.Look(rig, person.IsHeld);
         }
 
-        return _account.Close(rig);
+        return _account.Close(rig) with { WoodAskedAfterHold = person.WoodAskedAfterHold };
     }
 
     private Moment At() => Moment.Of(start.AddSeconds(rig.Second));

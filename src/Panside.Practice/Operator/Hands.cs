@@ -15,6 +15,9 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     /// <summary>Whether the operator was told that no more wood goes in.</summary>
     public bool IsHeld { get; private set; }
 
+    /// <summary>How often wood was asked for all the same.</summary>
+    public int WoodAskedAfterHold { get; private set; }
+
     /// <summary>The deed for an action, said when it is done; nothing is said where an action has no deed.</summary>
     /// <param name="action">The action.</param>
     /// <param name="text">The words of the advice: figures stand in them.</param>
@@ -23,7 +26,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         "light-fire" => Light(),
         "add-wood" => AddWood(),
         "hold-wood" => Hold(),
-        "open-draw" => OpenDraw(),
+        "open-draw" => rig.IsDrawOpen ? CloseDraw(null) : OpenDraw(),
         "close-draw" => CloseDraw(Temperatures.In(text)),
         "spread-coals" => Simple(45, 120, rig.SpreadCoals, DeedName.SpreadCoals),
         "flood-pan" => Flood(),
@@ -37,7 +40,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     };
 
     /// <summary>Whether the pail under the open draw-off is full: then anybody shuts it.</summary>
-    public bool IsPailFull => rig.Truth.DrawOpen && rig.Pail >= Pailful;
+    public bool IsPailFull => rig.IsDrawOpen && rig.Pail >= Pailful;
 
     /// <summary>The draw-off is shut because the pail is full.</summary>
     public IEnumerable<Act> ShutFullPail() => Drawn();
@@ -56,11 +59,15 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
 
     private IEnumerable<Act> AddWood()
     {
-        yield return new(chance.Between(20, 70));
         if (IsHeld)
         {
+            // Told to hold wood and told to add some: the safer of the two is followed.
+            WoodAskedAfterHold++;
+            yield return new(chance.Between(10, 30), at => new Answer(at, AnswerWords.No));
             yield break;
         }
+
+        yield return new(chance.Between(20, 70));
 
         var wood = rig.Makeup.Rig.Charge * chance.Factor(0.15);
         rig.AddWood(wood);

@@ -38,6 +38,9 @@ public sealed class PracticeOperator
     /// <summary>Whether the operator was told that no more wood goes in.</summary>
     public bool IsHeld => _hands.IsHeld;
 
+    /// <summary>How often wood was asked for after that; it was not given.</summary>
+    public int WoodAskedAfterHold => _hands.WoodAskedAfterHold;
+
     /// <summary>The second at which the operator does something next; null while there is nothing to do.</summary>
     public long? NextSecond => _act is not null ? (long)double.Ceiling(_due) : _hands.IsPailFull ? 0 : null;
 
@@ -152,8 +155,21 @@ public sealed class PracticeOperator
         }
     }
 
-    private IEnumerable<Act> Reply(Prompt prompt, string? action) =>
-        Acts(prompt, action).Select(act => act.Say is { } say ? act with { Say = at => Fresh(say(at)) } : act);
+    /// <summary>Does what is asked; where another thing is asked before it is begun, it is let go.</summary>
+    private IEnumerable<Act> Reply(Prompt prompt, string? action)
+    {
+        var begun = false;
+        foreach (var act in Acts(prompt, action))
+        {
+            if (begun && _asked is not null)
+            {
+                yield break;
+            }
+
+            begun = true;
+            yield return act.Say is { } say ? act with { Say = at => Fresh(say(at)) } : act;
+        }
+    }
 
     /// <summary>What would answer a prompt that is no longer open is not said.</summary>
     private LineIn? Fresh(LineIn? line) => line is Answer or Text && _asked is not null ? null : line;

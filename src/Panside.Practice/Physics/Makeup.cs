@@ -119,7 +119,7 @@ internal sealed record Makeup
             WallLoss = one.WallLoss * random.Factor(0.2),
             SurfaceLoss = one.SurfaceLoss * random.Factor(0.2),
             SurfaceVapor = one.SurfaceVapor * random.Factor(0.2),
-            Foaming = one.Foaming * random.Factor(0.5),
+            Foaming = one.Foaming * random.Factor(0.3),
             Mixing = one.Mixing * random.Factor(0.25),
             WoodHeat = one.WoodHeat * random.Between(0.94, 1.02),
         };
