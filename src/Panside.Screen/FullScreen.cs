@@ -37,6 +37,7 @@ public static class FullScreen
         using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Leave);
         using var quit = PosixSignalRegistration.Create(PosixSignal.SIGQUIT, Leave);
         using var window = new ScreenWindow(talk, new(Palette.AsksForColor));
+        talk.Start();
         app.Run(window);
         return talk.Outcome;
     }

@@ -32,13 +32,15 @@ internal sealed class ScreenWindow : Window
         SetScheme(new(palette.Of(Tone.Plain)));
     }
 
+    /// <summary>Whether the operator has left.</summary>
+    public bool IsFinished => _desk.IsFinished;
+
     /// <inheritdoc/>
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
         base.OnIsRunningChanged(newIsRunning);
         if (newIsRunning)
         {
-            _talk.Start();
             _looking = App!.AddTimeout(LookEvery, () => Refresh());
             _ticking = App!.AddTimeout(TickEvery, () => !_talk.Check() || Refresh());
             Refresh();

@@ -45,17 +45,17 @@ internal static class TimerRows
     {
         if (Forecasts.One(now, Forecasts.ToDraw) is { P50: { } draw, P5: { } soon })
         {
-            yield return Row("Next draw", $"{Times.Span(draw)}, least {Times.Span(soon)}", PanelRow.Useful);
+            yield return Row("Next draw", Times.Forecast(draw, "least", soon), PanelRow.Useful);
         }
 
         if (Forecasts.One(now, Forecasts.ToLastCharge) is { P50: { } charge, P5: { } soonest })
         {
-            yield return Row("Last charge", $"{Times.Span(charge)}, least {Times.Span(soonest)}", PanelRow.Deciding);
+            yield return Row("Last charge", Times.Forecast(charge, "least", soonest), PanelRow.Deciding);
         }
 
         if (now.IsHeld && Forecasts.One(now, Forecasts.ToStill) is { P50: { } still, P95: { } latest })
         {
-            yield return Row("Still in", $"{Times.Span(still)}, most {Times.Span(latest)}", PanelRow.Deciding);
+            yield return Row("Pan still", (latest < 1 ? "" : "in ") + Times.Forecast(still, "most", latest), PanelRow.Deciding);
         }
     }
 
