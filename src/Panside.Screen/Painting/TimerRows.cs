@@ -16,11 +16,13 @@ internal static class TimerRows
             yield break;
         }
 
+        // In an emergency nothing that calls for wood or syrup draws the eye away.
+        var isCalm = !TopRow.IsEmergency(now.State, now.Setting);
         if (now.IsHeld)
         {
             yield return Row("Wood", "no more goes in", PanelRow.Deciding);
         }
-        else if (Dues.Wood(now) is { } wood)
+        else if (isCalm && Dues.Wood(now) is { } wood)
         {
             yield return Row("Wood due", Times.Until(at.Time, wood), PanelRow.Deciding, Pressing(at, wood));
         }
@@ -35,7 +37,7 @@ internal static class TimerRows
             yield return Row("To read", $"{due.Name} {Times.To(at.Time, due.At)}", PanelRow.Useful);
         }
 
-        foreach (var row in Forecast(now))
+        foreach (var row in isCalm ? Forecast(now) : [])
         {
             yield return row;
         }

@@ -28,6 +28,7 @@ internal static class Times
     public static string Forecast(double minutes, string word, double bound) => minutes switch
     {
         < 1 when bound < 1 => "now",
+        < 120 when Number(minutes) == Number(bound) => $"{Number(minutes)} min",
         < 120 => $"{Number(minutes)}, {word} {Number(bound)} min",
         _ => $"{Number(minutes / 60)} h, {word} {Number(bound / 60)} h",
     };
