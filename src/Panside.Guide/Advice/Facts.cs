@@ -25,6 +25,7 @@ public static class Facts
             || (!now.IsCautious && SeenSinceWood(now, ObservationName.Coals, "thin")),
         ["gradient-clear"] = now => Seen(now, ObservationName.Gradient, "clear"),
         ["gradient-mixed"] = now => SeenSinceWood(now, ObservationName.Gradient, "gone") || SeenSinceWood(now, ObservationName.Gradient, "fading"),
+        ["foam-up"] = now => Seen(now, ObservationName.Foam, "rising") || Seen(now, ObservationName.Foam, "over"),
         ["foam-rising"] = now => Seen(now, ObservationName.Foam, "rising")
             && !(now.State.Last(DeedName.AddDefoamer)?.At.Time >= now.State.Last(ObservationName.Foam)?.At.Time),
         ["draw-open"] = now => now.State.Last(DeedName.OpenDraw) is { } open
@@ -43,7 +44,8 @@ public static class Facts
         ["last-charge-near"] = now => now.MinutesToLastCharge is { P50: <= 30 } && !now.IsLastChargeDue,
         ["wood-held"] = now => now.IsHeld,
         ["wood-near"] = now => now.IsFiring,
-        ["reserve-short"] = now => now.IsHeld && now.State.Rig.Tank is { } tank && now.ReserveLiters is { } reserve && reserve.P95 > tank.Liters + 1,
+        ["smell-scorched"] = now => Seen(now, ObservationName.Smell, "scorched"),
+        ["reserve-short"] = now => now.State.Rig.Tank is { } tank && now.ReserveLiters is { } reserve && reserve.P95 > tank.Liters + 1,
         ["pan-low"] = now => now.IsLit && now.Depth.Meters < now.Setting.Rig.LeastDepth.Meters * 1.2,
         ["pan-below-least"] = now => now.IsLit && DepthRead(now) is { } read && read < now.Setting.Rig.LeastDepth.Meters,
         ["pan-shallow"] = now => now.Depth.Meters < now.Setting.Rig.RunDepth.Meters * 0.8,

@@ -17,7 +17,7 @@ public static class Figures
     private static readonly FrozenDictionary<string, Func<Situation, string>> All = new Dictionary<string, Func<Situation, string>>
     {
         ["tank"] = now => now.State.Rig.Tank is { } tank ? Volume(now, tank) : Unknown,
-        ["depth"] = now => Depth(now, now.Depth),
+        ["depth"] = now => now.State.Readings.ContainsKey(ReadingName.PanDepth) ? Depth(now, now.Depth) : "not read",
         ["run-depth"] = now => Depth(now, now.Setting.Rig.RunDepth),
         ["least-depth"] = now => Depth(now, now.Setting.Rig.LeastDepth),
         ["flood-depth"] = now => Depth(now, now.Setting.Rig.FloodDepth),

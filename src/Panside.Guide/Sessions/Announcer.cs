@@ -5,7 +5,7 @@ using Panside.Guide.Lines;
 namespace Panside.Guide.Sessions;
 
 /// <summary>Tells the phase, and asks: cautions first, then the one prompt that is due.</summary>
-internal sealed class Announcer(Setting setting, Possible possible)
+internal sealed class Announcer(Setting setting)
 {
     /// <summary>Tells the phase where it is another than before.</summary>
     public void Phase(Turn turn, string? before)
@@ -99,13 +99,7 @@ internal sealed class Announcer(Setting setting, Possible possible)
     {
         if (ReadingName.FromCode(ask) is { } reading)
         {
-            var (low, high, unit) = possible.Range(reading);
-            if (reading == ReadingName.DrawnVolume)
-            {
-                var units = setting.Units;
-                (low, high, unit) = (0, units.Convert(new(high, unit), units.SmallVolume).Value, units.SmallVolume);
-            }
-
+            var (low, high, unit) = Usual.Range(setting, turn.State, reading);
             var last = turn.State.Last(reading);
             return new(
                 id, ask, unit, text, because, Round(low), Round(high),

@@ -29,7 +29,7 @@ public sealed class Decider
         _possible = new(setting);
         _believable = new(setting);
         _walker = new(setting);
-        _announcer = new(setting, _possible);
+        _announcer = new(setting);
         _adviser = new(setting);
         _replies = new(setting);
     }

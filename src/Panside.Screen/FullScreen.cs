@@ -1,0 +1,43 @@
+using System.Runtime.InteropServices;
+using Panside.Guide.Lines;
+using Terminal.Gui.App;
+
+namespace Panside.Screen;
+
+/// <summary>The conversation on the whole terminal.</summary>
+public static class FullScreen
+{
+    private const string MouseReportsOff = "\e[?1003l\e[?1015l\e[?1006l";
+
+    private static readonly TimeSpan LongestFarewell = TimeSpan.FromSeconds(0.7);
+
+    /// <summary>Runs until the session is over or it is left; the terminal is then as it was before.</summary>
+    /// <param name="conversation">The door.</param>
+    /// <param name="clock">What time it is.</param>
+    /// <param name="statusIfHungUp">The exit status where the terminal is gone and nothing more can be said.</param>
+    /// <returns>The outcome; null where the session was left before its end.</returns>
+    public static OverLine? Run(IConversation conversation, TimeProvider clock, int statusIfHungUp)
+    {
+        var talk = new Talk(conversation, clock);
+        using var app = Application.Create(new MonotonicTime(TimeProvider.System));
+        app.Init();
+        app.Driver!.Force16Colors = true;
+        app.Driver.WriteRaw(MouseReportsOff);
+
+        // A dead terminal can keep the library from ever coming back; the record is on disk at every moment.
+        void Leave(PosixSignalContext context)
+        {
+            context.Cancel = true;
+            app.Invoke(() => app.RequestStop());
+            _ = Task.Delay(LongestFarewell).ContinueWith(_ => Environment.Exit(statusIfHungUp), TaskScheduler.Default);
+        }
+
+        using var term = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Leave);
+        using var hangup = PosixSignalRegistration.Create(PosixSignal.SIGHUP, Leave);
+        using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Leave);
+        using var quit = PosixSignalRegistration.Create(PosixSignal.SIGQUIT, Leave);
+        using var window = new ScreenWindow(talk, new(Palette.AsksForColor));
+        app.Run(window);
+        return talk.Outcome;
+    }
+}

@@ -1,0 +1,29 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Sessions;
+
+namespace Panside.Screen;
+
+/// <summary>The door as the screen needs it: lines in, lines out, and the state to look at.</summary>
+public interface IConversation
+{
+    /// <summary>What is known after the lines so far.</summary>
+    SessionState State { get; }
+
+    /// <summary>What the session runs on.</summary>
+    Setting Setting { get; }
+
+    /// <summary>What is wrong with the record, for a person; null where all is well.</summary>
+    string? Trouble { get; }
+
+    /// <summary>Where the record is; null where it is kept in memory only.</summary>
+    string? RecordPath { get; }
+
+    /// <summary>Hears a line and answers it.</summary>
+    IReadOnlyList<LineOut> Hear(LineIn line);
+
+    /// <summary>Whether time coming to a moment would bring anything that a person needs to hear.</summary>
+    bool IsDue(Moment at);
+
+    /// <summary>The state as it would stand at a moment; nothing is changed.</summary>
+    SessionState At(Moment moment);
+}

@@ -1,0 +1,64 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Flows;
+using Panside.Guide.Lines;
+
+namespace Panside.Screen.Painting;
+
+/// <summary>Something that will be asked, and when.</summary>
+internal readonly record struct Due(string Name, DateTimeOffset At);
+
+/// <summary>When the things that come back come next.</summary>
+internal static class Dues
+{
+    private const string Watching = "-watch";
+
+    /// <summary>The next charge of wood; null where none is to go in.</summary>
+    public static DateTimeOffset? Wood(Situation now) =>
+        now.LastWood is { } last && !now.IsHeld && WoodWatch(now) is { } watch
+            ? now.State.PutOff.TryGetValue(watch.Id, out var until) ? until : last.Time + (watch.Every ?? now.Setting.Rig.Interval)
+            : null;
+
+    /// <summary>The next thing that is asked, other than wood; null where nothing comes by itself.</summary>
+    public static Due? Next(Situation now)
+    {
+        if (now.State.Step.Length == 0 || now.State.IsOver)
+        {
+            return null;
+        }
+
+        var step = now.Setting.Flow.Steps[now.State.Step];
+        if (step.Ask is not null)
+        {
+            return now.State.Open is null ? new(Name(step.Id), Waited(now, step.Id) ?? (now.State.StepSince.Time + step.After)) : null;
+        }
+
+        return now.Setting.Flow.Watches
+            .Where(watch => step.Watches.Contains(watch.Id) && watch.Id != now.State.Open?.Step && !IsWood(watch)
+                && watch.Given.All(fact => Facts.Holds(now, fact)))
+            .Select(watch => (Due?)new Due(Name(watch.Id), Waited(now, watch.Id) ?? After(now, watch)))
+            .MinBy(due => due!.Value.At);
+    }
+
+    /// <summary>A step or watch as a person reads it: <c>foam-watch</c> is the foam.</summary>
+    public static string Name(string id) =>
+        (id.EndsWith(Watching, StringComparison.Ordinal) ? id[..^Watching.Length] : id).Replace('-', ' ');
+
+    private static DateTimeOffset After(Situation now, Watch watch)
+    {
+        DateTimeOffset?[] times =
+        [
+            now.State.Watched.TryGetValue(watch.Id, out var answered) ? answered.Time : null,
+            ReadingName.FromCode(watch.Ask) is { } reading ? now.State.Last(reading)?.At.Time : null,
+            ObservationName.FromCode(watch.Ask) is { } seen ? now.State.Last(seen)?.At.Time : null,
+            watch.Deed is { } deed ? now.State.Last(deed)?.At.Time : null,
+        ];
+        return times.Max() is { } last ? last + (watch.Every ?? now.Setting.Rig.Interval) : now.State.StepSince.Time;
+    }
+
+    private static DateTimeOffset? Waited(Situation now, string id) =>
+        now.State.PutOff.TryGetValue(id, out var until) ? until : null;
+
+    private static Watch? WoodWatch(Situation now) => now.Setting.Flow.Watches.FirstOrDefault(IsWood);
+
+    private static bool IsWood(Watch watch) => watch.Deed == DeedName.AddWood;
+}

@@ -1,0 +1,55 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Words;
+
+namespace Panside.Screen.Painting;
+
+/// <summary>The figures that decide: value, unit and age.</summary>
+internal static class FigureRows
+{
+    private const int LabelWidth = 10;
+    private const int ValueWidth = 8;
+
+    /// <summary>The rows.</summary>
+    public static IEnumerable<PanelRow> Of(Situation now)
+    {
+        yield return Read(now, "Tank", ReadingName.TankVolume);
+        if (now.State.Last(ReadingName.TankVolume) is not null && now.IsLit)
+        {
+            yield return Row("  by now", Figures.Of(now, "tank"), "reckoned", PanelRow.Extra);
+        }
+
+        yield return Read(now, "Depth", ReadingName.PanDepth);
+        yield return Read(now, "Draw-off", ReadingName.DrawTemperature);
+        yield return Row("  draw at", Figures.Of(now, "draw-point"), "today", PanelRow.Deciding);
+        if (!now.IsLit)
+        {
+            yield break;
+        }
+
+        yield return Row("Rate", Figures.Of(now, "rate"), "reckoned", PanelRow.Useful);
+        if (Forecasts.One(now, Forecasts.Residual) is { P50: { } likely, P95: { } worst, Unit: var unit })
+        {
+            yield return PanelRow.Of(
+                "Boils away", LabelWidth, $"{Amount.Shown(new(likely, unit))}, up to {Amount.Shown(new(worst, unit))}", PanelRow.Deciding);
+        }
+    }
+
+    private static PanelRow Read(Situation now, string label, ReadingName name)
+    {
+        if (now.State.Last(name) is not { } read)
+        {
+            return Row(label, "not read", "", PanelRow.Deciding);
+        }
+
+        var shown = now.Setting.Units.Convert(read.Value, now.Setting.Units.Preferred(name.Kind));
+        var age = now.State.MinutesSince(read.At);
+        var isOld = age > 2 * name.Interval.TotalMinutes;
+        return Row(
+            label, Amount.Shown(shown), isOld ? $"old {Times.Span(age)}" : Times.Span(age), PanelRow.Deciding, isOld ? Tone.Strong : Tone.Plain);
+    }
+
+    private static PanelRow Row(string label, string value, string note, int rank, Tone tone = Tone.Plain) =>
+        PanelRow.Of(label, LabelWidth, (Columns.Pad(value, ValueWidth) + " " + note).TrimEnd(), rank, tone);
+}

@@ -1,0 +1,29 @@
+using Panside.Guide.Advice;
+using Panside.Screen.Typing;
+
+namespace Panside.Screen.Painting;
+
+/// <summary>One page: what is asked now, the keys, and the words that can be typed.</summary>
+internal static class HelpPage
+{
+    /// <summary>The page, as much of it as fits.</summary>
+    public static IReadOnlyList<StyledLine> Of(ScreenPicture picture, int width, int height)
+    {
+        var asked = Asked.Of(new Situation(picture.Setting, picture.State), picture with { Mode = ScreenMode.Talking });
+        List<StyledLine> rows =
+        [
+            StyledLine.Of(" HELP   any key goes back", Tone.Bar),
+            .. Wrapped(asked.Action, width, Tone.Strong),
+            .. Wrapped(asked.Hint, width, Tone.Plain),
+            StyledLine.Of("Keys", Tone.Strong),
+            .. WordKeys.All.Select(key => StyledLine.Of($"  {key.Name}  {Columns.Pad(key.Word, 10)} {key.Meaning}")),
+            StyledLine.Of("  Up, Down: lines typed before.  PageUp, PageDown: the conversation.  Ctrl-C: leave."),
+            StyledLine.Of("Words to type, then Enter", Tone.Strong),
+            .. picture.Told.SelectMany(line => Wrapped("  " + line.Text, width, Tone.Plain)),
+        ];
+        return [.. Enumerable.Range(0, height).Select(index => (index < rows.Count ? rows[index] : StyledLine.Empty).Fit(width))];
+    }
+
+    private static IEnumerable<StyledLine> Wrapped(string text, int width, Tone tone) =>
+        text.Length == 0 ? [] : Wrapping.Rows(text, width).Select(row => StyledLine.Of(row, tone));
+}

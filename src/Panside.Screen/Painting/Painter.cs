@@ -1,0 +1,95 @@
+using Panside.Guide.Advice;
+
+namespace Panside.Screen.Painting;
+
+/// <summary>Paints a screen of any size. Pure: the same picture and size give the same frame.</summary>
+internal static class Painter
+{
+    /// <summary>Below this many columns or rows, only what matters most is shown.</summary>
+    public const int LeastWidth = 60;
+
+    /// <summary>See <see cref="LeastWidth"/>.</summary>
+    public const int LeastHeight = 16;
+
+    private const int RowsOfReasons = 2;
+
+    /// <summary>The frame.</summary>
+    public static Frame Paint(ScreenPicture picture, int width, int height)
+    {
+        if (width < 1 || height < 1)
+        {
+            return new([.. Enumerable.Repeat(StyledLine.Empty, int.Max(height, 0))], null, 0);
+        }
+
+        if (picture.Mode == ScreenMode.Helping)
+        {
+            return new(HelpPage.Of(picture, width, height), null, picture.Scroll);
+        }
+
+        var now = new Situation(picture.Setting, picture.State);
+        return width < LeastWidth || height < LeastHeight ? Small(picture, now, width, height) : Full(picture, now, width, height);
+    }
+
+    private static Frame Full(ScreenPicture picture, Situation now, int width, int height)
+    {
+        var block = Block(picture, now, width, RowsOfReasons);
+        var body = height - block.Count - 4;
+        var right = Panel.WidthFor(width);
+        var (rows, scroll) = ConversationRows.Of(picture.Said, picture.State, width - right - 1, body, picture.Scroll);
+        var column = Panel.Of(now, right, body);
+        var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width);
+        return new(
+            [
+                TopRow.Of(picture, width),
+                .. rows.Zip(column, (left, beside) => left.Fit(width - right).With(beside)),
+                Rule(width, scroll),
+                .. block,
+                input,
+                KeyRow.Of(width),
+            ],
+            (caret, height - 2),
+            scroll);
+    }
+
+    private static Frame Small(ScreenPicture picture, Situation now, int width, int height)
+    {
+        var hasInput = height > 1;
+        var hasTop = height > 5;
+        var room = height - (hasInput ? 1 : 0) - (hasTop ? 1 : 0);
+        var block = Block(picture, now, width, 0);
+
+        // What matters most comes first; the hint gives way before it.
+        var kept = block.Take(room).ToList();
+        var (rows, scroll) = ConversationRows.Of(picture.Said, picture.State, width, room - kept.Count, picture.Scroll);
+        var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width);
+        return new(
+            [
+                .. hasTop ? [TopRow.Of(picture, width)] : Array.Empty<StyledLine>(),
+                .. rows.Select(row => row.Fit(width)),
+                .. kept,
+                .. hasInput ? [input] : Array.Empty<StyledLine>(),
+            ],
+            hasInput ? (caret, height - 1) : null,
+            scroll);
+    }
+
+    /// <summary>An open alarm, what is asked, why, and what may be typed.</summary>
+    private static List<StyledLine> Block(ScreenPicture picture, Situation now, int width, int reasons)
+    {
+        var asked = Asked.Of(now, picture);
+        var alarm = Alarm.Of(now) is { } line ? [StyledLine.Of(Columns.Shorten(line.ToString(), width), line.Pieces[0].Tone)] : Array.Empty<StyledLine>();
+        return
+        [
+            .. alarm.Select(row => row.Fit(width)),
+            .. Wrapping.Rows(asked.Action, width).Select(row => StyledLine.Of(row, asked.Tone).Fit(width)),
+            .. asked.Reasons.SelectMany(reason => Wrapping.Rows(reason, width)).Take(reasons).Select(row => StyledLine.Of(row).Fit(width)),
+            .. asked.Hint.Length > 0 ? [StyledLine.Of(Columns.Shorten(asked.Hint, width)).Fit(width)] : Array.Empty<StyledLine>(),
+        ];
+    }
+
+    private static StyledLine Rule(int width, int scroll)
+    {
+        var below = scroll > 0 ? $"-- {scroll} rows below: PageDown " : "";
+        return StyledLine.Of(Columns.Cut(below + new string('-', width), width));
+    }
+}

@@ -1,0 +1,36 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Sessions;
+
+namespace Panside.Screen.Painting;
+
+/// <summary>What the screen is busy with.</summary>
+internal enum ScreenMode
+{
+    /// <summary>The conversation.</summary>
+    Talking,
+
+    /// <summary>Asking whether to leave.</summary>
+    AskingToLeave,
+
+    /// <summary>The page of help.</summary>
+    Helping,
+}
+
+/// <summary>All that a screen is painted from.</summary>
+/// <param name="State">The state at the moment now.</param>
+/// <param name="Setting">What the session runs on.</param>
+/// <param name="Said">The conversation.</param>
+/// <param name="Told">The answer to the last call for help.</param>
+/// <param name="Typed">What stands on the input line.</param>
+/// <param name="Caret">Where typing goes on, in it.</param>
+/// <param name="Scroll">Rows of the conversation below the last one shown.</param>
+/// <param name="Mode">What the screen is busy with.</param>
+internal sealed record ScreenPicture(
+    SessionState State,
+    Setting Setting,
+    IReadOnlyList<Entry> Said,
+    IReadOnlyList<ToldLine> Told,
+    string Typed = "",
+    int Caret = 0,
+    int Scroll = 0,
+    ScreenMode Mode = ScreenMode.Talking);

@@ -1,0 +1,66 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Lines;
+
+namespace Panside.Screen.Painting;
+
+/// <summary>The clocks of what comes next.</summary>
+internal static class TimerRows
+{
+    private const int LabelWidth = 11;
+
+    /// <summary>The rows.</summary>
+    public static IEnumerable<PanelRow> Of(Situation now)
+    {
+        if (now.State.Now is not { } at || now.State.IsOver)
+        {
+            yield break;
+        }
+
+        if (now.IsHeld)
+        {
+            yield return Row("Wood", "no more goes in", PanelRow.Deciding);
+        }
+        else if (Dues.Wood(now) is { } wood)
+        {
+            yield return Row("Wood due", Times.Until(at.Time, wood), PanelRow.Deciding, Pressing(at, wood));
+        }
+
+        if (now.LastWood is { } last)
+        {
+            yield return Row("Wood went", $"in {Times.Span(now.State.MinutesSince(last))} ago", PanelRow.Useful);
+        }
+
+        if (Dues.Next(now) is { } due)
+        {
+            yield return Row("To read", $"{due.Name} {Times.To(at.Time, due.At)}", PanelRow.Useful);
+        }
+
+        foreach (var row in Forecast(now))
+        {
+            yield return row;
+        }
+    }
+
+    private static IEnumerable<PanelRow> Forecast(Situation now)
+    {
+        if (Forecasts.One(now, Forecasts.ToDraw) is { P50: { } draw, P5: { } soon })
+        {
+            yield return Row("Next draw", $"{Times.Span(draw)}, least {Times.Span(soon)}", PanelRow.Useful);
+        }
+
+        if (Forecasts.One(now, Forecasts.ToLastCharge) is { P50: { } charge, P5: { } soonest })
+        {
+            yield return Row("Last charge", $"{Times.Span(charge)}, least {Times.Span(soonest)}", PanelRow.Deciding);
+        }
+
+        if (now.IsHeld && Forecasts.One(now, Forecasts.ToStill) is { P50: { } still, P95: { } latest })
+        {
+            yield return Row("Still in", $"{Times.Span(still)}, most {Times.Span(latest)}", PanelRow.Deciding);
+        }
+    }
+
+    private static Tone Pressing(Moment now, DateTimeOffset due) => due <= now.Time ? Tone.Strong : Tone.Plain;
+
+    private static PanelRow Row(string label, string value, int rank, Tone tone = Tone.Plain) =>
+        PanelRow.Of(label, LabelWidth, value, rank, tone);
+}

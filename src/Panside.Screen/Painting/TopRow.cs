@@ -1,0 +1,38 @@
+using Panside.Guide.Flows;
+using Panside.Guide.Lines;
+using Panside.Guide.Sessions;
+
+namespace Panside.Screen.Painting;
+
+/// <summary>The line at the top: phase, practice, clock, time since the start.</summary>
+internal static class TopRow
+{
+    private const string Practice = "PRACTICE";
+
+    /// <summary>The phase of a state.</summary>
+    public static string Phase(SessionState state, Setting setting) =>
+        state.IsOver ? Flow.End : state.Step.Length == 0 ? "" : setting.Flow.PhaseOf(state.Step).Code;
+
+    /// <summary>The row.</summary>
+    public static StyledLine Of(ScreenPicture picture, int width)
+    {
+        var (state, setting) = (picture.State, picture.Setting);
+        var phase = Phase(state, setting);
+        var left = " " + phase.Replace('-', ' ').ToUpperInvariant();
+        left += setting.Header.Practice ? $"   {Practice}" : "";
+        var clock = state.Now is { } now ? Entries.Clock(now) + " " : "";
+        var since = state.Started is { } started ? $"{Times.Span(state.MinutesSince(started))} since start   " : "";
+        foreach (var right in new[] { $"{setting.Header.Rig}   {since}{clock}", since + clock, clock })
+        {
+            if (Columns.Of(left) + Columns.Of(right) + 2 <= width)
+            {
+                var gap = new string(' ', width - Columns.Of(left) - Columns.Of(right));
+                return StyledLine.Of(left + gap + right, ToneOf(phase));
+            }
+        }
+
+        return StyledLine.Of(left, ToneOf(phase)).Fit(width);
+    }
+
+    private static Tone ToneOf(string phase) => phase == "emergency" ? Tone.Danger : Tone.Bar;
+}

@@ -1,0 +1,114 @@
+using System.Drawing;
+using Panside.Screen.Painting;
+using Terminal.Gui.Drawing;
+using Terminal.Gui.Drivers;
+using Terminal.Gui.Input;
+using Terminal.Gui.ViewBase;
+using Terminal.Gui.Views;
+
+namespace Panside.Screen;
+
+/// <summary>The one view: copies the painted frame to the terminal, and hands keys on.</summary>
+internal sealed class ScreenWindow : Window
+{
+    private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan TickEvery = TimeSpan.FromSeconds(5);
+
+    private readonly Talk _talk;
+    private readonly Desk _desk;
+    private readonly Palette _palette;
+    private Frame? _shown;
+    private object? _looking;
+    private object? _ticking;
+
+    /// <summary>A window on a conversation.</summary>
+    public ScreenWindow(Talk talk, Palette palette)
+    {
+        (_talk, _desk, _palette) = (talk, new(talk), palette);
+        BorderStyle = LineStyle.None;
+        Width = Dim.Fill();
+        Height = Dim.Fill();
+        CanFocus = true;
+        SetScheme(new(palette.Of(Tone.Plain)));
+    }
+
+    /// <inheritdoc/>
+    protected override void OnIsRunningChanged(bool newIsRunning)
+    {
+        base.OnIsRunningChanged(newIsRunning);
+        if (newIsRunning)
+        {
+            _talk.Start();
+            _looking = App!.AddTimeout(LookEvery, () => Refresh());
+            _ticking = App!.AddTimeout(TickEvery, () => !_talk.Check() || Refresh());
+            Refresh();
+        }
+        else
+        {
+            foreach (var timeout in new[] { _looking, _ticking })
+            {
+                if (timeout is not null)
+                {
+                    App?.RemoveTimeout(timeout);
+                }
+            }
+        }
+    }
+
+    /// <summary>Takes every key: the library's own bindings, Esc for quit among them, are not for an assistant beside a fire.</summary>
+    protected override bool OnKeyDown(Key key)
+    {
+        _desk.Press(key);
+        Refresh();
+        return true;
+    }
+
+    /// <inheritdoc/>
+    protected override bool OnDrawingContent(DrawContext? context)
+    {
+        Paint();
+        for (var row = 0; row < _shown!.Rows.Count; row++)
+        {
+            Move(0, row);
+            foreach (var piece in _shown.Rows[row].Pieces)
+            {
+                SetAttribute(_palette.Of(piece.Tone));
+                AddStr(piece.Text);
+            }
+        }
+
+        return true;
+    }
+
+    /// <summary>Paints anew; draws only where something looks otherwise, so that a resting screen writes nothing.</summary>
+    private bool Refresh()
+    {
+        if (_desk.IsFinished)
+        {
+            App?.RequestStop();
+            return false;
+        }
+
+        if (Paint())
+        {
+            SetNeedsDraw();
+        }
+
+        return true;
+    }
+
+    private bool Paint()
+    {
+        var frame = _desk.Paint(Viewport.Width, Viewport.Height);
+        if (frame.LooksLike(_shown))
+        {
+            return false;
+        }
+
+        _shown = frame;
+        Cursor = frame.Caret is { } caret
+            ? new() { Position = ViewportToScreen(new Point(caret.Column, caret.Row)), Style = CursorStyle.SteadyBlock }
+            : new() { Position = null };
+        return true;
+    }
+}

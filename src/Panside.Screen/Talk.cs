@@ -1,0 +1,92 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Sessions;
+using Panside.Screen.Painting;
+
+namespace Panside.Screen;
+
+/// <summary>Sends lines through the door and keeps what was said. The same lines go through it as from the face of plain lines.</summary>
+internal sealed class Talk(IConversation door, TimeProvider clock)
+{
+    private readonly List<Entry> _entries = [];
+    private string? _trouble;
+
+    /// <summary>What was said, the newest last.</summary>
+    public IReadOnlyList<Entry> Said => _entries;
+
+    /// <summary>What the session runs on.</summary>
+    public Setting Setting => door.Setting;
+
+    /// <summary>Whether the session is over.</summary>
+    public bool IsOver => door.State.IsOver;
+
+    /// <summary>The outcome; null before the end.</summary>
+    public OverLine? Outcome { get; private set; }
+
+    /// <summary>The plain answers to the last line heard.</summary>
+    public IReadOnlyList<ToldLine> Told { get; private set; } = [];
+
+    /// <summary>The state as it stands now.</summary>
+    public SessionState State => door.At(Now());
+
+    /// <summary>Opens the conversation.</summary>
+    public void Start()
+    {
+        if (door.State.Started is { } started)
+        {
+            _entries.Add(new("", [$"- Going on with the boil begun at {Entries.Clock(started)}."]));
+        }
+
+        Hear(new Tick(Now()), null);
+    }
+
+    /// <summary>Says what was typed.</summary>
+    public void Say(string words)
+    {
+        if (words.Trim().Length > 0 && !IsOver)
+        {
+            var at = Now();
+            _entries.Add(Entries.Typed(at, words));
+            Hear(new Text(at, words), words);
+        }
+    }
+
+    /// <summary>Asks for help; the answer is for the page of help and not for the conversation.</summary>
+    public void AskForHelp(string word)
+    {
+        if (!IsOver)
+        {
+            Hear(new Text(Now(), word), word, line => line is not (HeardLine or ToldLine));
+        }
+    }
+
+    /// <summary>Lets time pass where that brings anything.</summary>
+    public bool Check()
+    {
+        if (IsOver || !door.IsDue(Now()))
+        {
+            return false;
+        }
+
+        Hear(new Tick(Now()), null);
+        return true;
+    }
+
+    private Moment Now()
+    {
+        var now = Moment.Of(clock.GetLocalNow());
+        return door.State.Now is { } last && now.Time < last.Time ? last : now;
+    }
+
+    private void Hear(LineIn line, string? typed, Func<LineOut, bool>? shown = null)
+    {
+        var answer = door.Hear(line);
+        _entries.AddRange(Entries.Of(shown is null ? answer : [.. answer.Where(shown)], line.At, typed));
+        Outcome = answer.OfType<OverLine>().LastOrDefault() ?? Outcome;
+        Told = [.. answer.OfType<ToldLine>()];
+        if (door.Trouble is { } trouble && trouble != _trouble)
+        {
+            _trouble = trouble;
+            _entries.Add(new("", [$"!! RECORD: {trouble}"], Tone.Now));
+        }
+    }
+}

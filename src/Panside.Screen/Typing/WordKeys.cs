@@ -1,0 +1,32 @@
+using Terminal.Gui.Input;
+
+namespace Panside.Screen.Typing;
+
+/// <summary>A function key and the word that it types.</summary>
+/// <param name="Key">The key.</param>
+/// <param name="Name">As printed on it.</param>
+/// <param name="Word">The word that goes through the door.</param>
+/// <param name="Hint">What the last row says of it.</param>
+/// <param name="Meaning">What the page of help says of it.</param>
+internal sealed record WordKey(Key Key, string Name, string Word, string Hint, string Meaning);
+
+/// <summary>The function keys. Each is a typed word too.</summary>
+internal static class WordKeys
+{
+    /// <summary>The word for help, and for the page of help.</summary>
+    public const string Help = "help";
+
+    /// <summary>All of them, the most needed first.</summary>
+    public static IReadOnlyList<WordKey> All { get; } =
+    [
+        new(Key.F9, "F9", "emergency", "EMERGENCY", "the emergency list, from anywhere"),
+        new(Key.F1, "F1", Help, "Help", "this page; ? does the same on an empty line"),
+        new(Key.F2, "F2", "status", "Status", "figures and forecasts in words"),
+        new(Key.F3, "F3", "why", "Why", "the reason for what is asked"),
+        new(Key.F5, "F5", "wood", "Wood in", "a charge of wood went in"),
+        new(Key.F8, "F8", "undo", "Undo", "takes the last thing back"),
+    ];
+
+    /// <summary>The one of a key; null where it is none.</summary>
+    public static WordKey? Of(Key key) => All.FirstOrDefault(one => one.Key == key);
+}
