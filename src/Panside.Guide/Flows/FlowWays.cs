@@ -29,13 +29,17 @@ internal sealed class FlowWays
         }
 
         Reached = [.. _before.Keys.Select(node => node.Step)];
-        Stuck = [.. _before.Keys.Except(LeadingToTheEnd()).Select(node => node.Step)];
+        var leading = LeadingToTheEnd();
+        Stuck = [.. _before.Keys.GroupBy(node => node.Step).Where(same => !same.Any(leading.Contains)).Select(same => same.Key)];
     }
 
     /// <summary>The steps that can be reached from the start.</summary>
     public HashSet<string> Reached { get; }
 
-    /// <summary>The steps that can be reached, in one way at least, so that the end no longer can.</summary>
+    /// <summary>
+    /// The steps that can be reached and lead nowhere near the end. A side trip that is stuck only for where it returns to is not
+    /// among them: the step that it returns to is.
+    /// </summary>
     public HashSet<string> Stuck { get; }
 
     private HashSet<Node> LeadingToTheEnd()

@@ -50,9 +50,9 @@ public sealed class YamlMap
     {
         try
         {
-            RefuseKnots(file, text, what);
             var stream = new YamlStream();
-            stream.Load(new Parser(new Scanner(new System.IO.StringReader(text))));
+            Parse(text, parser => RefuseKnots(file, parser, what));
+            Parse(text, stream.Load);
             return stream.Documents.Count == 1 && OnlyPlainKeys(stream.Documents[0].RootNode)
                 ? new(file, stream.Documents[0].RootNode, [], what)
                 : throw new FaultyFileException([new(file, 1, 1, $"{what} is not one mapping with plain keys", "one")]);
@@ -259,9 +259,8 @@ public sealed class YamlMap
         (fault.InnerException?.Message ?? fault.Message).Split('\n')[0].TrimEnd('.');
 
     /// <summary>A node that stands for another one may stand for itself, or for a thousand; a plain file needs none.</summary>
-    private static void RefuseKnots(string file, string text, string what)
+    private static void RefuseKnots(string file, Parser parser, string what)
     {
-        var parser = new Parser(new Scanner(new System.IO.StringReader(text)));
         for (var depth = 0; parser.MoveNext();)
         {
             var (at, wrong) = (parser.Current!.Start, parser.Current is AnchorAlias alias ? $"'*{alias.Value}' stands for another part" : null);
@@ -273,6 +272,20 @@ public sealed class YamlMap
                     new(file, (int)at.Line, (int)at.Column, wrong ?? $"{what} is nested too deeply", wrong is null ? "a few levels" : "the part itself"),
                 ]);
             }
+        }
+    }
+
+    /// <summary>The library throws exceptions of its own, and others where nothing closes a bracket or a key is empty.</summary>
+    private static void Parse(string text, Action<Parser> read)
+    {
+        var scanner = new Scanner(new System.IO.StringReader(text));
+        try
+        {
+            read(new Parser(scanner));
+        }
+        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException)
+        {
+            throw new YamlException(scanner.CurrentPosition, scanner.CurrentPosition, "Something before this is empty, not closed, or closed twice");
         }
     }
 
