@@ -33,7 +33,9 @@ public sealed class JournalFile : IDisposable
             Directory.CreateDirectory(folder);
         }
 
-        var stream = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.Read);
+        // Only a file that is shared with nobody keeps a second writer out everywhere. Without a buffer, a write that the disk
+        // refuses leaves nothing behind that would be written later.
+        var stream = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0);
         try
         {
             var bytes = new byte[stream.Length];
@@ -45,7 +47,7 @@ public sealed class JournalFile : IDisposable
                 stream.Flush(flushToDisk: true);
             }
 
-            return new(path, stream, Split(bytes), torn);
+            return new(path, stream, RecordBytes.Lines(bytes), torn);
         }
         catch
         {
@@ -55,7 +57,9 @@ public sealed class JournalFile : IDisposable
     }
 
     /// <summary>Reads a record without writing to it.</summary>
-    public static IReadOnlyList<string> Read(string path) => Split(File.ReadAllBytes(path));
+    /// <exception cref="IOException">It is not there, or a session is writing it.</exception>
+    /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
+    public static IReadOnlyList<string> Read(string path) => RecordBytes.Lines(File.ReadAllBytes(path));
 
     /// <summary>Appends whole lines, and returns when they are on the disk.</summary>
     /// <exception cref="IOException">The disk refuses; what was written of these lines is taken back as far as it can be.</exception>
@@ -94,25 +98,5 @@ public sealed class JournalFile : IDisposable
         {
             // A disk that refuses even this keeps a torn line; the next opening seals it.
         }
-    }
-
-    private static List<string> Split(byte[] bytes)
-    {
-        var lines = new List<string>();
-        var rest = bytes.AsSpan();
-        if (rest.StartsWith("\uFEFF"u8))
-        {
-            rest = rest[3..];
-        }
-
-        while (!rest.IsEmpty)
-        {
-            var end = rest.IndexOf((byte)'\n');
-            var line = end < 0 ? rest : rest[..end];
-            lines.Add(Encoding.UTF8.GetString(line).TrimEnd('\r', '\0'));
-            rest = end < 0 ? [] : rest[(end + 1)..];
-        }
-
-        return lines;
     }
 }

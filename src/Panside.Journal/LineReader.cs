@@ -29,13 +29,16 @@ public static class LineReader
                 ? Read(document.RootElement)
                 : new Unreadable(null, "The line is no JSON object. One object a line is expected, like {\"at\":…,\"tick\":true}.", null);
         }
-        catch (JsonException fault)
+        catch (Exception fault) when (IsNoJson(fault))
         {
-            var place = fault.BytePositionInLine is { } position ? $" at byte {position + 1}" : "";
+            var place = (fault as JsonException)?.BytePositionInLine is { } position ? $" at byte {position + 1}" : "";
             var twice = fault.Message.Contains("uplicate", StringComparison.Ordinal) ? " (a key stands twice)" : "";
             return new Unreadable(null, $"The line is no JSON{place}{twice}. One object a line is expected.", null);
         }
     }
+
+    /// <summary>Whether the JSON reader found a text that is none, or one with half a character escaped in it.</summary>
+    internal static bool IsNoJson(Exception fault) => fault is JsonException or InvalidOperationException or ArgumentException;
 
     private static LineIn Read(JsonElement root)
     {

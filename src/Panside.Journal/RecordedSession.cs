@@ -105,31 +105,17 @@ public sealed class RecordedSession : IDisposable
 
     private void Recall(Record record)
     {
-        foreach (var exchange in record.Exchanges)
+        foreach (var (exchange, answers, difference) in Rehearing.Of(_session, record))
         {
-            if (exchange.Line is not { } line)
+            if (difference is { Stood: not null })
             {
-                foreach (var answer in exchange.Answers)
-                {
-                    _session.Recall(new RefusedLine(State.Now, State.Sequence + 1, "", null));
-                }
-
-                continue;
-            }
-
-            var answers = _session.Hear(line).Select(LineWriter.Write).ToList();
-            for (var index = 0; index < int.Min(answers.Count, exchange.Answers.Count); index++)
-            {
-                if (answers[index] != exchange.Answers[index])
-                {
-                    Trouble ??= $"Line {exchange.LineNumber + 1 + index} of the record was answered otherwise by the program that wrote it. The guidance goes on from the readings.";
-                }
+                Trouble ??= $"Line {difference.LineNumber} of the record was answered otherwise by the program that wrote it. The guidance goes on from the readings.";
             }
 
             if (!exchange.IsComplete && ReferenceEquals(exchange, record.Exchanges[^1]))
             {
                 // The power went between the line in and the last of its answers.
-                Keep([.. answers.Skip(exchange.Answers.Count), LineWriter.Ready(State.Now)]);
+                Keep([.. answers.Skip(exchange.Answers.Count).Select(LineWriter.Write), LineWriter.Ready(State.Now)]);
             }
         }
 

@@ -17,7 +17,7 @@ public static class Figures
     private static readonly FrozenDictionary<string, Func<Situation, string>> All = new Dictionary<string, Func<Situation, string>>
     {
         ["tank"] = now => now.State.Rig.Tank is { } tank ? Volume(now, tank) : Unknown,
-        ["depth"] = now => Depth(now, now.Depth),
+        ["depth"] = now => now.State.Readings.ContainsKey(ReadingName.PanDepth) ? Depth(now, now.Depth) : "not read",
         ["run-depth"] = now => Depth(now, now.Setting.Rig.RunDepth),
         ["least-depth"] = now => Depth(now, now.Setting.Rig.LeastDepth),
         ["flood-depth"] = now => Depth(now, now.Setting.Rig.FloodDepth),
@@ -83,5 +83,6 @@ public static class Figures
     private static string FromTo(Situation now, Band liters) => $"{Liters(now, liters.P5)} to {Liters(now, liters.P95)}";
 
     /// <summary>Minutes to the five that a forecast is honest to.</summary>
-    private static string About(double minutes) => Amount.Minutes(double.Round(minutes / 5) * 5);
+    private static string About(double minutes) =>
+        minutes < 2.5 ? "a few minutes" : Amount.Minutes(double.Round(minutes / 5) * 5);
 }

@@ -11,6 +11,7 @@ public sealed class Situation
 {
     private readonly Lazy<Shutdown?> _shutdown;
     private readonly Lazy<IReadOnlyList<string>> _unmet;
+    private readonly Lazy<double?> _stop;
 
     /// <summary>The situation of a state.</summary>
     public Situation(Setting setting, SessionState state)
@@ -20,6 +21,7 @@ public sealed class Situation
             ? Reckoning.Rig.Shutdown.Of(setting.Description, state.Rig, state.Rate.Spread)
             : null);
         _unmet = new(() => ClearToLeave.Unmet(this));
+        _stop = new(ReckonStop);
     }
 
     /// <summary>What the session runs on.</summary>
@@ -74,14 +76,8 @@ public sealed class Situation
     /// <summary>Whether the cautious side is taken: a beginner, or a season's first shutdown.</summary>
     public bool IsCautious => Setting.Guidance == Guidance.Beginner || !State.Marks.Contains("rig-known-this-season");
 
-    /// <summary>Sap that must be in the tank when firing stops, in liters: the reckoning's, or common practice where that is more.</summary>
-    public double? StopLiters => Shutdown is { } shutdown
-        ? double.Max(
-            IsCautious
-                ? shutdown.ReserveLiters99(Setting.Description, State.Rig)
-                : shutdown.ReserveLiters(Setting.Description, State.Rig).P95,
-            FloorLiters)
-        : null;
+    /// <summary>Sap that must be in the tank when the last charge goes in, in liters: the reckoning's, or common practice where that is more.</summary>
+    public double? StopLiters => _stop.Value;
 
     /// <summary>Whether common practice, and not the reckoning, sets <see cref="StopLiters"/>.</summary>
     public bool FloorSpeaks => StopLiters is { } stop && stop <= FloorLiters + 0.01;
@@ -102,9 +98,21 @@ public sealed class Situation
         }
     }
 
-    /// <summary>Whether another charge would eat into the sap that the shutdown needs: then the last one is in.</summary>
-    public bool IsLastChargeDue => State.Rig.IsBoiling && State.Rig.Tank is { } tank && StopLiters is { } stop && RateLitersPerHour is { } rate
-        && tank.Liters - (rate.P50 * Setting.Rig.Interval.TotalHours) <= stop;
+    /// <summary>Whether the charge that comes next would find less sap than the shutdown needs: then the last one is in.</summary>
+    public bool IsLastChargeDue
+    {
+        get
+        {
+            if (!State.Rig.IsBoiling || State.Rig.Tank is not { } tank || StopLiters is not { } stop || RateLitersPerHour is not { } rate)
+            {
+                return false;
+            }
+
+            var sinceWood = LastWood is { } wood ? State.MinutesSince(wood) : 0;
+            var untilNext = double.Max(Setting.Rig.Interval.TotalMinutes - sinceWood, 0);
+            return tank.Liters - (rate.P50 * untilNext / 60) <= stop;
+        }
+    }
 
     /// <summary>Whether the operator has said that no more wood goes in.</summary>
     public bool IsHeld => State.Marks.Contains("wood-held");
@@ -142,6 +150,25 @@ public sealed class Situation
 
     /// <summary>The depth now, as reckoned from the last reading on.</summary>
     public Length Depth => State.Rig.Pan / Setting.Rig.PanArea;
+
+    /// <summary>
+    /// With the last charge just in: the flames of the one before have burned down by then, so that the answer does not swing
+    /// between two charges.
+    /// </summary>
+    private double? ReckonStop()
+    {
+        if (!IsLit)
+        {
+            return null;
+        }
+
+        var charged = RigModel.Charged(Setting.Description, State.Rig with { Flame = default }, Setting.Rig.Charge);
+        var shutdown = Reckoning.Rig.Shutdown.Of(Setting.Description, charged, State.Rate.Spread);
+        var reserve = IsCautious
+            ? shutdown.ReserveLiters99(Setting.Description, charged)
+            : shutdown.ReserveLiters(Setting.Description, charged).P95;
+        return double.Max(reserve, FloorLiters);
+    }
 
     /// <summary>Mean rate at the rig's own firing, in liters an hour: heat of a charge over its interval, less what never boils.</summary>
     private double SteadyRate => RigModel.SteadyRate(Setting.Description, State.Rig).LitersPerHour;

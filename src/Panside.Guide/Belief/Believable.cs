@@ -57,7 +57,8 @@ public sealed class Believable(Setting setting)
                 "It would take a refill that was not told; or the reading before was low.");
         }
 
-        var most = Slack + (3 * setting.Rig.PanArea.SquareFeet * 6 * minutes / 60) + FilledLiters(state, anchor);
+        var boiled = (state.Rig.Evaporated.Liters - anchor.EvaporatedLiters) * state.Rate.Spread.RateFactor(3);
+        var most = Slack + boiled + FilledLiters(state, anchor);
         return now.Liters > 0.4 && gone > most
             ? new(
                 $"{Shown(Volume.FromLiters(gone))} gone {since}? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",
@@ -96,7 +97,8 @@ public sealed class Believable(Setting setting)
     {
         var read = UnitSystem.Temperature(reading.Measure);
         var boiling = state.Rig.Boiling;
-        var seenBoiling = state.Last(ObservationName.Boil)?.Value is "rolling" or "steady" or "simmering";
+        var seenBoiling = state.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } boil
+            && !(state.Last(DeedName.FloodPan)?.At.Time >= boil.At.Time);
         var low = seenBoiling && read < boiling - TemperatureRise.FromCelsius(6);
         var high = read > boiling + TemperatureRise.FromCelsius(9);
         if (!low && !high)
@@ -160,7 +162,7 @@ public sealed class Believable(Setting setting)
     {
         var pressure = UnitSystem.Pressure(reading.Measure);
         var expected = StandardAtmosphere.PressureAt(setting.Rig.Altitude);
-        return double.Abs(pressure.Kilopascals - expected.Kilopascals) <= 4
+        return double.Abs(pressure.Kilopascals - expected.Kilopascals) <= 3
             ? null
             : new(
                 $"{Amount.Plain(reading.Measure)} here? About {Amount.Shown(new(Units.Convert(new(expected.Kilopascals, Unit.Kilopascal), reading.Measure.Unit).Value, reading.Measure.Unit))} is usual at this altitude.",

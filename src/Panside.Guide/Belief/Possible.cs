@@ -51,6 +51,11 @@ public sealed class Possible(Setting setting)
             return Fits(swapped) ? $" {Words.Amount.Plain(swapped)} would be possible: is that what you read?" : "";
         }
 
+        if (unit != Unit.DegreeFahrenheit && value is >= 190 and <= 230 && setting.Units != UnitSystem.Metric)
+        {
+            return $" If it is the thermometer, say 'draw {value}'.";
+        }
+
         var shifted = new Measure(value / 10, reading.Measure.Unit);
         return value > 0 && Fits(shifted) ? $" Did you mean {Words.Amount.Plain(shifted)}?" : "";
     }

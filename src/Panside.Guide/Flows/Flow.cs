@@ -91,6 +91,9 @@ public sealed record Step
     /// <summary>The mark that a yes sets; null where none.</summary>
     public required string? Mark { get; init; }
 
+    /// <summary>The mark that a yes takes away; null where none.</summary>
+    public required string? Unmark { get; init; }
+
     /// <summary>The deed that a yes tells of; null where it tells of none.</summary>
     public required DeedName? Deed { get; init; }
 

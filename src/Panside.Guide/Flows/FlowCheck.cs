@@ -8,6 +8,8 @@ public static class FlowCheck
     /// <summary>A fact that begins so holds where a step has set the mark behind it.</summary>
     public const string MarkedPrefix = "marked ";
 
+    private const string FactPrefix = "fact ";
+
     /// <summary>Every name leads to a step, a watch or a phase, and stands once.</summary>
     public static void Names(YamlMap root, Flow flow, IReadOnlyList<Step> steps)
     {
@@ -20,6 +22,24 @@ public static class FlowCheck
         foreach (var watch in flow.Watches.Where(watch => flow.Steps.ContainsKey(watch.Id)))
         {
             root.AddAt(place, $"'{watch.Id}' is both a step and a watch", "a name of its own for each");
+        }
+
+        foreach (var twin in Twins(flow.Watches.Select(watch => watch.Id)))
+        {
+            root.AddAt(place, $"the watch '{twin}' stands twice", "a name of its own for each watch");
+        }
+
+        foreach (var twin in Twins(flow.Advices.Select(rule => rule.Id)))
+        {
+            root.AddAt(place, $"the advice '{twin}' stands twice", "an id of its own for each advice");
+        }
+
+        foreach (var rule in flow.Advices)
+        {
+            foreach (var phase in rule.Phases.Where(code => flow.Phases.All(phase => phase.Code != code)))
+            {
+                root.AddAt(place, $"the advice '{rule.Id}' belongs to '{phase}', which is no phase", "one that stands under 'phases'");
+            }
         }
 
         if (!flow.Steps.ContainsKey(flow.Start))
@@ -39,6 +59,8 @@ public static class FlowCheck
         foreach (var fact in flow.Advices.SelectMany(rule => rule.When)
                      .Concat(flow.Watches.SelectMany(watch => watch.Given))
                      .Concat(Edges(flow).SelectMany(edge => edge.Passage.Given))
+                     .Concat(Edges(flow).Where(edge => edge.Passage.When.StartsWith(FactPrefix, StringComparison.Ordinal))
+                         .Select(edge => edge.Passage.When[FactPrefix.Length..]))
                      .Select(fact => fact.StartsWith("not ", StringComparison.Ordinal) ? fact[4..] : fact)
                      .Where(fact => fact.StartsWith(MarkedPrefix, StringComparison.Ordinal) && !marks.Contains(fact[MarkedPrefix.Length..]))
                      .Distinct())
@@ -80,6 +102,15 @@ public static class FlowCheck
                 file, 1, 1, "no word leads from anywhere to the emergency phase", "one under 'anywhere', without 'given' (S2)"));
         }
 
+        var words = emergency.Select(passage => passage.When).ToHashSet(StringComparer.Ordinal);
+        foreach (var passage in flow.Steps.Values.SelectMany(step => step.Passages).Concat(flow.Phases.SelectMany(phase => phase.On))
+                     .Where(passage => words.Contains(passage.When) && !Leads(flow, passage, "emergency")))
+        {
+            faults.Add(new(
+                file, passage.Place.Line, passage.Place.Column, $"'{passage.When}' leads from anywhere to the emergency phase, and here to '{passage.Go}'",
+                "that trigger for the emergency alone (S2)"));
+        }
+
         foreach (var (from, passage) in Edges(flow).Where(edge => edge.Passage.Go == Flow.End && !edge.Passage.Given.Contains(Flow.Gate)))
         {
             faults.Add(new(
@@ -87,12 +118,10 @@ public static class FlowCheck
                 $"'given: [{Flow.Gate}]' on every way to '{Flow.End}' (S6)"));
         }
 
-        var reaching = Reaching(flow);
-        faults.AddRange(flow.Steps.Values.Where(step => !reaching.Contains(step.Id)).Select(step => new Fault(
+        var ways = new FlowWays(flow);
+        faults.AddRange(flow.Steps.Values.Where(step => ways.Stuck.Contains(step.Id)).Select(step => new Fault(
             file, step.Place.Line, step.Place.Column, $"no way leads from '{step.Id}' to the end", "a way to 'over' (S6)")));
-
-        var reached = Reached(flow);
-        faults.AddRange(flow.Steps.Values.Where(step => !reached.Contains(step.Id)).Select(step => new Fault(
+        faults.AddRange(flow.Steps.Values.Where(step => !ways.Reached.Contains(step.Id)).Select(step => new Fault(
             file, step.Place.Line, step.Place.Column, $"no way leads to '{step.Id}'", "a way from another step")));
         if (faults.Count > 0)
         {
@@ -105,40 +134,9 @@ public static class FlowCheck
         flow.Steps.Values.SelectMany(step =>
             step.Passages.Concat(step.Phase.On).Concat(flow.Anywhere).Select(passage => (step.Id, passage)));
 
+    private static IEnumerable<string> Twins(IEnumerable<string> names) =>
+        names.GroupBy(name => name).Where(group => group.Skip(1).Any()).Select(group => group.Key);
+
     private static bool Leads(Flow flow, Passage passage, string phase) =>
         flow.Steps.TryGetValue(passage.Go, out var step) && step.Phase.Code == phase;
-
-    private static HashSet<string> Reached(Flow flow)
-    {
-        var reached = new HashSet<string>(StringComparer.Ordinal) { flow.Start };
-        return Spread(reached, flow, edge => reached.Contains(edge.From) && reached.Add(edge.To));
-    }
-
-    private static HashSet<string> Reaching(Flow flow)
-    {
-        var reaching = new HashSet<string>(StringComparer.Ordinal) { Flow.End };
-        return Spread(reaching, flow, edge => reaching.Contains(edge.To) && reaching.Add(edge.From));
-    }
-
-    private static HashSet<string> Spread(HashSet<string> set, Flow flow, Func<(string From, string To), bool> grows)
-    {
-        var edges = Edges(flow)
-            .SelectMany(edge => edge.Passage.Go == Flow.Return
-                ? flow.Steps.Values.Where(step => !step.Phase.IsSideTrip).Select(step => (edge.From, To: step.Id))
-                : [(edge.From, To: edge.Passage.Go)])
-            .Distinct()
-            .ToList();
-        bool grew;
-        do
-        {
-            grew = false;
-            foreach (var edge in edges)
-            {
-                grew |= grows(edge);
-            }
-        }
-        while (grew);
-
-        return set;
-    }
 }

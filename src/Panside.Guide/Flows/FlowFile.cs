@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Security.Cryptography;
 using System.Text;
+using Panside.Guide.Hearing;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Yaml;
@@ -80,6 +81,11 @@ public sealed class FlowFile
             {
                 _words.Add(word);
                 words[word] = word;
+                foreach (var answer in map.Texts(word).Prepend(word).Where(Vocabulary.Answers.ContainsKey))
+                {
+                    map.Add(word, $"'{answer}' answers a prompt and is never heard as a word", "another wording");
+                }
+
                 foreach (var alias in map.Texts(word))
                 {
                     if (!words.TryAdd(alias, word))
@@ -159,6 +165,7 @@ public sealed class FlowFile
             Advise = map.Word("advise", Actions.All),
             Urgency = map.Word("urgency", Urgencies.All) ?? "info",
             Mark = map.Text("mark"),
+            Unmark = map.Text("unmark"),
             Deed = DeedOf(map.Texts("done-by")),
             IfNo = Worded(map, "if-no"),
             After = Time(map, "after") ?? TimeSpan.Zero,

@@ -111,5 +111,17 @@ public sealed class FlowMachine
     private bool Holds(Passage passage) => passage.Given.All(fact =>
         fact.StartsWith("not ", StringComparison.Ordinal) ? !_holds(fact[4..]) : _holds(fact));
 
-    private static string SuperState(Phase phase) => "phase " + phase.Code;
+    /// <summary>A phase's code may stand twice, for two parts of it; its place in the flow tells them apart.</summary>
+    private string SuperState(Phase phase) => $"phase {PlaceOf(phase)} {phase.Code}";
+
+    private int PlaceOf(Phase phase)
+    {
+        var place = 0;
+        while (!ReferenceEquals(_flow.Phases[place], phase))
+        {
+            place++;
+        }
+
+        return place;
+    }
 }

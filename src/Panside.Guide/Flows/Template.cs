@@ -5,13 +5,13 @@ namespace Panside.Guide.Flows;
 /// <summary>A text with figures in braces: <c>Tank at {tank}.</c></summary>
 public static class Template
 {
-    /// <summary>The names in braces.</summary>
+    /// <summary>The names in braces; an open brace that nothing closes gives itself, which is no name.</summary>
     public static IEnumerable<string> FiguresIn(string template)
     {
         for (var open = template.IndexOf('{', StringComparison.Ordinal); open >= 0; open = template.IndexOf('{', open + 1))
         {
             var close = template.IndexOf('}', open);
-            yield return close < 0 ? template[(open + 1)..] : template[(open + 1)..close];
+            yield return close < 0 ? template[open..] : template[(open + 1)..close];
         }
     }
 
@@ -27,8 +27,10 @@ public static class Template
         var rest = template.AsSpan();
         for (var open = rest.IndexOf('{'); open >= 0; open = rest.IndexOf('{'))
         {
+            text.Append(rest[..open]);
+            rest = rest[(open + 1)..];
             var close = rest.IndexOf('}');
-            text.Append(rest[..open]).Append(figure(rest[(open + 1)..close].ToString()));
+            text.Append(figure(rest[..close].ToString()));
             rest = rest[(close + 1)..];
         }
 

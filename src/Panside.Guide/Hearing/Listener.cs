@@ -166,6 +166,12 @@ public sealed partial class Listener(Setting setting)
             return new MeansLine(new Reading(at, name, measure));
         }
 
+        if (open is not null && ReadingName.FromCode(open.Ask) is { } asked)
+        {
+            return new MeansNothing(
+                $"'{said}' is understood as {measure}; {asked.Spoken} is asked. Expected: {Expected(open)}. Anything else wants its name before it, like 'tank 12 gal'.");
+        }
+
         return measure.Unit.Kind() switch
         {
             Dimension.Mass => new MeansLine(new Did(at, DeedName.AddWood, measure)),

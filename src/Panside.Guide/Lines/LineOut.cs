@@ -63,8 +63,8 @@ public sealed record SessionHeader(
 /// <param name="Unit">The unit that is assumed; null for an observation or a confirmation.</param>
 /// <param name="Text">The instruction.</param>
 /// <param name="Because">The reason; null where it is kept silent.</param>
-/// <param name="Low">The lowest plausible value in <paramref name="Unit"/>; null where there is none.</param>
-/// <param name="High">The highest plausible value.</param>
+/// <param name="Low">The lowest usual value in <paramref name="Unit"/>; null where there is none.</param>
+/// <param name="High">The highest usual value.</param>
 /// <param name="Last">The last value in <paramref name="Unit"/>; null where there is none.</param>
 /// <param name="LastMinutes">Its age in whole minutes.</param>
 /// <param name="Choices">The states to choose from, for an observation.</param>

@@ -16,12 +16,13 @@ public readonly record struct Moment(DateTimeOffset Time, string Written)
     public static Moment Of(DateTimeOffset time) =>
         new(time, time.ToString(Forms[0], CultureInfo.InvariantCulture));
 
-    /// <summary>Reads RFC 3339 with an offset (<c>Z</c> or <c>±hh:mm</c>); null where it is none.</summary>
+    /// <summary>Reads RFC 3339 with an offset (<c>Z</c> or <c>±hh:mm</c>), years 1900 to 2999; null where it is none.</summary>
     public static Moment? Read(string text)
     {
         var plain = text.EndsWith('Z') || text.EndsWith('z') ? text[..^1] + "+00:00" : text;
         plain = plain.Length > 10 && plain[10] is 't' or ' ' ? plain[..10] + "T" + plain[11..] : plain;
         return DateTimeOffset.TryParseExact(plain, Forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)
+            && time.Year is >= 1900 and <= 2999
             ? new(time, text)
             : null;
     }

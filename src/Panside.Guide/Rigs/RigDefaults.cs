@@ -33,7 +33,7 @@ public static class RigDefaults
     public static double TargetBrix => 66.9;
 
     /// <summary>Three channels, or one in a pan under two feet.</summary>
-    public static int Channels(Length length) => length.Feet < 2 ? 1 : 3;
+    public static int Channels(Length length) => double.Round(length.Inches, 6) < 24 ? 1 : 3;
 
     /// <summary>15 lb a square foot of pan.</summary>
     public static Mass Firebrick(Area area) => Mass.FromPounds(15 * area.SquareFeet);

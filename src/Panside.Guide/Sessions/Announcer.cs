@@ -5,7 +5,7 @@ using Panside.Guide.Lines;
 namespace Panside.Guide.Sessions;
 
 /// <summary>Tells the phase, and asks: cautions first, then the one prompt that is due.</summary>
-internal sealed class Announcer(Setting setting, Possible possible)
+internal sealed class Announcer(Setting setting)
 {
     /// <summary>Tells the phase where it is another than before.</summary>
     public void Phase(Turn turn, string? before)
@@ -17,20 +17,16 @@ internal sealed class Announcer(Setting setting, Possible possible)
         }
     }
 
-    /// <summary>Asks what is due, unless something is asked already.</summary>
+    /// <summary>Asks what is due, unless something as weighty is asked already: a watch gives way to one that stands before it.</summary>
     public void Prompt(Turn turn)
     {
-        if (turn.State.Open is not null)
-        {
-            return;
-        }
-
+        var open = turn.State.Open;
         var step = setting.Flow.Steps[turn.State.Step];
         if (step.Ask is { } ask)
         {
-            if (IsDue(turn, step.Id, step.After))
+            if (open is null && IsDue(turn, step.Id, step.After))
             {
-                Ask(turn, step.Id, ask, step.Text, step.Because, step.Cautions, step.Advise, step.Urgency);
+                Ask(turn, step);
             }
 
             return;
@@ -38,13 +34,42 @@ internal sealed class Announcer(Setting setting, Possible possible)
 
         foreach (var watch in step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)))
         {
+            if (open?.Step == watch.Id)
+            {
+                return;
+            }
+
             if (IsDue(turn, watch))
             {
-                Ask(turn, watch.Id, watch.Ask, watch.Text, watch.Because, watch.Cautions, watch.Advise, "info");
+                Ask(turn, watch);
                 return;
             }
         }
     }
+
+    /// <summary>Asks the open prompt again, with what belongs to it.</summary>
+    public void Repeat(Turn turn)
+    {
+        if (turn.State.Open is not { } open)
+        {
+            return;
+        }
+
+        if (setting.Flow.Steps.TryGetValue(open.Step, out var step))
+        {
+            Ask(turn, step);
+        }
+        else
+        {
+            Ask(turn, setting.Flow.Watches.First(watch => watch.Id == open.Step));
+        }
+    }
+
+    private void Ask(Turn turn, Step step) =>
+        Ask(turn, step.Id, step.Ask!, step.Text, step.Because, step.Cautions, step.Advise, step.Urgency);
+
+    private void Ask(Turn turn, Watch watch) =>
+        Ask(turn, watch.Id, watch.Ask, watch.Text, watch.Because, watch.Cautions, watch.Advise, "info");
 
     private void Ask(
         Turn turn, string id, string ask, string text, string? because, IReadOnlyList<string> cautions, string? advise, string urgency)
@@ -64,19 +89,17 @@ internal sealed class Announcer(Setting setting, Possible possible)
 
         var shown = setting.Guidance == Guidance.Beginner ? reason : null;
         turn.Say((at, number) => new PromptLine(at, number, Prompt(turn, id, ask, filled, shown)));
+        if (turn.State.Doubted is { } doubted)
+        {
+            turn.Tell($"Still open: {Words.Describe.Line(doubted)}? A yes answers this first.");
+        }
     }
 
     private Prompt Prompt(Turn turn, string id, string ask, string text, string? because)
     {
         if (ReadingName.FromCode(ask) is { } reading)
         {
-            var (low, high, unit) = possible.Range(reading);
-            if (reading == ReadingName.DrawnVolume)
-            {
-                var units = setting.Units;
-                (low, high, unit) = (0, units.Convert(new(high, unit), units.SmallVolume).Value, units.SmallVolume);
-            }
-
+            var (low, high, unit) = Usual.Range(setting, turn.State, reading);
             var last = turn.State.Last(reading);
             return new(
                 id, ask, unit, text, because, Round(low), Round(high),

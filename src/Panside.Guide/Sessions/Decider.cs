@@ -29,7 +29,7 @@ public sealed class Decider
         _possible = new(setting);
         _believable = new(setting);
         _walker = new(setting);
-        _announcer = new(setting, _possible);
+        _announcer = new(setting);
         _adviser = new(setting);
         _replies = new(setting);
     }
@@ -72,12 +72,12 @@ public sealed class Decider
             return turn.Happenings;
         }
 
+        _announcer.Phase(turn, line is Resumed ? null : phaseBefore);
         if (line is Resumed)
         {
-            phaseBefore = null;
+            _announcer.Repeat(turn);
         }
 
-        _announcer.Phase(turn, phaseBefore);
         _adviser.Advise(turn);
         _announcer.Prompt(turn);
         _adviser.Forecast(turn);
@@ -90,9 +90,6 @@ public sealed class Decider
         {
             case Unreadable unreadable:
                 turn.Refuse(unreadable.Why, unreadable.Field);
-                break;
-            case Resumed:
-                turn.Happen(new Closed());
                 break;
             case Text text:
                 HearText(turn, text);
@@ -142,6 +139,7 @@ public sealed class Decider
             turn.Happen(new Doubted(null));
             if (answer.Word == AnswerWords.Yes)
             {
+                turn.Tell($"Taken: {Describe.Line(doubted)}.");
                 Take(turn, doubted with { At = answer.At });
             }
             else

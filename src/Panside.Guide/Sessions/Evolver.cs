@@ -49,6 +49,7 @@ public sealed class Evolver(Setting setting)
         },
         PutAside(var id, var until) => state with { PutOff = state.PutOff.SetItem(id, until), Open = null },
         Marked(var mark) => state with { Marks = state.Marks.Add(mark) },
+        Unmarked(var mark) => state with { Marks = state.Marks.Remove(mark) },
         Doubted(var line) => state with { Doubted = line },
         TookBack => state.Past[^1] with
         {
@@ -60,7 +61,6 @@ public sealed class Evolver(Setting setting)
         },
         Settled(var advice) => state with { Advised = state.Advised.Remove(advice) },
         Advised(var advice) => state with { Advised = state.Advised.SetItem(advice, state.Now ?? default) },
-        Closed => state with { Open = null },
         Said(var line) => Say(state with { Sequence = line.Sequence }, line),
         _ => state,
     };

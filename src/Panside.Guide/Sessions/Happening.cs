@@ -26,6 +26,9 @@ public sealed record PutAside(string Id, DateTimeOffset Until) : Happening;
 /// <summary>A step has set a mark.</summary>
 public sealed record Marked(string Mark) : Happening;
 
+/// <summary>A step has taken a mark away.</summary>
+public sealed record Unmarked(string Mark) : Happening;
+
 /// <summary>A line is not believed yet; null closes the question.</summary>
 public sealed record Doubted(LineIn? Line) : Happening;
 
@@ -37,9 +40,6 @@ public sealed record Settled(string Advice) : Happening;
 
 /// <summary>An advice is given.</summary>
 public sealed record Advised(string Advice) : Happening;
-
-/// <summary>The open prompt is closed.</summary>
-public sealed record Closed : Happening;
 
 /// <summary>Something is said: a line out.</summary>
 public sealed record Said(LineOut Line) : Happening;

@@ -88,11 +88,11 @@ internal sealed class Replies(Setting setting)
     private static IEnumerable<string> Status(Turn turn)
     {
         string F(string figure) => Figures.Of(turn.Now, figure);
-        yield return $"Tank {F("tank")}; pan {F("depth")} deep; boiling off {F("rate")}.";
+        yield return $"Tank {F("tank")}; pan depth {F("depth")}; boiling off {F("rate")}.";
         yield return $"Water boils at {F("boiling-water")}; draw at {F("draw-point")}; draw-off last {F("draw-temperature")}.";
         if (turn.Now.IsHeld)
         {
-            yield return $"Still boils away: {F("boils-away")}. Still in about {F("minutes-to-still")}, {F("minutes-to-still-latest")} at the latest.";
+            yield return $"Still boils away: {F("boils-away")}. The boil goes still in about {F("minutes-to-still")}, {F("minutes-to-still-latest")} at the latest.";
             yield return $"Against leaving: {F("unmet")}.";
         }
         else if (turn.Now.IsLit)

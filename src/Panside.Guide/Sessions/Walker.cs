@@ -12,12 +12,6 @@ internal sealed class Walker(Setting setting)
 
     private static readonly TimeSpan PutOff = TimeSpan.FromMinutes(5);
 
-    private readonly Dictionary<string, int> _order =
-        setting.Flow.Steps.Values.OrderBy(step => step.Place).Select((step, index) => (step.Id, index))
-            .ToDictionary(pair => pair.Id, pair => pair.index);
-
-    private readonly IReadOnlyList<Step> _inOrder = [.. setting.Flow.Steps.Values.OrderBy(step => step.Place)];
-
     /// <summary>The deed that a yes to a step or a watch tells of.</summary>
     public DeedName? DeedOf(string id) => setting.Flow.Steps.TryGetValue(id, out var step)
         ? step.Deed
@@ -57,7 +51,7 @@ internal sealed class Walker(Setting setting)
                 turn.Refuse(
                     open.Choices is { } choices
                         ? $"What is seen is asked: one of {string.Join(", ", choices)}."
-                        : $"A value is asked, in {open.Unit?.Shown()}; or skip, or later.",
+                        : $"A number is asked, {UnitNames.CodesOf(open.Unit!.Value.Kind())}; or skip, or later.",
                     "answer");
                 break;
             case AnswerWords.No when open.Ask != Prompt.Confirm:
@@ -84,6 +78,11 @@ internal sealed class Walker(Setting setting)
                 if (word == AnswerWords.Yes && step?.Mark is { } mark)
                 {
                     turn.Happen(new Marked(mark));
+                }
+
+                if (word == AnswerWords.Yes && step?.Unmark is { } gone)
+                {
+                    turn.Happen(new Unmarked(gone));
                 }
 
                 if (watch is not null)
@@ -162,24 +161,35 @@ internal sealed class Walker(Setting setting)
         }
     }
 
-    /// <summary>What lies between two steps of a jump forward was skipped, and stays listed.</summary>
+    /// <summary>A jump forward skips the step that was asked, and those that its usual way would have led through; they stay listed.</summary>
     private void PassOver(Turn turn, string from, string to)
     {
-        if (to == Flow.End || setting.Flow.Steps[to].Phase.IsSideTrip || setting.Flow.Steps[from].Phase.IsSideTrip
-            || _order[to] <= _order[from])
+        if (to == Flow.End || setting.Flow.Steps[to].Phase.IsSideTrip || setting.Flow.Steps[from].Phase.IsSideTrip)
         {
             return;
         }
 
-        foreach (var step in _inOrder.Skip(_order[from]).Take(_order[to] - _order[from]))
+        var passed = new List<Step>();
+        for (var step = setting.Flow.Steps[from]; step.Id != to; step = setting.Flow.Steps[UsualNext(step)!])
         {
-            if (step.Ask is not null && !step.Phase.IsSideTrip && !turn.State.Done.Contains(step.Id)
-                && !(step.BeginnerOnly && setting.Guidance == Guidance.Practised))
+            if (passed.Contains(step) || UsualNext(step) is null or Flow.End or Flow.Return)
             {
-                turn.Happen(new Completed(step.Id, Skipped: true));
+                return;
             }
+
+            passed.Add(step);
+        }
+
+        foreach (var step in passed.Where(step => step.Ask is not null && !turn.State.Done.Contains(step.Id)
+                     && !(step.BeginnerOnly && setting.Guidance == Guidance.Practised)))
+        {
+            turn.Happen(new Completed(step.Id, Skipped: true));
         }
     }
+
+    /// <summary>Where a step leads when it is simply done.</summary>
+    private static string? UsualNext(Step step) =>
+        step.Passages.LastOrDefault(passage => passage.Given.Count == 0 && passage.When != "answer no")?.Go;
 
     private static bool Answers(Watch watch, IReadOnlyList<string> triggers) =>
         watch.DoneBy.Any(triggers.Contains)

@@ -38,7 +38,7 @@ public static class LinesOfText
         var last = prompt is { Last: { } value, LastMinutes: { } minutes }
             ? $"; last {Amount.Plain(new Measure(value, unit))}, {Amount.Minutes(minutes)} ago"
             : "";
-        return $"  [{Amount.Range(low, high, unit)}{last}]";
+        return $"  [usually {Amount.Range(low, high, unit)}{last}]";
     }
 
     private static IEnumerable<string> Of(LineOut line) => line switch

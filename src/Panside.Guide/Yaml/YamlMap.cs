@@ -1,6 +1,7 @@
 using System.Globalization;
 using Panside.Guide.Measures;
 using YamlDotNet.Core;
+using YamlDotNet.Core.Events;
 using YamlDotNet.RepresentationModel;
 
 namespace Panside.Guide.Yaml;
@@ -11,6 +12,8 @@ namespace Panside.Guide.Yaml;
 /// </summary>
 public sealed class YamlMap
 {
+    private const int DeepestNesting = 20;
+
     private readonly string _file;
     private readonly List<Fault> _faults;
     private readonly YamlNode _self;
@@ -48,14 +51,11 @@ public sealed class YamlMap
         try
         {
             var stream = new YamlStream();
-            stream.Load(new Parser(new Scanner(new System.IO.StringReader(text))));
+            Parse(text, parser => RefuseKnots(file, parser, what));
+            Parse(text, stream.Load);
             return stream.Documents.Count == 1 && OnlyPlainKeys(stream.Documents[0].RootNode)
                 ? new(file, stream.Documents[0].RootNode, [], what)
                 : throw new FaultyFileException([new(file, 1, 1, $"{what} is not one mapping with plain keys", "one")]);
-        }
-        catch (MaximumRecursionLevelReachedException)
-        {
-            throw new FaultyFileException([new(file, 1, 1, $"{what} is nested too deeply", "a few levels")]);
         }
         catch (YamlException fault)
         {
@@ -257,6 +257,37 @@ public sealed class YamlMap
 
     private static string Plain(YamlException fault) =>
         (fault.InnerException?.Message ?? fault.Message).Split('\n')[0].TrimEnd('.');
+
+    /// <summary>A node that stands for another one may stand for itself, or for a thousand; a plain file needs none.</summary>
+    private static void RefuseKnots(string file, Parser parser, string what)
+    {
+        for (var depth = 0; parser.MoveNext();)
+        {
+            var (at, wrong) = (parser.Current!.Start, parser.Current is AnchorAlias alias ? $"'*{alias.Value}' stands for another part" : null);
+            depth += parser.Current.NestingIncrease;
+            if (wrong is not null || depth > DeepestNesting)
+            {
+                throw new FaultyFileException(
+                [
+                    new(file, (int)at.Line, (int)at.Column, wrong ?? $"{what} is nested too deeply", wrong is null ? "a few levels" : "the part itself"),
+                ]);
+            }
+        }
+    }
+
+    /// <summary>The library throws exceptions of its own, and others where nothing closes a bracket or a key is empty.</summary>
+    private static void Parse(string text, Action<Parser> read)
+    {
+        var scanner = new Scanner(new System.IO.StringReader(text));
+        try
+        {
+            read(new Parser(scanner));
+        }
+        catch (Exception fault) when (fault is InvalidOperationException or ArgumentException)
+        {
+            throw new YamlException(scanner.CurrentPosition, scanner.CurrentPosition, "Something before this is empty, not closed, or closed twice");
+        }
+    }
 
     private static bool OnlyPlainKeys(YamlNode node) => node switch
     {

@@ -4,10 +4,13 @@ using Panside.Reckoning.Quantities;
 namespace Panside.Reckoning.Instruments;
 
 /// <summary>
-/// The law of a glass float: rho(shown, t_cal) = rho(true, t) (1 + 25e-6 (t - t_cal)), as the same mass displaces a little
-/// more when the glass is warm.
+/// The law of a glass float: rho(shown, t_cal) = rho(true, t) (1 + 25e-6 (t - t_cal)), as the same mass displaces a
+/// little more when the glass is warm.
 /// </summary>
-/// <remarks>Source: densities by [S3]; the expansion of soda-lime glass from memory [S19]. Left out, the hot test reads 0.45 Brix lower.</remarks>
+/// <remarks>
+/// Source: densities by [S3]; the expansion of soda-lime glass from memory [S19]. Left out, the hot test reads 0.45
+/// Brix lower.
+/// </remarks>
 internal static class FloatingGlass
 {
     private const double ExpansionPerKelvin = 25e-6;

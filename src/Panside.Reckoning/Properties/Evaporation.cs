@@ -7,8 +7,9 @@ public static class Evaporation
 {
     /// <summary>The heat to warm water from the feed's temperature to its boil and to turn it into steam.</summary>
     /// <remarks>
-    /// Source: [S7] for warming, [S1] for the latent heat. Range: feed 0 to 110 °C, boil 90 to 108 °C, feed no hotter than the
-    /// boil. Agreement: 0.2 % with 2657 kJ/kg from 40 °F at sea level, computed from [S1]. Not covered: what fire, pan and air lose.
+    /// Source: [S7] for warming, [S1] for the latent heat. Range: feed 0 to 110 °C, boil 90 to 108 °C, feed no hotter
+    /// than the boil. Agreement: 0.2 % with 2657 kJ/kg from 40 °F at sea level, computed from [S1]. Not covered: what
+    /// fire, pan and air lose.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">Outside those ranges, or a negative mass.</exception>
     public static Energy HeatToBoilAway(Mass water, Temperature feed, Temperature boiling)

@@ -4,8 +4,8 @@ namespace Panside.Reckoning.Properties;
 
 /// <summary>Wood as fuel: its heat as it goes into the fire, and what a full cord of it weighs.</summary>
 /// <remarks>
-/// Moisture here is on the dry basis, as in firewood tables: 20 % is 0.2 kg of water to 1 kg of bone-dry wood, one sixth of
-/// what the scales show. Green wood runs from 0.4 to 1.
+/// Moisture here is on the dry basis, as in firewood tables: 20 % is 0.2 kg of water to 1 kg of bone-dry wood, one
+/// sixth of what the scales show. Green wood runs from 0.4 to 1.
 /// </remarks>
 public static class Firewood
 {
@@ -17,12 +17,13 @@ public static class Firewood
     private const double AirDryMoisture = 0.2;
 
     /// <summary>
-    /// The lower heating value of wood as fired: 18.7 (1 - w) - 2.443 w MJ/kg, w the water in the whole by mass (19.63 for a
-    /// resinous wood instead of 18.7). What is unknown burns as hardwood.
+    /// The lower heating value of wood as fired: 18.7 (1 - w) - 2.443 w MJ/kg, w the water in the whole by mass (19.63
+    /// for a resinous wood instead of 18.7). What is unknown burns as hardwood.
     /// </summary>
     /// <remarks>
-    /// Source: [S18] from memory; resinous by [S17]. Range: 0 to 1.5 on the dry basis. Agreement: at 20 % the gross value of
-    /// the tables, 7000 Btu/lb, is 7 % above this net one, which is the heat that leaves with the steam in the smoke.
+    /// Source: [S18] from memory; resinous by [S17]. Range: 0 to 1.5 on the dry basis. Agreement: at 20 % the gross
+    /// value of the tables, 7000 Btu/lb, is 7 % above this net one, which is the heat that leaves with the steam in the
+    /// smoke.
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A negative mass, or moisture outside its range.</exception>
     public static Energy HeatAsFired(FirewoodSpecies? species, Mass asFired, double moistureFractionOfDryMass)
@@ -34,16 +35,22 @@ public static class Firewood
         }
 
         double water = moistureFractionOfDryMass / (1 + moistureFractionOfDryMass);
-        double dry = species == FirewoodSpecies.ShortleafPine ? ResinousMegajoulesPerKilogram : DryLowerMegajoulesPerKilogram;
-        return Energy.FromMegajoules(asFired.Kilograms * ((dry * (1 - water)) - (VaporizingMegajoulesPerKilogram * water)));
+        double dry = species == FirewoodSpecies.ShortleafPine
+            ? ResinousMegajoulesPerKilogram
+            : DryLowerMegajoulesPerKilogram;
+        double net = (dry * (1 - water)) - (VaporizingMegajoulesPerKilogram * water);
+        return Energy.FromMegajoules(asFired.Kilograms * net);
     }
 
     /// <summary>What a full cord (128 cubic feet stacked) weighs at a moisture on the dry basis.</summary>
     /// <remarks>
-    /// Source: [S17], pounds a cord of air-dry wood, taken as 20 %, which its own heat column bears out to 1 %. Range: 0 to 1.5
-    /// on the dry basis. Accuracy: a stack holds 60 to 110 cubic feet of wood (common practice, no source), so 15 % at best.
+    /// Source: [S17], pounds a cord of air-dry wood, taken as 20 %, which its own heat column bears out to 1 %. Range:
+    /// 0 to 1.5 on the dry basis. Accuracy: a stack holds 60 to 110 cubic feet of wood (common practice, no source), so
+    /// 15 % at best.
     /// </remarks>
-    /// <exception cref="ArgumentOutOfRangeException">Moisture outside its range, or no species of the table.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">
+    /// Moisture outside its range, or no species of the table.
+    /// </exception>
     public static Mass MassOfCord(FirewoodSpecies species, double moistureFractionOfDryMass)
     {
         CheckMoisture(moistureFractionOfDryMass);

@@ -29,7 +29,9 @@ public static class FirewoodNames
     /// <summary>All names that are understood, in alphabetical order, for a hint.</summary>
     public static IReadOnlyList<string> Known { get; } = [.. ByName.Keys.Order(StringComparer.Ordinal)];
 
-    /// <summary>The species of a name in any case, with blanks or hyphens between its words; null when it is not in the table.</summary>
+    /// <summary>
+    /// The species of a name in any case, with blanks or hyphens between its words; null when it is not in the table.
+    /// </summary>
     public static FirewoodSpecies? FromName(string name)
     {
         ArgumentNullException.ThrowIfNull(name);

@@ -4,7 +4,9 @@ namespace Panside.Reckoning.Properties;
 /// The saturation line of water, both ways, in the units of its source and without its own range check:
 /// the elevation model walks a little beyond the pressures that the public calls accept.
 /// </summary>
-/// <remarks>Source: [S1] region 4; the coefficients are from memory, checked against the source's verification points.</remarks>
+/// <remarks>
+/// Source: [S1] region 4; the coefficients are from memory, checked against the source's verification points.
+/// </remarks>
 internal static class If97Saturation
 {
     private const double N1 = 0.11670521452767e4;

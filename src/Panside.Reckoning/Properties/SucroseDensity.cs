@@ -1,6 +1,8 @@
 namespace Panside.Reckoning.Properties;
 
-/// <summary>One isotherm of the density polynomial: rho = rho_w(t) + sum over i of c_i(T) w^i, T = (t - 20 °C) / 100.</summary>
+/// <summary>
+/// One isotherm of the density polynomial: rho = rho_w(t) + sum over i of c_i(T) w^i, T = (t - 20 °C) / 100.
+/// </summary>
 /// <remarks>Source: [S3] for the coefficients, [S5] for water.</remarks>
 internal readonly struct SucroseDensity
 {
@@ -23,7 +25,9 @@ internal readonly struct SucroseDensity
     public double KilogramsPerCubicMeter(double w) =>
         _c0 + (w * (_c1 + (w * (_c2 + (w * (_c3 + (w * (_c4 + (w * (_c5 + (w * _c6)))))))))));
 
-    /// <summary>The inverse, for a density on this isotherm between water and 85 Brix; Newton's steps on a nearly straight line.</summary>
+    /// <summary>
+    /// The inverse, for a density on this isotherm between water and 85 Brix; Newton's steps on a nearly straight line.
+    /// </summary>
     public double MassFraction(double kilogramsPerCubicMeter)
     {
         double w = Math.Clamp((kilogramsPerCubicMeter - _c0) / 520, 0, 0.85);
@@ -43,7 +47,10 @@ internal readonly struct SucroseDensity
     private double Slope(double w) =>
         _c1 + (w * ((2 * _c2) + (w * ((3 * _c3) + (w * ((4 * _c4) + (w * ((5 * _c5) + (w * 6 * _c6)))))))));
 
-    private static double WaterAt(double t) =>
-        (999.83952 + (t * (16.952577 + (t * (-7.9905127e-3 + (t * (-46.241757e-6 + (t * (105.84601e-9 - (t * 281.03006e-12))))))))))
-        / (1 + (16.887236e-3 * t));
+    private static double WaterAt(double t)
+    {
+        double high = -46.241757e-6 + (t * (105.84601e-9 - (t * 281.03006e-12)));
+        double low = 999.83952 + (t * (16.952577 + (t * (-7.9905127e-3 + (t * high)))));
+        return low / (1 + (16.887236e-3 * t));
+    }
 }

@@ -11,6 +11,9 @@ public readonly record struct RateEstimate(double LogMean, double Deviation)
     /// <summary>A tank gauge is read to about a third of a gallon: common practice, no source.</summary>
     private const double GaugeLiters = 1.3;
 
+    /// <summary>The model's own count of an interval is off by a few minutes of boiling: no source, calibrated.</summary>
+    private const double ModelLiters = 2.5;
+
     /// <summary>Rates drift with wood and weather: no estimate gets narrower.</summary>
     private const double LeastDeviation = 0.10;
 
@@ -34,7 +37,8 @@ public readonly record struct RateEstimate(double LogMean, double Deviation)
         }
 
         var noise = double.Sqrt(2) * GaugeLiters / measuredLiters;
-        var variance = (noise * noise) + (LeastDeviation * LeastDeviation);
+        var timing = ModelLiters / expectedLiters;
+        var variance = (noise * noise) + (timing * timing) + (LeastDeviation * LeastDeviation);
         var prior = Deviation * Deviation;
         var gain = prior / (prior + variance);
         var log = double.Clamp(double.Log(measuredLiters / expectedLiters), -1.5, 1.5);

@@ -7,8 +7,8 @@ public static class SugarBalance
 {
     /// <summary>
     /// Mean sugar content of a pan that stands at its gradient, ready to draw, as that many equal well-mixed cells with the
-    /// same evaporation from each: B_i = B0/(1 − i f/n), f = 1 − B0/Bs. Steady-state mass balance, derived; see [S17] in
-    /// docs/sources.md. Range: 0.5–20 Brix sap, 1–24 cells. Agreement: 0.1 Brix of the derived table.
+    /// same evaporation from each: B_i = B0/(1 − i f/n), f = 1 − B0/Bs. Source: steady-state mass balance, derived
+    /// here. Range: 0.5–20 Brix sap, 1–24 cells. Agreement: 0.1 Brix of the derived table.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">Outside the range.</exception>
     public static SugarContent MeanAtGradient(SugarContent sap, SugarContent syrup, int cells)

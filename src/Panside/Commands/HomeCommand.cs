@@ -47,7 +47,7 @@ internal static class HomeCommand
         {
             var record = Record.Of(JournalFile.Read(path));
             return record.Header is not null
-                && !record.Exchanges.SelectMany(exchange => exchange.Answers).Any(answer => answer.Contains("\"over\":", StringComparison.Ordinal));
+                && !record.Exchanges.SelectMany(exchange => exchange.Answers).Any(answer => answer.Text.Contains("\"over\":", StringComparison.Ordinal));
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {

@@ -1,8 +1,99 @@
 using System.CommandLine;
+using Panside.Faces;
+using Panside.Journal;
+using Panside.Practice;
+using Panside.Practice.Operator;
+using Panside.Screen;
 
 namespace Panside.Commands;
 
+/// <summary><c>panside practice</c>: guides a boil on a simulated rig.</summary>
 internal static class PracticeCommand
 {
-    public static Command Create() => new("practice", "Guides a boil on a simulated rig.");
+    private const double FastestSpeed = 60;
+
+    /// <summary>An unattended practice is always on this evening: no machine clock comes into it.</summary>
+    private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
+
+    /// <summary>The command with its options.</summary>
+    public static Command Create()
+    {
+        var speed = new Option<double>("--speed") { Description = "Times real time, 1 to 60.", DefaultValueFactory = _ => 1, HelpName = "N" };
+        var scenario = new Option<string>("--scenario") { Description = string.Join(" ", Scenario.All.Select(one => $"{one.Name}: {one.Summary}.")), DefaultValueFactory = _ => Scenario.ColdStart.Name, HelpName = "NAME" };
+        var seed = new Option<long>("--seed") { Description = "Another seed is another rig of the same size; the same seed is the same rig.", DefaultValueFactory = _ => 1, HelpName = "N" };
+        var unattended = new Option<bool>("--unattended") { Description = "A simulated operator follows the advice to the end; prints the outcome." };
+        var plain = new Option<bool>("--plain") { Description = "The conversation as lines of text; chosen by itself without a terminal." };
+        var stream = new Option<bool>("--stream") { Description = "Not with a simulated rig." };
+        scenario.AcceptOnlyFromAmong([.. Scenario.All.Select(one => one.Name)]);
+        var command = new Command("practice", "Guides a boil on a simulated rig.") { speed, scenario, seed, unattended, plain, stream };
+        var guided = new GuidedOptions().AddTo(command);
+        command.SetAction(parsed =>
+        {
+            if (parsed.GetValue(stream))
+            {
+                throw new UnusableException(
+                    "practice has no --stream: there, time and readings are what the lines in say, and a simulated rig would have to make up its own. Use --unattended, whose record is the same lines, or --plain.");
+            }
+
+            if (parsed.GetValue(speed) is not (>= 1 and <= FastestSpeed) and var wanted)
+            {
+                throw new UnusableException(FormattableString.Invariant($"--speed {wanted}: expected 1 to {FastestSpeed} times real time."));
+            }
+
+            var arguments = guided.Read(parsed);
+            if (arguments.Journal is { } path && File.Exists(path) && new FileInfo(path).Length > 0)
+            {
+                throw new UnusableException($"{path}: exists. A simulated rig is not gone on with; name a new file, or leave --journal out.");
+            }
+
+            using var session = Opening.Open(arguments, practice: true);
+            var rig = new PracticeRig(session.Setting.Rig, Scenario.Named(parsed.GetValue(scenario)!)!, parsed.GetValue(seed));
+            return parsed.GetValue(unattended) ? Unattended(session, rig) : Attend(session, rig, parsed.GetValue(speed), parsed.GetValue(plain));
+        });
+        return command;
+    }
+
+    private static int Unattended(RecordedSession session, PracticeRig rig)
+    {
+        var setting = session.Setting;
+        var person = new PracticeOperator(rig, setting.Units, rig.Seed);
+        void Say(IEnumerable<string> lines)
+        {
+            foreach (var line in lines)
+            {
+                Console.Out.WriteLine($"{PracticeReport.Mark} {line}");
+            }
+        }
+
+        Say([$"{setting.Rig.Name}; scenario {rig.Scenario.Name}; seed {rig.Seed}; guidance {setting.Header.Guidance}"]);
+        var outcome = new Unattended(new PracticeDoor(session), rig, person, Evening)
+        {
+            Overheard = (line, answers) => Say(PracticeReport.Of(line, answers)),
+        }.Run();
+        Say(PracticeReport.Said(outcome));
+        Say(PracticeReport.Truth(outcome, setting.Units));
+        Say(session.Path is { } path ? [$"Record: {path}"] : []);
+        if (session.Trouble is { } trouble)
+        {
+            Console.Error.WriteLine(trouble);
+        }
+
+        return outcome.IsGood ? ExitStatus.Done : ExitStatus.Wrong;
+    }
+
+    private static int Attend(RecordedSession session, PracticeRig rig, double speed, bool plain)
+    {
+        var clock = new PracticeClock(TimeProvider.System, speed);
+        var conversation = new PracticeConversation(session, rig, clock.GetLocalNow());
+        var screen = !plain && !Console.IsInputRedirected && !Console.IsOutputRedirected
+            && Environment.GetEnvironmentVariable("TERM") is not ("dumb" or null or "");
+        if (screen)
+        {
+            FullScreen.Run(conversation, clock, ExitStatus.Interrupted);
+            return PracticeEnd.Tell(conversation, Console.Out);
+        }
+
+        using var interrupt = new Interrupt();
+        return new PracticeFace(conversation, Console.In, Console.Out, Console.Error, clock).Run(interrupt.Token);
+    }
 }

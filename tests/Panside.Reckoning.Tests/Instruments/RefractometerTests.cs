@@ -22,8 +22,8 @@ public class RefractometerTests
     [InlineData(65)]
     [InlineData(70)]
     [InlineData(75)]
-    public void Every_row_that_was_read_agrees_within_a_fiftieth_of_a_Brix(int brix) =>
-        Within.Absolute(0.02).HoldsOver(Figures.Compare("refractometer", $"B{brix}", r => Added(brix, r["t_C"])));
+    public void Every_row_that_was_read_agrees_within_a_hundredth_of_a_Brix(int brix) =>
+        Within.Absolute(0.006).HoldsOver(Figures.Compare("refractometer", $"B{brix}", r => Added(brix, r["t_C"])));
 
     [Fact]
     public void The_warm_rows_from_memory_agree_within_a_fiftieth_of_a_Brix() =>

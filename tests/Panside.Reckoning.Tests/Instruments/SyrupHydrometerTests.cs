@@ -49,6 +49,13 @@ public class SyrupHydrometerTests
         Gen.Select(Gen.Double[50, 74], Gen.Double[33, 219], Gen.Double[0.01, 1]).Sample((brix, t, more) =>
             Reading(brix, t + more) < Reading(brix, t) && Reading(brix + more, t) > Reading(brix, t));
 
+    [Fact]
+    public void Freezing_and_just_under_105_degrees_are_inside()
+    {
+        Assert.True(True(66, 32) < 66);
+        Assert.True(True(60, 220.99) > 66);
+    }
+
     [Theory]
     [InlineData(36, 60)]
     [InlineData(75.1, 60)]

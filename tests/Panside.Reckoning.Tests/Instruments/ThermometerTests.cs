@@ -28,6 +28,15 @@ public class ThermometerTests
             return Math.Abs(Thermometer.Corrected(there, offset).Celsius - t) < 1e-9;
         });
 
+    [Fact]
+    public void Five_degrees_either_way_are_still_believed()
+    {
+        Temperature water = BoilingWater.TemperatureAt(Today);
+        Within.Relative(1e-9).Holds(4.99, Thermometer.Offset(Temperature.FromCelsius(water.Celsius + 4.99), Today).Celsius);
+        Assert.Throws<ArgumentOutOfRangeException>(() => Thermometer.Offset(Temperature.FromCelsius(water.Celsius + 5.01), Today));
+        Assert.Throws<ArgumentOutOfRangeException>(() => Thermometer.Offset(Temperature.FromCelsius(water.Celsius - 5.01), Today));
+    }
+
     [Theory]
     [InlineData(212)]
     [InlineData(37)]

@@ -34,6 +34,10 @@ public class BaumeScaleTests
         Within.Absolute(0.165).HoldsOver(Figures.Compare("baume-1918", "baume", r => Degrees(r["brix"])));
 
     [Fact]
+    public void Water_is_zero_to_the_last_bit_at_any_temperature() =>
+        Gen.Double[0, 110].Sample(t => BaumeScale.DegreesBaumeOf(default, Temperature.FromCelsius(t)) == 0);
+
+    [Fact]
     public void Brix_to_Baume_and_back_returns() =>
         Gen.Select(Gen.Double[0, 85], Gen.Double[0, 100]).Sample((brix, t) =>
         {

@@ -22,6 +22,9 @@ public class EvaporationTests
             Heat(kilograms, feed - less, 99) > Heat(kilograms, feed, 99)
             && Math.Abs(Heat(2 * kilograms, feed, 99) - (2 * Heat(kilograms, feed, 99))) < 1e-9);
 
+    [Fact]
+    public void No_water_takes_no_heat() => Assert.Equal(0, Heat(0, 4, 99));
+
     [Theory]
     [InlineData(-1, 4, 99)]
     [InlineData(1, 100, 99)]

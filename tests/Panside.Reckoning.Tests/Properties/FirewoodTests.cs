@@ -77,6 +77,10 @@ public class FirewoodTests
     }
 
     [Fact]
+    public void No_wood_gives_no_heat() =>
+        Assert.Equal(0, Firewood.HeatAsFired(null, Mass.FromKilograms(0), 0.2).Megajoules);
+
+    [Fact]
     public void Less_than_no_wood_is_refused() =>
         Assert.Throws<ArgumentOutOfRangeException>(() => Firewood.HeatAsFired(null, Mass.FromKilograms(-1), 0.2));
 

@@ -52,6 +52,15 @@ public class StandardAtmosphereTests
     }
 
     [Theory]
+    [InlineData(1000, 956.5, true)]
+    [InlineData(1000, 955.5, false)]
+    [InlineData(250, 1013, false)]
+    [InlineData(256, 1013, true)]
+    public void The_doubt_begins_half_way_and_above_255_meters(double meters, double hectopascals, bool doubted) =>
+        Assert.Equal(doubted, StandardAtmosphere.LooksReducedToSeaLevel(
+            Pressure.FromHectopascals(hectopascals), Length.FromMeters(meters)));
+
+    [Theory]
     [InlineData(-401)]
     [InlineData(3001)]
     public void Other_altitudes_are_refused(double meters)

@@ -1,0 +1,87 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Sessions;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Practice;
+
+/// <summary>
+/// A person at the simulated rig: what the person says was done is done at the rig, once the assistant has believed it, and
+/// time at the rig is the time of the lines.
+/// </summary>
+public sealed class Attended(IDoor door, PracticeRig rig, DateTimeOffset start)
+{
+    /// <summary>What the person who wrote the flow calls the mark that no more wood goes in.</summary>
+    private const string HeldMark = "wood-held";
+
+    private readonly Account _account = new();
+
+    /// <summary>The rig.</summary>
+    public PracticeRig Rig => rig;
+
+    private bool IsHeld => door.State.Marks.Contains(HeldMark);
+
+    /// <summary>A line to the assistant; what it makes of it is done at the rig.</summary>
+    public IReadOnlyList<LineOut> Hear(LineIn line)
+    {
+        ComeTo(line.At.Time);
+        var before = door.State;
+        var answers = door.Hear(line);
+        foreach (var (name, deed) in door.State.Deeds)
+        {
+            if (before.Last(name) != deed)
+            {
+                Do(name, deed.Value);
+            }
+        }
+
+        _account.Hear(line, answers, IsHeld);
+        return answers;
+    }
+
+    /// <summary>Time passes at the rig.</summary>
+    public void ComeTo(DateTimeOffset time)
+    {
+        rig.Step(long.Max((long)(time - start).TotalSeconds - rig.Second, 0));
+        _account.Look(rig, IsHeld);
+    }
+
+    /// <summary>Pours a pail of sap into the pan by hand; water where the tank is empty.</summary>
+    /// <returns>How much it was.</returns>
+    public Volume Pour() => rig.PourIn(Volume.FromLiters(10 * rig.Makeup.Area));
+
+    /// <summary>The end, with what truly was.</summary>
+    public PracticeOutcome Close() => _account.Close(rig);
+
+    private void Do(DeedName name, Measure? measure)
+    {
+        var charge = rig.Makeup.Rig.Charge;
+        switch (name.Code)
+        {
+            case "lit-fire" or "add-wood":
+                rig.AddWood(measure is { } wood ? UnitSystem.Mass(wood) : charge);
+                break;
+            case "open-draw":
+                rig.OpenDraw();
+                break;
+            case "close-draw":
+                rig.CloseDraw();
+                break;
+            case "spread-coals":
+                rig.SpreadCoals();
+                break;
+            case "flood-pan":
+                rig.Flood();
+                break;
+            case "add-defoamer":
+                rig.AddDefoamer();
+                break;
+            case "cover-pan":
+                rig.Cover();
+                break;
+            case "refill-tank":
+                rig.Refill(measure is { } sap ? rig.Makeup.Rig.Units.Volume(sap) : Volume.FromUsGallons(5));
+                break;
+        }
+    }
+}

@@ -1,0 +1,25 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+
+namespace Panside.Practice;
+
+/// <summary>What a person sees who looks at the simulated rig, and what the instruments show: some lines of text.</summary>
+public static class Look
+{
+    /// <summary>The lines.</summary>
+    public static IEnumerable<string> At(PracticeRig rig, Instruments instruments)
+    {
+        string Read(ReadingName name) => $"{name.Spoken} {instruments.Read(name)}";
+        string See(ObservationName name) => $"{name.Code} {Sights.Of(rig, name)}";
+        yield return string.Join("; ", Read(ReadingName.TankVolume), Read(ReadingName.PanDepth),
+            rig.Makeup.Rig.HasFloat ? rig.IsFed ? "sap feeds the pan" : "no sap comes" : "fed by hand");
+        yield return string.Join("; ", Read(ReadingName.DrawTemperature), Read(ReadingName.BoilingWaterTemperature),
+            Read(ReadingName.SapBrix), Read(ReadingName.PanBrix));
+        yield return string.Join("; ", ObservationName.All.Select(See));
+        if (rig.Pail.Liters > 0.05)
+        {
+            yield return string.Join("; ", $"in the pail {instruments.Read(ReadingName.DrawnVolume)}",
+                Read(ReadingName.SampleTemperature), Read(ReadingName.HydrometerBrix));
+        }
+    }
+}

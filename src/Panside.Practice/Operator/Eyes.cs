@@ -1,0 +1,89 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+
+namespace Panside.Practice.Operator;
+
+/// <summary>How the operator answers what is asked: by reading, by looking, or with yes and no as things are.</summary>
+internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStream chance)
+{
+    /// <summary>The answer to a prompt.</summary>
+    public IEnumerable<Act> Answer(Prompt prompt)
+    {
+        if (ReadingName.FromCode(prompt.Ask) is { } reading)
+        {
+            return Instruments.CanRead(reading) && !(reading == ReadingName.PanBrix && rig.Scenario.PanBrix is null)
+                ? Read(reading, prompt.Unit)
+                : [new(Delay(10), at => new Answer(at, AnswerWords.Skip))];
+        }
+
+        return ObservationName.FromCode(prompt.Ask) is { } observation ? Look(observation) : Confirm(prompt.Step);
+    }
+
+    /// <summary>A reading, now and then typed.</summary>
+    public IEnumerable<Act> Read(ReadingName name, Unit? unit)
+    {
+        yield return new(Delay(name == ReadingName.TankVolume ? 45 : 25));
+        var measure = instruments.Read(name, unit);
+        yield return new(5, chance.Chance(0.25)
+            ? at => new Text(at, Typed.Bare(measure))
+            : at => new Reading(at, name, measure));
+    }
+
+    /// <summary>Reads again what is doubted: yes where both agree within the scale, else what it reads now.</summary>
+    public IEnumerable<Act> ReadAgain(Reading doubted)
+    {
+        yield return new(Delay(40));
+        var again = instruments.Read(doubted.Name, doubted.Measure.Unit);
+        var step = instruments.Scale(doubted.Name, doubted.Measure.Unit).Step;
+        var agrees = double.Abs(again.Value - doubted.Measure.Value) <= (2 * step) + 1e-9;
+        yield return new(5, at => agrees ? new Answer(at, AnswerWords.Yes) : new Reading(at, doubted.Name, again));
+    }
+
+    /// <summary>What needs no question: a smell of burning, foam over the wall.</summary>
+    public Observed? Alarm(Moment at)
+    {
+        foreach (var (name, state) in new[] { (ObservationName.Smell, "scorched"), (ObservationName.Foam, "over") })
+        {
+            if (Sights.Of(rig, name) == state)
+            {
+                return new(at, name, state);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A person's delay around a usual one; now and then the operator is elsewhere for some minutes.</summary>
+    public double Delay(double usual) =>
+        (usual * chance.Factor(0.4)) + (chance.Chance(0.04) ? chance.Between(90, 360) : 0);
+
+    private IEnumerable<Act> Look(ObservationName name)
+    {
+        yield return new(Delay(15), at => new Observed(at, name, Sights.Of(rig, name)));
+    }
+
+    /// <summary>What each confirmation asks for: a fact, or something that a person just does. Others are done, and yes.</summary>
+    private IEnumerable<Act> Confirm(string step)
+    {
+        yield return new(Delay(25));
+        var yes = step switch
+        {
+            "season-first" or "pan-leftover" => rig.Scenario.PanBrix is not null,
+            "season-last" => false,
+            "keep-fed" or "dry-cause" or "emergency-float" => rig.IsFed,
+            _ => true,
+        };
+        if (step == "too-thin")
+        {
+            rig.PourBack();
+        }
+
+        yield return new(2, at => new Answer(at, yes ? AnswerWords.Yes : AnswerWords.No));
+        if (step is "keep-fed" or "dry-cause" or "emergency-float" && !yes)
+        {
+            rig.FreeFeed();
+            rig.RefillWithWater(Reckoning.Quantities.Volume.FromLiters(15 * rig.Makeup.Area));
+            yield return new(Delay(60), at => new Answer(at, AnswerWords.Yes));
+        }
+    }
+}

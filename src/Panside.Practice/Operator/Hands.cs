@@ -1,0 +1,177 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Practice.Operator;
+
+/// <summary>What each action of an advice means at the rig, done as a person does it: with a while, and not to the gram.</summary>
+internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem units, RandomStream chance)
+{
+    private const int FloodSecondsAtMost = 900;
+    private const int DrawSecondsAtMost = 240;
+
+    private Volume Pailful => Volume.FromLiters(10 * rig.Makeup.Area);
+
+    /// <summary>Whether the operator was told that no more wood goes in.</summary>
+    public bool IsHeld { get; private set; }
+
+    /// <summary>How often wood was asked for all the same.</summary>
+    public int WoodAskedAfterHold { get; private set; }
+
+    /// <summary>The deed for an action, said when it is done; nothing is said where an action has no deed.</summary>
+    /// <param name="action">The action.</param>
+    /// <param name="text">The words of the advice: figures stand in them.</param>
+    public IEnumerable<Act> Do(string action, string text) => action switch
+    {
+        "light-fire" => Light(),
+        "add-wood" => AddWood(),
+        "hold-wood" => Hold(),
+        "open-draw" => rig.IsDrawOpen ? CloseDraw(null) : OpenDraw(),
+        "close-draw" => CloseDraw(Temperatures.In(text)),
+        "spread-coals" => Simple(45, 120, rig.SpreadCoals, DeedName.SpreadCoals),
+        "flood-pan" => Flood(),
+        "add-defoamer" => Simple(10, 30, rig.AddDefoamer, DeedName.AddDefoamer),
+        "cover-pan" => Simple(20, 60, rig.Cover, DeedName.CoverPan),
+        "raise-level" => Pour(atDrawOff: false),
+        "cool-pan" => Pour(atDrawOff: true),
+        "check-level" => CheckLevel(),
+        "clear-to-leave" => [new(chance.Between(30, 90), at => new Did(at, DeedName.Leave, null))],
+        _ => [],
+    };
+
+    /// <summary>Whether the pail under the open draw-off is full: then anybody shuts it.</summary>
+    public bool IsPailFull => rig.IsDrawOpen && rig.Pail >= Pailful;
+
+    /// <summary>The draw-off is shut because the pail is full.</summary>
+    public IEnumerable<Act> ShutFullPail() => Drawn();
+
+    /// <summary>Whether a deed is told for an action, so that no yes is wanted.</summary>
+    public static bool HasDeed(string action) => action is "light-fire" or "add-wood" or "open-draw" or "close-draw"
+        or "spread-coals" or "flood-pan" or "add-defoamer" or "cover-pan" or "clear-to-leave";
+
+    private IEnumerable<Act> Light()
+    {
+        yield return new(chance.Between(60, 180));
+        var wood = rig.Makeup.Rig.Charge * chance.Factor(0.1);
+        rig.AddWood(wood);
+        yield return new(5, at => new Did(at, DeedName.LitFire, null));
+    }
+
+    private IEnumerable<Act> AddWood()
+    {
+        if (IsHeld)
+        {
+            // Told to hold wood and told to add some: the safer of the two is followed.
+            WoodAskedAfterHold++;
+            yield return new(chance.Between(10, 30), at => new Answer(at, AnswerWords.No));
+            yield break;
+        }
+
+        yield return new(chance.Between(20, 70));
+
+        var wood = rig.Makeup.Rig.Charge * chance.Factor(0.15);
+        rig.AddWood(wood);
+        var said = units.From(wood);
+        said = said with { Value = double.Round(said.Value * 2) / 2 };
+        yield return new(5, chance.Chance(0.3)
+            ? at => new Text(at, "wood")
+            : at => new Did(at, DeedName.AddWood, said));
+    }
+
+    private IEnumerable<Act> Hold()
+    {
+        IsHeld = true;
+        yield return new(chance.Between(5, 20));
+    }
+
+    private IEnumerable<Act> OpenDraw()
+    {
+        yield return new(chance.Between(10, 30));
+        rig.OpenDraw();
+        yield return new(2, at => new Did(at, DeedName.OpenDraw, null));
+    }
+
+    /// <summary>Shuts when the thermometer is under the figure that was said, or by half a degree under its highest.</summary>
+    private IEnumerable<Act> CloseDraw(Temperature? under)
+    {
+        var highest = double.MinValue;
+        for (var seconds = 0; seconds < DrawSecondsAtMost; seconds += 4)
+        {
+            yield return new(4);
+            var now = UnitSystem.Temperature(instruments.Read(ReadingName.DrawTemperature)).Celsius;
+            highest = double.Max(highest, now);
+            if (now < (under?.Celsius ?? (highest - 0.3)) || rig.Depth < rig.Makeup.Rig.LeastDepth)
+            {
+                break;
+            }
+        }
+
+        foreach (var act in Drawn())
+        {
+            yield return act;
+        }
+    }
+
+    private IEnumerable<Act> Drawn()
+    {
+        rig.CloseDraw();
+        var drawn = instruments.Read(ReadingName.DrawnVolume);
+        var typed = chance.Chance(0.3);
+        yield return new(20, at => drawn.Value <= 0 ? new Did(at, DeedName.CloseDraw, null)
+            : typed ? new Text(at, $"drew {Typed.Number(drawn.Value)} {drawn.Unit.Shown()}")
+            : new Did(at, DeedName.CloseDraw, drawn));
+    }
+
+    private IEnumerable<Act> Flood()
+    {
+        var depth = rig.Makeup.Rig.FloodDepth;
+        rig.SetFloat(depth);
+        for (var seconds = 0; seconds < FloodSecondsAtMost && !rig.IsFlooded && rig.IsFed; seconds += 20)
+        {
+            yield return new(20);
+        }
+
+        for (var pails = 0; pails < 6 && !rig.IsFlooded && rig.PourIn(Pailful).Liters > 0; pails++)
+        {
+            yield return new(40);
+        }
+
+        yield return new(10, at => new Did(at, DeedName.FloodPan, null));
+    }
+
+    private IEnumerable<Act> Pour(bool atDrawOff)
+    {
+        yield return new(chance.Between(10, 30));
+        if (atDrawOff)
+        {
+            rig.CoolPan(Pailful);
+        }
+        else
+        {
+            rig.PourIn(Pailful);
+        }
+
+        yield return new(20, at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth)));
+    }
+
+    /// <summary>Looks at pan and tank; an empty tank gets water from the pails.</summary>
+    private IEnumerable<Act> CheckLevel()
+    {
+        yield return new(chance.Between(10, 30));
+        if (rig.Tank.Liters < 2 && rig.RefillWithWater(Pailful) is { Liters: > 0.1 } water)
+        {
+            var said = units.From(water);
+            said = said with { Value = double.Round(said.Value * 4) / 4 };
+            yield return new(60, at => new Did(at, DeedName.RefillTank, said));
+        }
+
+        yield return new(20, at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth)));
+    }
+
+    private IEnumerable<Act> Simple(double low, double high, Action deed, DeedName name)
+    {
+        yield return new(chance.Between(low, high));
+        deed();
+        yield return new(5, at => new Did(at, name, null));
+    }
+}

@@ -1,0 +1,201 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+
+namespace Panside.Practice.Operator;
+
+/// <summary>
+/// A simulated person who does what the assistant says and knows nothing of the procedure: one thing at a time, the urgent
+/// before the rest, with a person's delays. What is not urgent and not asked is only heard.
+/// </summary>
+public sealed class PracticeOperator
+{
+    private const int TriesAtMost = 3;
+
+    private static readonly TimeSpan ToldAgain = TimeSpan.FromMinutes(5);
+
+    private readonly Hands _hands;
+    private readonly Eyes _eyes;
+    private readonly RandomStream _chance;
+    private readonly Stack<IEnumerator<Act>> _doing = new();
+    private readonly Queue<Advice> _urgent = new();
+    private Prompt? _asked;
+    private string? _askedAction;
+    private Act? _act;
+    private LineIn? _said;
+    private DateTimeOffset _noticed;
+    private double _due;
+    private int _tries;
+
+    /// <summary>An operator at a rig.</summary>
+    public PracticeOperator(PracticeRig rig, UnitSystem units, long seed)
+    {
+        var instruments = new Instruments(rig, units, seed);
+        _chance = RandomStream.For(seed, "operator");
+        _hands = new(rig, instruments, units, _chance);
+        _eyes = new(rig, instruments, _chance);
+    }
+
+    /// <summary>Whether the operator was told that no more wood goes in.</summary>
+    public bool IsHeld => _hands.IsHeld;
+
+    /// <summary>How often wood was asked for after that; it was not given.</summary>
+    public int WoodAskedAfterHold => _hands.WoodAskedAfterHold;
+
+    /// <summary>The second at which the operator does something next; null while there is nothing to do.</summary>
+    public long? NextSecond => _act is not null ? (long)double.Ceiling(_due) : _hands.IsPailFull ? 0 : null;
+
+    /// <summary>Something that is noticed without being asked, told again while it lasts; null where nothing is.</summary>
+    public LineIn? Notices(Moment at)
+    {
+        if (_eyes.Alarm(at) is not { } seen || at.Time - _noticed < ToldAgain)
+        {
+            return null;
+        }
+
+        _noticed = at.Time;
+        return seen;
+    }
+
+    /// <summary>The operator's moment has come: what is done now is done, and perhaps a line is said.</summary>
+    public LineIn? Go(long second, Moment at)
+    {
+        var line = _act?.Say?.Invoke(at);
+        _act = null;
+        if (line is null)
+        {
+            Next(second);
+        }
+
+        _said = line ?? _said;
+        return line;
+    }
+
+    /// <summary>Hears what the assistant says.</summary>
+    public void Hear(IReadOnlyList<LineOut> lines, long second)
+    {
+        for (var index = 0; index < lines.Count; index++)
+        {
+            switch (lines[index])
+            {
+                case AdviceLine(_, _, var advice):
+                    Hear(advice, lines.Skip(index + 1).OfType<PromptLine>().FirstOrDefault()?.Prompt);
+                    break;
+                case PromptLine(_, _, var prompt):
+                    (_asked, _tries) = (prompt, _asked?.Step == prompt.Step ? _tries : 0);
+                    break;
+                case HeardLine(_, _, var meant):
+                    _said = meant;
+                    break;
+                case QuestionLine:
+                    _doing.Push(Doubted(_said).Concat(_act is { } waits ? [waits] : []).GetEnumerator());
+                    _act = null;
+                    break;
+                case RefusedLine when _asked is null && _tries++ < TriesAtMost:
+                    // What was said was of no use; the question still stands, and is put off.
+                    _doing.Push(Later().GetEnumerator());
+                    break;
+            }
+        }
+
+        if (_act is null)
+        {
+            Next(second);
+        }
+    }
+
+    private void Hear(Advice advice, Prompt? prompt)
+    {
+        if (prompt?.Text == advice.Text)
+        {
+            _askedAction = advice.Action;
+        }
+        else if (advice.Urgency is "danger" or "now" || advice.Action == "clear-to-leave")
+        {
+            _urgent.Enqueue(advice);
+        }
+    }
+
+    /// <summary>Goes on with what is being done; else takes up what is urgent, else what is asked.</summary>
+    private void Next(long second)
+    {
+        _act = null;
+        if (_hands.IsPailFull)
+        {
+            _doing.Push(_hands.ShutFullPail().GetEnumerator());
+        }
+        else if (_urgent.TryDequeue(out var urgent))
+        {
+            _doing.Push(_hands.Do(urgent.Action, urgent.Text).GetEnumerator());
+        }
+
+        while (_act is null)
+        {
+            if (_doing.TryPeek(out var doing))
+            {
+                if (doing.MoveNext())
+                {
+                    _act = doing.Current;
+                    _due = double.Max(_due, second) + _act.Seconds;
+                }
+                else
+                {
+                    _doing.Pop();
+                }
+            }
+            else if (_asked is { } prompt)
+            {
+                var action = _askedAction;
+                (_asked, _askedAction) = (null, null);
+                _doing.Push(Reply(prompt, action).GetEnumerator());
+            }
+            else
+            {
+                return;
+            }
+        }
+    }
+
+    /// <summary>Does what is asked; where another thing is asked before it is begun, it is let go.</summary>
+    private IEnumerable<Act> Reply(Prompt prompt, string? action)
+    {
+        var begun = false;
+        foreach (var act in Acts(prompt, action))
+        {
+            if (begun && _asked is not null)
+            {
+                yield break;
+            }
+
+            begun = true;
+            yield return act.Say is { } say ? act with { Say = at => Fresh(say(at)) } : act;
+        }
+    }
+
+    /// <summary>What would answer a prompt that is no longer open is not said.</summary>
+    private LineIn? Fresh(LineIn? line) => line is Answer or Text && _asked is not null ? null : line;
+
+    private IEnumerable<Act> Acts(Prompt prompt, string? action)
+    {
+        if (action is null)
+        {
+            return _eyes.Answer(prompt);
+        }
+
+        var done = _hands.Do(action, prompt.Text);
+        return prompt.Ask != Prompt.Confirm || !Hands.HasDeed(action)
+            ? done.Concat(_eyes.Answer(prompt))
+            : done;
+    }
+
+    private IEnumerable<Act> Doubted(LineIn? said) => said switch
+    {
+        Reading reading => _eyes.ReadAgain(reading),
+        Did { Name.Code: "leave" } => [new(10, at => new Answer(at, AnswerWords.No))],
+        _ => [new(_eyes.Delay(15), at => new Answer(at, AnswerWords.Yes))],
+    };
+
+    private IEnumerable<Act> Later()
+    {
+        yield return new(_eyes.Delay(20), at => new Answer(at, AnswerWords.Later));
+    }
+}

@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+
+namespace Panside.Practice.Physics;
+
+/// <summary>What the arch gives in one second, in MJ.</summary>
+internal readonly record struct Given(double ToPan, Truth After);
+
+/// <summary>
+/// Charges, coals and brick. A charge flames like a body that shrinks (its rate goes with the two-thirds power of what is
+/// left), after a while of catching fire, and leaves char; coals burn as a shrinking bed; brick takes heat from the gas,
+/// radiates to the pan by the fourth power and warms the draft when the fire is low. No source for the constants, calibrated.
+/// </summary>
+internal static class Fire
+{
+    /// <summary>The constant of Stefan and Boltzmann, in MW/(m² K⁴).</summary>
+    private const double Radiation = 5.670374e-14;
+
+    private const double Kelvin = 273.15;
+
+    /// <summary>A charge of wood goes in.</summary>
+    public static Truth Charged(Makeup makeup, Truth truth, double kilograms)
+    {
+        var heat = kilograms * makeup.WoodHeat;
+        var flame = heat * (1 - makeup.CharShare);
+        return truth with
+        {
+            Charges = truth.Charges.Add(new(flame, flame, makeup.CharShare / (1 - makeup.CharShare), 0)),
+            CoalsLevel = false,
+            Ledger = truth.Ledger with { Wood = truth.Ledger.Wood + heat },
+        };
+    }
+
+    /// <summary>One second.</summary>
+    public static Given Step(Makeup makeup, Truth truth)
+    {
+        var (charges, flame, char_) = Flames(makeup, truth);
+        var air = double.Sqrt(Air(makeup, truth));
+        var coals = double.Min(
+            truth.Coals,
+            air * (truth.CoalsLevel ? 1.2 : 1) / makeup.CoalSeconds
+            * double.Cbrt(makeup.UsualCoals * truth.Coals * truth.Coals));
+        var fire = flame + coals;
+
+        var (toGas, radiated, walls) = Brick(makeup, truth, fire);
+        var toPan = (makeup.ToPan * (fire - double.Max(-toGas, 0))) + radiated + (makeup.SweptToPan * double.Max(toGas, 0));
+        var stack = fire + toGas + radiated - toPan;
+        return new(toPan, truth with
+        {
+            Charges = charges,
+            Coals = truth.Coals - coals + char_,
+            BrickCelsius = truth.BrickCelsius - ((toGas + radiated + walls) / makeup.BrickCapacity),
+            Ledger = truth.Ledger with { Stack = truth.Ledger.Stack + stack, Walls = truth.Ledger.Walls + walls },
+        });
+    }
+
+    /// <summary>Heat still in wood and coals, in MJ.</summary>
+    public static double Fuel(Truth truth) =>
+        truth.Coals + truth.Charges.Sum(charge => charge.Left * (1 + charge.CharShare));
+
+    private static (ImmutableArray<Charge> Charges, double Flame, double Char) Flames(Makeup makeup, Truth truth)
+    {
+        if (truth.Charges.IsEmpty)
+        {
+            return ([], 0, 0);
+        }
+
+        var usual = makeup.Rig.Charge.Kilograms * makeup.WoodHeat * (1 - makeup.CharShare);
+        var warm = 0.5 + (0.5 * double.Min((truth.BrickCelsius / 450) + (truth.Coals / makeup.UsualCoals), 1));
+        var (flame, char_) = (0.0, 0.0);
+        var left = ImmutableArray.CreateBuilder<Charge>(truth.Charges.Length);
+        foreach (var charge in truth.Charges)
+        {
+            var catching = double.Min((charge.Seconds + 10) / 120, 1);
+            var seconds = makeup.FlameSeconds * double.Cbrt(charge.Whole / usual);
+            var rate = 3 / seconds * warm * catching * double.Cbrt(charge.Whole * charge.Left * charge.Left);
+            var burnt = charge.Left < 1e-4 * charge.Whole ? charge.Left : double.Min(rate, charge.Left);
+            flame += burnt;
+            char_ += burnt * charge.CharShare;
+            if (burnt < charge.Left)
+            {
+                left.Add(charge with { Left = charge.Left - burnt, Seconds = charge.Seconds + 1 });
+            }
+        }
+
+        return (left.DrainToImmutable(), flame, char_);
+    }
+
+    /// <summary>The draft beside the usual one: a blower's is always the same, the stack's falls with the fire and the brick.</summary>
+    private static double Air(Makeup makeup, Truth truth) => makeup.Forced
+        ? 1
+        : double.Clamp((truth.BrickCelsius - makeup.AirCelsius) / 500, 0.3, 1.2);
+
+    /// <summary>What the brick gives to the gas (less than nothing where it takes), to the pan, and through the walls.</summary>
+    private static (double ToGas, double Radiated, double Walls) Brick(Makeup makeup, Truth truth, double fire)
+    {
+        var brick = truth.BrickCelsius;
+        var strength = fire / makeup.UsualFire;
+        var draft = makeup.Forced ? 1 : double.Clamp(0.1 + (0.9 * double.Sqrt(strength)), 0.1, 1.2);
+        var gas = makeup.AirCelsius + (makeup.GasRise * double.Min(strength / draft, 1.25));
+        var toGas = makeup.BrickExchange * draft * (brick - gas);
+        toGas = double.Max(toGas, -0.5 * fire);
+
+        var pan = Pan.MeanCelsius(makeup, truth) + Kelvin;
+        var hot = brick + Kelvin;
+        var radiated = Radiation * makeup.BrickSees * ((hot * hot * hot * hot) - (pan * pan * pan * pan));
+        return (toGas, double.Max(radiated, 0), makeup.WallLoss * (brick - makeup.AirCelsius));
+    }
+}

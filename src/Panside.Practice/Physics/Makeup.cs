@@ -1,0 +1,167 @@
+using System.Collections.Immutable;
+using Panside.Guide.Rigs;
+using Panside.Reckoning.Properties;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Practice.Physics;
+
+/// <summary>
+/// What does not change through a boil: the rig file's sizes, and what the rig is like beyond them. No published value exists
+/// for most of it; the nominal figures are calibrated to what common practice reports of a pan of 2 ft by 4 ft (8 gal/h by
+/// natural draft, 12 gal/h with a blower, 4 to 6 gal after the last charge, a third of the time with a blower), and each rig
+/// is drawn around them.
+/// </summary>
+internal sealed record Makeup
+{
+    private const double Char = 0.35;
+
+    /// <summary>The rig file.</summary>
+    public required Rig Rig { get; init; }
+
+    /// <summary>Water, sugar and steam today.</summary>
+    public required Materials Materials { get; init; }
+
+    /// <summary>Plan area of one cell, in m².</summary>
+    public required double CellArea { get; init; }
+
+    /// <summary>Each cell's share of the heat when the coals lie level; they add to 1.</summary>
+    public required ImmutableArray<double> HeatShares { get; init; }
+
+    /// <summary>Temperature of the air, in °C.</summary>
+    public double AirCelsius { get; init; } = 2;
+
+    /// <summary>Temperature of the sap, in °C.</summary>
+    public double SapCelsius { get; init; } = 3;
+
+    /// <summary>Share of the fire's heat that comes to the pan at once.</summary>
+    public required double ToPan { get; init; }
+
+    /// <summary>Share of what the draft takes from the brick that comes to the pan.</summary>
+    public double SweptToPan { get; init; } = 0.3;
+
+    /// <summary>Share of the wood's heat that its char holds.</summary>
+    public double CharShare { get; init; } = Char;
+
+    /// <summary>Seconds in which the usual charge flames out.</summary>
+    public required double FlameSeconds { get; init; }
+
+    /// <summary>Seconds in which the usual bed of coals would burn at its first rate.</summary>
+    public required double CoalSeconds { get; init; }
+
+    /// <summary>Heat of the usual bed of coals, in MJ.</summary>
+    public required double UsualCoals { get; init; }
+
+    /// <summary>The fire's power at the rig's own firing, in MW.</summary>
+    public required double UsualFire { get; init; }
+
+    /// <summary>Heat capacity of the brick, in MJ/K.</summary>
+    public required double BrickCapacity { get; init; }
+
+    /// <summary>Emissivity times the area of brick that the pan sees, in m².</summary>
+    public required double BrickSees { get; init; }
+
+    /// <summary>Exchange of brick and gas at the usual draft, in MW/K.</summary>
+    public required double BrickExchange { get; init; }
+
+    /// <summary>Loss of the brick through the walls, in MW/K.</summary>
+    public required double WallLoss { get; init; }
+
+    /// <summary>How much hotter than the air the gas is at the usual fire, in K.</summary>
+    public required double GasRise { get; init; }
+
+    /// <summary>Heat that a square meter of surface gives to the air, in MW/(m² K): no source, calibrated.</summary>
+    public double SurfaceLoss { get; init; } = 11e-6;
+
+    /// <summary>Water that a square meter of hot surface gives off below the boil, in kg/(s kPa): no source, calibrated.</summary>
+    public double SurfaceVapor { get; init; } = 1.1e-5;
+
+    /// <summary>How fast foam grows at a full boil, a second.</summary>
+    public double Foaming { get; init; } = 1 / 5400.0;
+
+    /// <summary>Flow between neighbors, in kg/s for a meter of difference in level.</summary>
+    public required double Passage { get; init; }
+
+    /// <summary>Exchange between neighbors at a full boil without any flow, in kg/s.</summary>
+    public required double Mixing { get; init; }
+
+    /// <summary>The most that the open float lets in, in kg/s.</summary>
+    public required double MostFeed { get; init; }
+
+    /// <summary>Heat of a kilogram of wood as fired, in MJ.</summary>
+    public required double WoodHeat { get; init; }
+
+    /// <summary>Whether a blower feeds the fire.</summary>
+    public bool Forced => Rig.Draft == Draft.Forced;
+
+    /// <summary>The whole pan's area, in m².</summary>
+    public double Area => CellArea * HeatShares.Length;
+
+    /// <summary>A rig that is in everything as common practice has it.</summary>
+    public static Makeup Nominal(Rig rig) => Of(rig, StandardAtmosphere.PressureAt(rig.Altitude), null);
+
+    /// <summary>A rig of its own, drawn around the nominal one.</summary>
+    public static Makeup Drawn(Rig rig, RandomStream random)
+    {
+        var pressure = Pressure.FromKilopascals(
+            StandardAtmosphere.PressureAt(rig.Altitude).Kilopascals + (0.7 * random.Normal()));
+        var one = Of(rig, Panside.Guide.Sessions.Setting.Within(pressure), random);
+        return one with
+        {
+            AirCelsius = random.Between(-4, 8),
+            SapCelsius = random.Between(1, 7),
+            ToPan = one.ToPan * random.Factor(0.08),
+            SweptToPan = random.Between(0.2, 0.4),
+            CharShare = random.Between(0.29, 0.41),
+            FlameSeconds = one.FlameSeconds * random.Factor(0.12),
+            CoalSeconds = one.CoalSeconds * random.Factor(0.15),
+            BrickSees = one.BrickSees * random.Factor(0.12),
+            BrickExchange = one.BrickExchange * random.Factor(0.12),
+            WallLoss = one.WallLoss * random.Factor(0.2),
+            SurfaceLoss = one.SurfaceLoss * random.Factor(0.2),
+            SurfaceVapor = one.SurfaceVapor * random.Factor(0.2),
+            Foaming = one.Foaming * random.Factor(0.3),
+            Mixing = one.Mixing * random.Factor(0.25),
+            WoodHeat = one.WoodHeat * random.Between(0.94, 1.02),
+        };
+    }
+
+    private static Makeup Of(Rig rig, Pressure station, RandomStream? random)
+    {
+        var cells = rig.Channels == 1 ? 2 : 2 * rig.Channels;
+        var area = rig.PanArea.SquareMeters;
+        var forced = rig.Draft == Draft.Forced;
+        var heat = Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture).Megajoules;
+        var fire = heat / rig.Interval.TotalSeconds;
+        var coalSeconds = forced ? 330.0 : 2400.0;
+        return new()
+        {
+            Rig = rig,
+            ToPan = forced ? 0.295 : 0.275,
+            Materials = new(station),
+            CellArea = area / cells,
+            HeatShares = Shares(cells, random),
+            FlameSeconds = forced ? 420 : 960,
+            CoalSeconds = coalSeconds,
+            UsualCoals = Char * fire * coalSeconds,
+            UsualFire = fire,
+            BrickCapacity = double.Max(rig.Firebrick.Kilograms, 5) * 1e-3,
+            BrickSees = 0.30 * area,
+            BrickExchange = (forced ? 55e-6 : 19e-6) * area / 0.743,
+            WallLoss = 2e-6 * area / 0.743,
+            GasRise = forced ? 900 : 1150,
+            Passage = double.Min(30 * area / 0.743, 200 * area / cells),
+            Mixing = 0.008 * area / 0.743,
+            MostFeed = 0.12 * area / 0.743,
+            WoodHeat = heat / rig.Charge.Kilograms,
+        };
+    }
+
+    /// <summary>The path goes forth and back over the fire: every cell in front of the stack gets less.</summary>
+    private static ImmutableArray<double> Shares(int cells, RandomStream? random)
+    {
+        var shares = Enumerable.Range(0, cells)
+            .Select(cell => (((cell + 1) / 2) % 2 == 0 ? 0.85 : 1.15) * (random?.Factor(0.08) ?? 1))
+            .ToList();
+        return [.. shares.Select(share => share / shares.Sum())];
+    }
+}

@@ -1,0 +1,194 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Rigs;
+using Panside.Practice.Physics;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Practice;
+
+/// <summary>
+/// A simulated rig: charges, coals, brick, pan and tank with physics of their own, stepped by the second. It knows no clock
+/// and no chance once it is made: the same rig, scenario and seed with the same deeds come to the same end.
+/// </summary>
+public sealed class PracticeRig
+{
+    /// <summary>A rig of its own around what the rig file says.</summary>
+    public PracticeRig(Rig rig, Scenario scenario, long seed)
+        : this(Makeup.Drawn(rig, RandomStream.For(seed, "rig")), scenario, RandomStream.For(seed, "start"))
+    {
+        (Scenario, Seed) = (scenario, seed);
+    }
+
+    internal PracticeRig(Makeup makeup, Scenario scenario, RandomStream start)
+    {
+        Makeup = makeup;
+        Truth = scenario.Start(makeup, start);
+        Scenario = scenario;
+        WaterLeft = Volume.FromLiters(50 * makeup.Area);
+        LeastDepth = Depth;
+        MostSugar = SugarContent.FromMassFraction(Truth.Pan.Max(cell => cell.Fraction));
+    }
+
+    /// <summary>Where it began.</summary>
+    public Scenario Scenario { get; }
+
+    /// <summary>What it was drawn from.</summary>
+    public long Seed { get; }
+
+    /// <summary>Seconds since the start.</summary>
+    public long Second => Truth.Second;
+
+    /// <summary>Depth at the shallowest place.</summary>
+    public Length Depth => Length.FromMeters(Truth.Pan.Min(cell => Pan.Depth(Makeup, cell)));
+
+    /// <summary>Sap in the tank.</summary>
+    public Volume Tank => Volume.FromLiters(Liters(Truth.Tank));
+
+    /// <summary>Sugar of the sap in the tank.</summary>
+    public SugarContent Sap => SugarContent.FromMassFraction(Truth.Tank.Fraction);
+
+    /// <summary>What ran out of the draw-off since it was last opened.</summary>
+    public Volume Pail => Volume.FromLiters(Liters(Truth.Pail));
+
+    /// <summary>Clean water that stands ready in pails.</summary>
+    public Volume WaterLeft { get; private set; }
+
+    /// <summary>The shallowest that the pan has been over a fire.</summary>
+    public Length LeastDepth { get; private set; }
+
+    /// <summary>The sweetest that any cell has been.</summary>
+    public SugarContent MostSugar { get; private set; }
+
+    /// <summary>Whether sugar has charred on the pan's floor.</summary>
+    public bool IsScorched => Truth.Scorch >= 1;
+
+    /// <summary>Whether foam has gone over the wall.</summary>
+    public bool HasFoamedOver { get; private set; }
+
+    /// <summary>Whether sap can come from the tank to the pan.</summary>
+    public bool IsFed => Makeup.Rig.HasFloat && Truth.ValveOpen && Truth.Tank.Mass > 0.5;
+
+    /// <summary>Whether the draw-off is open.</summary>
+    public bool IsDrawOpen => Truth.DrawOpen;
+
+    /// <summary>Whether the pan stands as deep as it is flooded.</summary>
+    public bool IsFlooded => Depth.Meters >= Makeup.Rig.FloodDepth.Meters - 0.002;
+
+    internal Makeup Makeup { get; }
+
+    internal Truth Truth { get; private set; }
+
+    /// <summary>A note for the record: what the rig was made from.</summary>
+    public Text NoteAt(Moment at) => new(at, $"note practice: scenario {Scenario.Name}, seed {Seed}");
+
+    /// <summary>Time passes.</summary>
+    public void Step(long seconds)
+    {
+        for (var second = 0L; second < seconds; second++)
+        {
+            Truth = Stepped(Makeup, Truth);
+            HasFoamedOver |= Truth.Foam >= 1;
+            if (Truth.Ledger.Wood > 0)
+            {
+                LeastDepth = Depth < LeastDepth ? Depth : LeastDepth;
+                var most = SugarContent.FromMassFraction(Truth.Pan.Max(cell => cell.Fraction));
+                MostSugar = most > MostSugar ? most : MostSugar;
+            }
+        }
+    }
+
+    /// <summary>A charge of wood goes in.</summary>
+    public void AddWood(Mass wood) => Truth = Fire.Charged(Makeup, Truth, wood.Kilograms);
+
+    /// <summary>The coals are raked level.</summary>
+    public void SpreadCoals() => Truth = Truth with { CoalsLevel = true };
+
+    /// <summary>The draw-off is opened over an empty pail.</summary>
+    public void OpenDraw() => Truth = Truth with { DrawOpen = true, Pail = default };
+
+    /// <summary>The draw-off is shut.</summary>
+    public void CloseDraw() => Truth = Truth with { DrawOpen = false };
+
+    /// <summary>The tank's valve is opened all the way, and the float is freed.</summary>
+    public void FreeFeed() => Truth = Truth with { ValveOpen = true };
+
+    /// <summary>The tank's valve is shut.</summary>
+    public void ShutFeed() => Truth = Truth with { ValveOpen = false };
+
+    /// <summary>The float is set to another depth.</summary>
+    public void SetFloat(Length depth) => Truth = Truth with { FloatMeters = depth.Meters };
+
+    /// <summary>The pan is flooded: the float is lifted to that depth, or sap is poured in where there is none.</summary>
+    public void Flood()
+    {
+        SetFloat(Makeup.Rig.FloodDepth);
+        if (!Makeup.Rig.HasFloat)
+        {
+            PourIn(Makeup.Rig.PanArea * (Makeup.Rig.FloodDepth > Depth ? Makeup.Rig.FloodDepth - Depth : default));
+        }
+    }
+
+    /// <summary>A drop of defoamer goes in: it works for three quarters of an hour.</summary>
+    public void AddDefoamer() => Truth = Truth with { DefoamerSeconds = 2700 };
+
+    /// <summary>The lid goes on.</summary>
+    public void Cover() => Truth = Truth with { Covered = true };
+
+    /// <summary>Sap from elsewhere goes into the tank, as sweet and as cold as what is there.</summary>
+    public void Refill(Volume sap)
+    {
+        var brix = Truth.Tank.Fraction * 100;
+        Truth = Truth with { Tank = Truth.Tank + Scenario.Liquid(Makeup, brix, Makeup.SapCelsius, sap.Liters) };
+    }
+
+    /// <summary>Water from the pails goes into the tank; as much as is left.</summary>
+    /// <returns>How much it was.</returns>
+    public Volume RefillWithWater(Volume wanted)
+    {
+        var water = TakeWater(wanted);
+        Truth = Truth with { Tank = Truth.Tank + Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters) };
+        return water;
+    }
+
+    /// <summary>Water from the pails goes into the pan at the draw-off; sap from the tank where they are empty.</summary>
+    public void CoolPan(Volume wanted)
+    {
+        var water = TakeWater(wanted);
+        Truth = Pan.Poured(Truth, Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters), 1);
+        if (water < wanted)
+        {
+            PourIn(wanted - water);
+        }
+    }
+
+    /// <summary>Sap from the tank, or water where the tank is empty, is poured all over the pan by hand.</summary>
+    /// <returns>How much it was.</returns>
+    public Volume PourIn(Volume wanted)
+    {
+        var cells = Truth.Pan.Length;
+        var sap = Truth.Tank.Part(wanted.Liters / Makeup.Materials.LitersOf(Truth.Tank.Fraction, Makeup.SapCelsius));
+        var missing = wanted - Volume.FromLiters(Liters(sap));
+        var water = TakeWater(missing.Liters > 0.05 ? missing : default);
+        Truth = Pan.Poured(Truth with { Tank = Truth.Tank - sap }, sap + Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters), cells);
+        return Volume.FromLiters(Liters(sap)) + water;
+    }
+
+    /// <summary>A pail of syrup goes back into the pan at the draw-off.</summary>
+    public void PourBack() => Truth = Pan.Poured(Truth with { Pail = default }, Truth.Pail, 1);
+
+    /// <summary>One second of a rig.</summary>
+    internal static Truth Stepped(Makeup makeup, Truth truth)
+    {
+        var (toPan, after) = Fire.Step(makeup, truth);
+        return Pan.Step(makeup, after, toPan) with { Second = truth.Second + 1 };
+    }
+
+    private Volume TakeWater(Volume wanted)
+    {
+        var taken = wanted < WaterLeft ? wanted : WaterLeft;
+        WaterLeft -= taken;
+        return taken;
+    }
+
+    private double Liters(Cell liquid) =>
+        liquid.Mass * Makeup.Materials.LitersOf(liquid.Fraction, liquid.Celsius(Makeup.Materials));
+}

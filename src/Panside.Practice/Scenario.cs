@@ -1,0 +1,56 @@
+using System.Collections.Immutable;
+using Panside.Practice.Physics;
+
+namespace Panside.Practice;
+
+/// <summary>Where a practice boil begins.</summary>
+/// <param name="Name">As it is typed.</param>
+/// <param name="Summary">What it is, in a sentence.</param>
+/// <param name="TankLiters">Sap in the head tank for each square meter of pan.</param>
+/// <param name="PanBrix">Mean sugar of what the last boil left in the pan; null where the pan holds raw sap.</param>
+/// <param name="PanDepth">Depth in the pan, as a multiple of the depth it is run at.</param>
+public sealed record Scenario(string Name, string Summary, double TankLiters, double? PanBrix, double PanDepth)
+{
+    /// <summary>A whole boil from a cold pan that still holds the last boil's half-done sap, with a draw or two.</summary>
+    public static readonly Scenario ColdStart = new(
+        "cold-start", "a whole boil from a cold pan with last time's half-boiled sap in it; some 24 gal in the tank of a 2 ft by 4 ft rig", 122, 18, 1.2);
+
+    /// <summary>A whole boil from raw sap: sweetening without a draw.</summary>
+    public static readonly Scenario RawSap = new(
+        "raw-sap", "a whole boil from a cold pan of raw sap; some 25 gal in the tank, too little for a draw", 127, null, 1.05);
+
+    /// <summary>Little sap: the shutdown comes soon after the first boil.</summary>
+    public static readonly Scenario LastHour = new(
+        "last-hour", "a cold pan with little sap in the tank, some 12 gal: the last charge comes within an hour of the boil", 61, 8, 1.2);
+
+    /// <summary>All of them, the default first.</summary>
+    public static IReadOnlyList<Scenario> All { get; } = [ColdStart, RawSap, LastHour];
+
+    /// <summary>By its name; null where there is none.</summary>
+    public static Scenario? Named(string name) => All.FirstOrDefault(scenario => scenario.Name == name);
+
+    /// <summary>The rig at the start.</summary>
+    internal Truth Start(Makeup makeup, RandomStream random)
+    {
+        var sapBrix = random.Between(1.7, 2.6);
+        var panBrix = PanBrix is { } left ? left * random.Factor(0.12) : sapBrix;
+        var depth = makeup.Rig.RunDepth.Meters * PanDepth * random.Factor(0.04);
+        var tank = double.Min(TankLiters * makeup.Area * random.Factor(0.06), makeup.Rig.Tank.Liters);
+        var cell = Liquid(makeup, panBrix, makeup.AirCelsius + 4, depth * makeup.CellArea * 1000);
+        return new()
+        {
+            Pan = [.. Enumerable.Repeat(cell, makeup.HeatShares.Length)],
+            Tank = Liquid(makeup, sapBrix, makeup.SapCelsius, tank),
+            FloatMeters = makeup.Rig.RunDepth.Meters,
+            BrickCelsius = makeup.AirCelsius,
+        };
+    }
+
+    /// <summary>A solution of so many liters.</summary>
+    internal static Cell Liquid(Makeup makeup, double brix, double celsius, double liters)
+    {
+        var mass = liters / makeup.Materials.LitersOf(brix / 100, celsius);
+        var liquid = new Cell(mass * (1 - (brix / 100)), mass * brix / 100, 0);
+        return liquid with { Heat = liquid.Capacity(makeup.Materials) * celsius };
+    }
+}

@@ -1,0 +1,63 @@
+using Panside.Guide.Lines;
+using Panside.Practice.Operator;
+
+namespace Panside.Practice;
+
+/// <summary>
+/// A whole boil without a person: a simulated rig, a simulated operator, and time that is only counted. Nothing here looks at
+/// a clock; the same rig, scenario and seed give the same lines.
+/// </summary>
+public sealed class Unattended(IDoor door, PracticeRig rig, PracticeOperator person, DateTimeOffset start)
+{
+    private const int LookEverySeconds = 30;
+
+    private static readonly TimeSpan AtMost = TimeSpan.FromHours(24);
+
+    private readonly Account _account = new();
+
+    /// <summary>Told of every line in, and of the lines out that answer it.</summary>
+    public Action<LineIn, IReadOnlyList<LineOut>>? Overheard { get; set; }
+
+    /// <summary>Runs to the end, or for a day at most.</summary>
+    public PracticeOutcome Run()
+    {
+        Say(rig.NoteAt(At()));
+        while (_account.Over is null && rig.Second < AtMost.TotalSeconds)
+        {
+            var look = ((rig.Second / LookEverySeconds) + 1) * LookEverySeconds;
+            var next = long.Max(long.Min(person.NextSecond ?? look, look), rig.Second);
+            rig.Step(next - rig.Second);
+            if (person.NextSecond <= rig.Second)
+            {
+                Say(person.Go(rig.Second, At()));
+            }
+            else if (person.Notices(At()) is { } noticed)
+            {
+                Say(noticed);
+            }
+            else if (door.IsDue(At()))
+            {
+                Say(new Tick(At()));
+            }
+
+            _account.Look(rig, person.IsHeld);
+        }
+
+        return _account.Close(rig) with { WoodAskedAfterHold = person.WoodAskedAfterHold };
+    }
+
+    private Moment At() => Moment.Of(start.AddSeconds(rig.Second));
+
+    private void Say(LineIn? line)
+    {
+        if (line is null)
+        {
+            return;
+        }
+
+        var answers = door.Hear(line);
+        _account.Hear(line, answers, person.IsHeld);
+        Overheard?.Invoke(line, answers);
+        person.Hear(answers, rig.Second);
+    }
+}

@@ -1,0 +1,118 @@
+using System.Text;
+using System.Text.Unicode;
+using Panside.Guide;
+using Panside.Guide.Flows;
+using Panside.Guide.Rigs;
+using Panside.Guide.Yaml;
+using Panside.Journal;
+
+namespace Panside.Commands;
+
+/// <summary>Checks files one after the other. Faults are the values asked for and go to the output; all other words to the errors.</summary>
+internal sealed class Checking(TextWriter output, TextWriter errors)
+{
+    private readonly HashSet<string> _seen = new(StringComparer.Ordinal);
+
+    /// <summary>Checks the files.</summary>
+    /// <returns>The exit status: unusable where a file cannot be read, else wrong where one has a fault.</returns>
+    public int Run(IReadOnlyList<string> paths, bool graph)
+    {
+        var status = ExitStatus.Done;
+        foreach (var path in paths)
+        {
+            try
+            {
+                var isRight = !_seen.Add(Path.GetFullPath(path)) ? Twice(path) : graph ? Draw(path) : Check(path);
+                status = isRight ? status : int.Max(status, ExitStatus.Wrong);
+            }
+            catch (UnusableException fault)
+            {
+                errors.WriteLine(fault.Message);
+                status = ExitStatus.Unusable;
+            }
+        }
+
+        return status;
+    }
+
+    private bool Twice(string path)
+    {
+        errors.WriteLine($"{path}: is named twice; it is checked once.");
+        return true;
+    }
+
+    private bool Check(string path)
+    {
+        var bytes = GivenFile.Read(path);
+        try
+        {
+            errors.WriteLine($"{path}: {Checked(path, bytes)}, nothing wrong.");
+            return true;
+        }
+        catch (FaultyFileException fault)
+        {
+            Tell(output, path, fault);
+            return false;
+        }
+    }
+
+    private bool Draw(string path)
+    {
+        var bytes = GivenFile.Read(path);
+        if (FileKinds.Of(path, Encoding.UTF8.GetString(bytes)) != FileKind.Flow)
+        {
+            throw new UnusableException($"{path}: is no flow. --graph draws flows only; leave it out to check other files.");
+        }
+
+        try
+        {
+            output.Write(FlowDiagram.Of(FlowFile.Read(path, Text(path, bytes), Vocabularies.Flow)));
+            return true;
+        }
+        catch (FaultyFileException fault)
+        {
+            Tell(errors, path, fault);
+            return false;
+        }
+    }
+
+    private void Tell(TextWriter to, string path, FaultyFileException fault)
+    {
+        foreach (var one in fault.Faults)
+        {
+            to.WriteLine(one);
+        }
+
+        errors.WriteLine(fault.Faults.Count == 1 ? $"{path}: one fault." : $"{path}: {fault.Faults.Count} faults.");
+    }
+
+    private static string Checked(string path, byte[] bytes)
+    {
+        switch (FileKinds.Of(path, Encoding.UTF8.GetString(bytes)))
+        {
+            case FileKind.Flow:
+                var flow = FlowFile.Read(path, Text(path, bytes), Vocabularies.Flow);
+                return $"the flow '{flow.Name}', {flow.Steps.Count} steps";
+            case FileKind.Rig:
+                return $"the rig '{RigFile.Read(path, Text(path, bytes)).Name}'";
+            case FileKind.Record:
+                return $"a record of {RecordCheck.Demand(path, bytes)} lines";
+            default:
+                throw new FaultyFileException(
+                    [new(path, 1, 1, "this is no file of ours", "a flow with the key 'flow', a rig with the key 'rig', or a record in JSON lines")]);
+        }
+    }
+
+    private static string Text(string path, ReadOnlySpan<byte> bytes)
+    {
+        bytes = bytes.StartsWith("\uFEFF"u8) ? bytes[3..] : bytes;
+        if (Utf8.IsValid(bytes))
+        {
+            return Encoding.UTF8.GetString(bytes);
+        }
+
+        var good = RecordBytes.ValidPart(bytes);
+        throw new FaultyFileException(
+            [new(path, good.Count(c => c == '\n') + 1, good.Length - good.LastIndexOf('\n'), "a byte that is no UTF-8", "UTF-8 text")]);
+    }
+}

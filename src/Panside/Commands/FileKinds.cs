@@ -1,0 +1,47 @@
+using System.Text.RegularExpressions;
+
+namespace Panside.Commands;
+
+/// <summary>What a file can be.</summary>
+internal enum FileKind
+{
+    /// <summary>None of ours.</summary>
+    Unknown,
+
+    /// <summary>A procedure.</summary>
+    Flow,
+
+    /// <summary>A rig.</summary>
+    Rig,
+
+    /// <summary>A session's record.</summary>
+    Record,
+}
+
+/// <summary>Tells what a file is by what stands in it, so that a faulty one is still known.</summary>
+internal static partial class FileKinds
+{
+    /// <summary>The kind of a file.</summary>
+    /// <param name="path">Its name; <c>.jsonl</c> is a record whatever stands in it.</param>
+    /// <param name="text">Its text.</param>
+    public static FileKind Of(string path, string text)
+    {
+        if (path.EndsWith(".jsonl", StringComparison.OrdinalIgnoreCase) || JsonStart().IsMatch(text))
+        {
+            return FileKind.Record;
+        }
+
+        return TopKey().Match(text).Groups["key"].Value switch
+        {
+            "flow" => FileKind.Flow,
+            "rig" => FileKind.Rig,
+            _ => FileKind.Unknown,
+        };
+    }
+
+    [GeneratedRegex(@"^\uFEFF?\s*\{\s*""", RegexOptions.CultureInvariant)]
+    private static partial Regex JsonStart();
+
+    [GeneratedRegex(@"^[""']?(?<key>flow|rig)[""']?\s*:", RegexOptions.CultureInvariant | RegexOptions.Multiline)]
+    private static partial Regex TopKey();
+}

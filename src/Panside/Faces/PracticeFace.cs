@@ -1,0 +1,93 @@
+using System.Threading.Channels;
+using Panside.Commands;
+using Panside.Guide.Lines;
+using Panside.Guide.Words;
+
+namespace Panside.Faces;
+
+/// <summary>The practice conversation as lines of text on standard input and output.</summary>
+internal sealed class PracticeFace(
+    PracticeConversation conversation, TextReader input, TextWriter output, TextWriter errors, TimeProvider clock)
+{
+    private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(1);
+
+    private string? _trouble;
+
+    /// <summary>Runs until the session is over, the input ends or <paramref name="stop"/> is asked for.</summary>
+    /// <returns>The exit status.</returns>
+    public int Run(CancellationToken stop)
+    {
+        var typed = Channel.CreateUnbounded<string>();
+        var reading = new Thread(() => ReadAll(typed.Writer)) { IsBackground = true };
+        Hear(new Tick(Now()));
+        reading.Start();
+        while (!conversation.State.IsOver)
+        {
+            if (!Wait(typed.Reader, stop))
+            {
+                return PracticeEnd.Tell(conversation, output);
+            }
+
+            if (typed.Reader.TryRead(out var line))
+            {
+                if (line.Trim().Length > 0)
+                {
+                    Hear(new Text(Now(), line));
+                }
+            }
+            else if (conversation.IsDue(Now()))
+            {
+                Hear(new Tick(Now()));
+            }
+        }
+
+        return PracticeEnd.Tell(conversation, output);
+    }
+
+    private Moment Now()
+    {
+        var now = Moment.Of(clock.GetLocalNow());
+        return conversation.State.Now is { } last && now.Time < last.Time ? last : now;
+    }
+
+    private void Hear(LineIn line)
+    {
+        foreach (var answer in LinesOfText.Of(conversation.Hear(line)))
+        {
+            output.WriteLine(answer);
+        }
+
+        if (conversation.Trouble is { } trouble && trouble != _trouble)
+        {
+            _trouble = trouble;
+            errors.WriteLine(trouble);
+        }
+
+        output.Flush();
+    }
+
+    private void ReadAll(ChannelWriter<string> typed)
+    {
+        while (input.ReadLine() is { } line)
+        {
+            typed.TryWrite(line);
+        }
+
+        typed.Complete();
+    }
+
+    /// <summary>Waits for a line, or for a look at the clock; false where there is nothing to come any more.</summary>
+    private static bool Wait(ChannelReader<string> typed, CancellationToken stop)
+    {
+        using var wait = CancellationTokenSource.CreateLinkedTokenSource(stop);
+        wait.CancelAfter(LookEvery);
+        try
+        {
+            return typed.WaitToReadAsync(wait.Token).AsTask().GetAwaiter().GetResult();
+        }
+        catch (OperationCanceledException)
+        {
+            return !stop.IsCancellationRequested;
+        }
+    }
+}

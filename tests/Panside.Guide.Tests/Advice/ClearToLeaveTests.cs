@@ -1,0 +1,124 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Lines;
+using Panside.Guide.Sessions;
+
+namespace Panside.Guide.Tests.Advice;
+
+public class ClearToLeaveTests
+{
+    /// <summary>A shutdown in which everything has been seen that must be.</summary>
+    private static readonly string[] AllSeen = ["depth 2.5", "boil still", "coals spent", "gradient gone"];
+
+    [Fact]
+    public void S1_it_is_clear_when_all_has_been_seen()
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say(AllSeen);
+        Assert.Empty(Unmet(boil));
+    }
+
+    [Theory]
+    [InlineData("boil rolling", "boil was last seen rolling")]
+    [InlineData("boil steady", "boil was last seen steady")]
+    [InlineData("boil simmering", "boil was last seen simmering")]
+    [InlineData("coals deep", "coals were last seen deep")]
+    [InlineData("coals thin", "coals were last seen thin")]
+    [InlineData("wood", "since the last wood")]
+    [InlineData("scorched", "smells scorched")]
+    [InlineData("foam rising", "foam is up")]
+    [InlineData("depth 0.8", "too shallow")]
+    [InlineData("open", "draw-off is open")]
+    public void S1_it_is_not_clear_once_something_speaks_against_it(string seen, string unmet)
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say(AllSeen);
+        boil.Say(seen);
+        Assert.Contains(Unmet(boil), reason => reason.Contains(unmet, StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData(0, "depth")]
+    [InlineData(1, "boil")]
+    [InlineData(2, "coals")]
+    [InlineData(3, "channels")]
+    public void S1_each_thing_must_have_been_seen(int left, string missing)
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say([.. AllSeen.Where((_, index) => index != left)]);
+        Assert.Contains(Unmet(boil), reason => reason.Contains(missing, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void S1_clear_to_leave_is_never_said_while_the_boil_rolls_or_over_deep_coals()
+    {
+        foreach (var order in Orders())
+        {
+            var boil = LongAfterTheLastWood();
+            foreach (var said in order)
+            {
+                boil.Say(said);
+                var unsafeNow = boil.State.Last(ObservationName.Boil)?.Value is "rolling" or "steady"
+                    || boil.State.Last(ObservationName.Coals)?.Value == "deep";
+                if (unsafeNow)
+                {
+                    Assert.DoesNotContain(boil.Answers.OfType<AdviceLine>(), line => line.Advice.Action == "clear-to-leave");
+                }
+            }
+        }
+    }
+
+    [Fact]
+    public void Leaving_before_it_is_clear_is_questioned_and_ends_unsafe()
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say("leave");
+        Assert.Contains("not clear to leave", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+        Assert.False(boil.State.IsOver);
+        boil.Say("yes");
+        Assert.True(boil.State.IsOver);
+        Assert.False(boil.Only<OverLine>().Outcome.Safe);
+    }
+
+    [Fact]
+    public void Leaving_when_it_is_clear_ends_safe()
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say(AllSeen);
+        boil.Say("cover");
+        boil.Say("leave");
+        Assert.True(boil.State.IsOver);
+        Assert.True(boil.Only<OverLine>().Outcome.Safe);
+        Assert.Equal("over", boil.Only<PhaseLine>().Phase);
+        boil.Say("tank 3");
+        Assert.Contains("over", boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_emergency_of_having_to_leave_is_not_argued_with_and_ends_unsafe()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("must leave");
+        Assert.Equal("emergency", boil.Phase);
+        boil.Say("leave");
+        Assert.False(boil.Only<OverLine>().Outcome.Safe);
+    }
+
+    private static Conversation LongAfterTheLastWood()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 12);
+        boil.Say("shutdown", "yes");
+        boil.After(100);
+        return boil;
+    }
+
+    private static IReadOnlyList<string> Unmet(Conversation boil) => new Situation(boil.Session.Setting, boil.State).Unmet;
+
+    private static IEnumerable<string[]> Orders()
+    {
+        string[] said = ["depth 2.5", "boil still", "coals spent", "gradient gone", "cover", "boil rolling", "coals deep", "boil still", "coals spent", "wood"];
+        for (var first = 0; first < said.Length; first++)
+        {
+            yield return [.. said[first..], .. said[..first]];
+        }
+    }
+}

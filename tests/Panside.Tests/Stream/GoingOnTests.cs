@@ -1,0 +1,125 @@
+using System.Diagnostics;
+using System.Text.Json;
+using static Panside.Tests.Stream.StreamRun;
+
+namespace Panside.Tests.Stream;
+
+/// <summary>SIGKILL in the middle of a boil, at any line: the record goes on at the same step with the same figures (S7).</summary>
+public class GoingOnTests
+{
+    [Theory]
+    [InlineData(3)]
+    [InlineData(15)]
+    [InlineData(22)]
+    [InlineData(30)]
+    [InlineData(70)]
+    public void S7_a_boil_goes_on_after_sigkill_at_the_same_step_with_the_same_figures(int killedAfter)
+    {
+        using var scratch = new Scratch();
+        var journal = scratch["boil.jsonl"];
+        using (var panside = Program.Start("boil", "--stream", "--journal", journal, "--home", scratch.Folder))
+        {
+            foreach (var line in WholeBoil.Lines.Take(killedAfter))
+            {
+                panside.StandardInput.WriteLine(line);
+                panside.StandardInput.Flush();
+                Program.ReadAnswer(panside);
+            }
+
+            panside.Kill();
+            panside.WaitForExit();
+        }
+
+        var whole = Of(WholeBoil.Lines);
+        var rest = Of(WholeBoil.Lines.Skip(killedAfter), journal);
+
+        Assert.Equal(0, rest.Exit);
+        Assert.Equal("", rest.Errors);
+        var first = rest.Answers[0];
+        Assert.True(Is(first[0], "phase"));
+        Assert.Equal(LastPhase(whole, killedAfter), first[0].GetProperty("phase").GetString());
+        Assert.Equal(LastPrompt(whole, killedAfter), first.Where(line => Is(line, "prompt")).Select(Step).FirstOrDefault());
+        Assert.Equal(Figures(whole.Answers.Skip(killedAfter + 1)), Figures(rest.Answers.Skip(1)));
+    }
+
+    [Fact]
+    public void Going_on_numbers_on_and_the_record_is_the_same_lines()
+    {
+        using var scratch = new Scratch();
+        var journal = scratch["boil.jsonl"];
+        var one = Of(WholeBoil.Lines.Take(20), journal);
+        var two = Of(WholeBoil.Lines.Skip(20), journal);
+        var numbers = one.All.Concat(two.All).Select(line => line.GetProperty("seq").GetInt32()).ToList();
+        Assert.Equal(Enumerable.Range(1, numbers.Count), numbers);
+
+        var record = File.ReadAllLines(journal).ToHashSet();
+        Assert.All(WholeBoil.Lines.Where(line => line.StartsWith('{')), line => Assert.Contains(line, record));
+        Assert.All((one.Output + two.Output).Split('\n', StringSplitOptions.RemoveEmptyEntries), line => Assert.Contains(line, record));
+    }
+
+    [Fact]
+    public void A_bad_line_after_going_on_is_refused_and_the_next_good_one_goes_on()
+    {
+        using var scratch = new Scratch();
+        var journal = scratch["boil.jsonl"];
+        Of(WholeBoil.Lines.Take(5), journal);
+        var rest = Of(["hello", Tick(2)], journal);
+        Assert.True(Is(Assert.Single(rest.Answers[0]), "refused"));
+        Assert.True(Is(rest.Answers[1][0], "phase"));
+    }
+
+    [Fact]
+    public void An_answer_cut_off_by_the_power_is_completed()
+    {
+        using var scratch = new Scratch();
+        var journal = scratch["boil.jsonl"];
+        Of(WholeBoil.Lines.Take(4), journal);
+        var lines = File.ReadAllLines(journal);
+        File.WriteAllText(journal, string.Join('\n', lines[..^2]) + "\n" + lines[^2][..20]);
+        var rest = Of([Tick(2)], journal);
+        Assert.Contains("Damaged lines", rest.Errors, StringComparison.Ordinal);
+        Assert.Equal("leftover-good", rest.Answers[0].Where(line => Is(line, "prompt")).Select(Step).Single());
+    }
+
+    private static string? LastPhase(StreamRun whole, int until) => whole.Answers.Take(until).SelectMany(answer => answer)
+        .Where(line => Is(line, "phase")).Last().GetProperty("phase").GetString();
+
+    /// <summary>The prompt that was open after so many lines, by running just those.</summary>
+    private static string? LastPrompt(StreamRun whole, int until)
+    {
+        using var scratch = new Scratch();
+        using var session = Commands.Opening.Open(new(null, null, "beginner", null, scratch.Folder));
+        foreach (var line in WholeBoil.Lines.Take(until))
+        {
+            session.Hear(Journal.LineReader.Read(line), line);
+        }
+
+        return session.State.Open?.Step;
+    }
+
+    private static string? Step(JsonElement line) => line.GetProperty("prompt").GetProperty("step").GetString();
+
+    private static string Figures(IEnumerable<IReadOnlyList<JsonElement>> answers) => string.Join('\n', answers.SelectMany(answer => answer)
+        .Select(line => string.Join(',', line.EnumerateObject().Where(key => key.Name != "seq").Select(key => key.ToString()))));
+
+    private static class Program
+    {
+        public static Process Start(params string[] arguments)
+        {
+            var start = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, "panside"), arguments)
+            {
+                RedirectStandardInput = true,
+                RedirectStandardOutput = true,
+                UseShellExecute = false,
+            };
+            return Process.Start(start)!;
+        }
+
+        public static void ReadAnswer(Process process)
+        {
+            while (process.StandardOutput.ReadLine() is { } line && !line.Contains("\"ready\":true", StringComparison.Ordinal))
+            {
+            }
+        }
+    }
+}

@@ -1,0 +1,56 @@
+using System.Diagnostics;
+
+namespace Panside.Tests.Terminals;
+
+/// <summary>A program in a real terminal of a given size, typed at and looked at through tmux.</summary>
+internal sealed class Tmux : IDisposable
+{
+    private readonly string _name = "panside-" + Guid.NewGuid().ToString("N")[..8];
+
+    public Tmux(int columns, int rows, string command)
+    {
+        Run("-f", "/dev/null", "new-session", "-d", "-x", columns.ToString(), "-y", rows.ToString(), "-s", "boil", command);
+    }
+
+    /// <summary>Whether tmux is there; <c>.ci/run</c> installs it.</summary>
+    public static bool IsThere { get; } =
+        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(':').Any(folder => File.Exists(Path.Combine(folder, "tmux")));
+
+    public string Screen => Run("capture-pane", "-p", "-t", "boil");
+
+    public void Type(string text)
+    {
+        Run("send-keys", "-t", "boil", "-l", text);
+        Run("send-keys", "-t", "boil", "Enter");
+    }
+
+    public void Press(string key) => Run("send-keys", "-t", "boil", key);
+
+    public void Dispose() => Run("kill-server");
+
+    /// <summary>Waits until something is so, or fails with what the screen shows.</summary>
+    public void Wait(Func<bool> so, string what)
+    {
+        for (var tries = 0; tries < 400; tries++)
+        {
+            if (so())
+            {
+                return;
+            }
+
+            Thread.Sleep(50);
+        }
+
+        Assert.Fail($"Waited in vain for {what}. The screen:\n{Screen}");
+    }
+
+    private string Run(params string[] arguments)
+    {
+        var start = new ProcessStartInfo("tmux", ["-L", _name, .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        start.Environment["TERM"] = "xterm-256color";
+        using var process = Process.Start(start)!;
+        var output = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        return output;
+    }
+}
