@@ -1,3 +1,4 @@
+using Panside.Guide.Lines;
 using Panside.Guide.Rigs;
 using Panside.Practice.Physics;
 using Panside.Reckoning.Quantities;
@@ -75,6 +76,9 @@ public sealed class PracticeRig
     internal Makeup Makeup { get; }
 
     internal Truth Truth { get; private set; }
+
+    /// <summary>A note for the record: what the rig was made from.</summary>
+    public Text NoteAt(Moment at) => new(at, $"note practice: scenario {Scenario.Name}, seed {Seed}");
 
     /// <summary>Time passes.</summary>
     public void Step(long seconds)

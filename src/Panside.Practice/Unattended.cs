@@ -21,7 +21,7 @@ public sealed class Unattended(IDoor door, PracticeRig rig, PracticeOperator per
     /// <summary>Runs to the end, or for a day at most.</summary>
     public PracticeOutcome Run()
     {
-        Say(new Text(At(), $"note practice: scenario {rig.Scenario.Name}, seed {rig.Seed}"));
+        Say(rig.NoteAt(At()));
         while (_account.Over is null && rig.Second < AtMost.TotalSeconds)
         {
             var look = ((rig.Second / LookEverySeconds) + 1) * LookEverySeconds;

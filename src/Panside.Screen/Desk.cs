@@ -79,8 +79,7 @@ internal sealed class Desk(Talk talk)
         return before switch
         {
             ScreenMode.AskingToLeave => WordKeys.Of(key) is null,
-            ScreenMode.Helping => WordKeys.Of(key) is { Word: WordKeys.Help } || Typed(key) is "?" or " "
-                || (WordKeys.Of(key) is null && Typed(key) is null),
+            ScreenMode.Helping => WordKeys.Of(key) is null && Typed(key) is null,
             _ => false,
         };
     }

@@ -9,7 +9,8 @@ namespace Panside.Screen;
 internal static class Entries
 {
     /// <summary>What the operator typed.</summary>
-    public static Entry Typed(Moment at, string words) => new("", [$"{Clock(at)} You: {Columns.Clean(words)}"], Tone.Strong);
+    public static Entry Typed(Moment at, string words) =>
+        new("", [$"{Clock(at)} You: {Columns.Clean(words)}"], Tone.Strong, EntryKind.Typed);
 
     /// <summary>The answer to a line.</summary>
     /// <param name="lines">The lines out.</param>

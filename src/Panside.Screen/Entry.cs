@@ -9,6 +9,9 @@ internal enum EntryKind
     /// <summary>Anything that stays where it was said.</summary>
     Said,
 
+    /// <summary>What the operator typed.</summary>
+    Typed,
+
     /// <summary>A prompt: while it is open it stands above the input line instead.</summary>
     Prompt,
 
@@ -23,6 +26,9 @@ internal enum EntryKind
 /// <param name="Kind">What it is.</param>
 internal sealed record Entry(string Time, IReadOnlyList<string> Texts, Tone Tone = Tone.Plain, EntryKind Kind = EntryKind.Said)
 {
+    /// <summary>Whether it opens an exchange: something typed, or something said after a time of silence.</summary>
+    public bool Opens => Kind == EntryKind.Typed || Time.Length > 0;
+
     /// <summary>How much of the first text is its mark: up to the colon of an urgency, or the first sign.</summary>
     public int MarkLength => Tone switch
     {

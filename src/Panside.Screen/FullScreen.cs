@@ -9,7 +9,7 @@ public static class FullScreen
 {
     private const string MouseReportsOff = "\e[?1003l\e[?1015l\e[?1006l";
 
-    private static readonly TimeSpan LongestFarewell = TimeSpan.FromSeconds(0.7);
+    private static readonly TimeSpan LongestFarewell = TimeSpan.FromSeconds(0.3);
 
     /// <summary>Runs until the session is over or it is left; the terminal is then as it was before.</summary>
     /// <param name="conversation">The door.</param>
@@ -36,7 +36,9 @@ public static class FullScreen
         using var hangup = PosixSignalRegistration.Create(PosixSignal.SIGHUP, Leave);
         using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Leave);
         using var quit = PosixSignalRegistration.Create(PosixSignal.SIGQUIT, Leave);
+        using var watch = TerminalWatch.Start(() => Environment.Exit(statusIfHungUp));
         using var window = new ScreenWindow(talk, new(Palette.AsksForColor));
+        talk.Start();
         app.Run(window);
         return talk.Outcome;
     }

@@ -32,19 +32,23 @@ internal sealed class ScreenWindow : Window
         SetScheme(new(palette.Of(Tone.Plain)));
     }
 
+    /// <summary>Whether the operator has left.</summary>
+    public bool IsFinished => _desk.IsFinished;
+
     /// <inheritdoc/>
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
         base.OnIsRunningChanged(newIsRunning);
         if (newIsRunning)
         {
-            _talk.Start();
             _looking = App!.AddTimeout(LookEvery, () => Refresh());
             _ticking = App!.AddTimeout(TickEvery, () => !_talk.Check() || Refresh());
+            App!.Paste += OnPasted;
             Refresh();
         }
         else
         {
+            App?.Paste -= OnPasted;
             foreach (var timeout in new[] { _looking, _ticking })
             {
                 if (timeout is not null)
@@ -78,6 +82,13 @@ internal sealed class ScreenWindow : Window
         }
 
         return true;
+    }
+
+    private void OnPasted(object? sender, PasteEventArgs pasted)
+    {
+        _desk.Paste(pasted.Text);
+        pasted.Handled = true;
+        Refresh();
     }
 
     /// <summary>Paints anew; draws only where something looks otherwise, so that a resting screen writes nothing.</summary>

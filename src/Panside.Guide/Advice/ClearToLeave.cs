@@ -13,9 +13,6 @@ namespace Panside.Guide.Advice;
 /// </summary>
 public static class ClearToLeave
 {
-    /// <summary>A draw-off temperature older than this no longer tells what stands there.</summary>
-    private const int DrawOffMinutes = 90;
-
     /// <summary>What is still missing, the gravest first; empty when it is safe.</summary>
     public static IReadOnlyList<string> Unmet(Situation now)
     {
@@ -86,17 +83,18 @@ public static class ClearToLeave
             return null;
         }
 
-        var atDraw = state.Last(ReadingName.DrawTemperature) is { } read && state.MinutesSince(read.At) <= DrawOffMinutes
-            ? DrawPoint.SugarAt(state, UnitSystem.Temperature(read.Value))
-            : null;
-        if (gradient?.Value == "clear" || atDraw is not { } sugar)
+        if (state.DrawOff is not { } drawOff)
         {
             return gradient is null
                 ? "nobody has looked whether the channels have mixed"
-                : "the channels are still apart: the draw-off side can pass syrup";
+                : "the channels are still apart, and the draw-off was never read at the boil";
         }
 
-        return After(sugar.Brix) > target - 2 ? "the draw-off side is near syrup and can pass it" : null;
+        // Since that reading the last cell can have taken up no more sugar than the feed for the water boiled away brought.
+        var cell = state.Rig.Pan.Liters * 1.05 / SugarBalance.Cells(now.Setting.Description);
+        var taken = (state.Rig.Evaporated.Liters - drawOff.EvaporatedLiters) * state.Rig.Sap.MassFraction;
+        var thickest = drawOff.Sugar.Brix + (100 * taken / double.Max(cell, 0.1));
+        return After(thickest) > target - 2 ? "the draw-off side is near syrup and can pass it" : null;
     }
 
     private static void Seen(

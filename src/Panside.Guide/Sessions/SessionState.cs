@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Rig;
 
 namespace Panside.Guide.Sessions;
@@ -86,6 +87,9 @@ public sealed record SessionState
     /// <summary>The last believed tank reading, from which the next interval counts.</summary>
     public TankAnchor? Anchor { get; init; }
 
+    /// <summary>The last draw-off temperature that told of sugar, from which the draw-off side can only have thickened.</summary>
+    public DrawOffAnchor? DrawOff { get; init; }
+
     /// <summary>Sums over the session.</summary>
     public Totals Totals { get; init; } = new();
 
@@ -123,6 +127,11 @@ public sealed record SessionState
 /// <param name="DrawnLiters">Liters of syrup drawn by then.</param>
 /// <param name="At">When.</param>
 public sealed record TankAnchor(double Liters, double EvaporatedLiters, double RefilledLiters, double PanLiters, double DrawnLiters, Moment At);
+
+/// <summary>What stood at the draw-off when its thermometer told of sugar.</summary>
+/// <param name="Sugar">The sugar content there.</param>
+/// <param name="EvaporatedLiters">Water that the model had boiled away by then.</param>
+public sealed record DrawOffAnchor(SugarContent Sugar, double EvaporatedLiters);
 
 /// <summary>Sums over the session.</summary>
 public sealed record Totals

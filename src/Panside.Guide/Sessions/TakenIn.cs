@@ -49,6 +49,12 @@ internal sealed class TakenIn(Setting setting)
             };
         }
 
+        if (reading.Name == ReadingName.DrawTemperature
+            && DrawPoint.SugarAt(state, UnitSystem.Temperature(reading.Measure)) is { } atDraw)
+        {
+            return state with { DrawOff = new(atDraw, state.Rig.Evaporated.Liters) };
+        }
+
         if (reading.Name == ReadingName.SapBrix)
         {
             var sap = UnitSystem.Sugar(reading.Measure);

@@ -34,7 +34,7 @@ internal sealed record Makeup
     public double SapCelsius { get; init; } = 3;
 
     /// <summary>Share of the fire's heat that comes to the pan at once.</summary>
-    public double ToPan { get; init; } = 0.295;
+    public required double ToPan { get; init; }
 
     /// <summary>Share of what the draft takes from the brick that comes to the pan.</summary>
     public double SweptToPan { get; init; } = 0.3;
@@ -136,6 +136,7 @@ internal sealed record Makeup
         return new()
         {
             Rig = rig,
+            ToPan = forced ? 0.295 : 0.275,
             Materials = new(station),
             CellArea = area / cells,
             HeatShares = Shares(cells, random),

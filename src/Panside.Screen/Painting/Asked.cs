@@ -9,16 +9,18 @@ namespace Panside.Screen.Painting;
 /// <param name="Tone">Its tone.</param>
 /// <param name="Reasons">Why.</param>
 /// <param name="Hint">What may be typed.</param>
-internal sealed record Asked(string Action, Tone Tone, IReadOnlyList<string> Reasons, string Hint)
+/// <param name="Stands">The kind of entry that stands here instead of in the conversation.</param>
+internal sealed record Asked(string Action, Tone Tone, IReadOnlyList<string> Reasons, string Hint, EntryKind? Stands = null)
 {
-    private const string Leaving = "Leave the session? It can be gone on with. Press Ctrl-C again, or any key to stay.";
+    private const string Leaving = "Leave the session? It can be gone on with.";
+    private const string HowToLeave = "  Press Ctrl-C again, or any key to stay.";
 
     /// <summary>What stands above the input line.</summary>
     public static Asked Of(Situation now, ScreenPicture picture)
     {
         if (picture.Mode == ScreenMode.AskingToLeave)
         {
-            return new(Leaving, Tone.Doubt, [], "");
+            return new(Leaving, Tone.Doubt, [], HowToLeave);
         }
 
         if (now.State.IsOver)
@@ -26,14 +28,19 @@ internal sealed record Asked(string Action, Tone Tone, IReadOnlyList<string> Rea
             return new("This boil is over. Press Enter to leave.", Tone.Strong, [], "");
         }
 
-        if (now.State.Doubted is { } doubted)
+        var asked = now.State.Open is { } open ? Of(now, open) : Resting(now);
+        if (now.State.Doubted is not { } doubted)
         {
-            var question = picture.Said.LastOrDefault(entry => entry.Kind == EntryKind.Question)?.Texts
-                ?? [$"? Is this right: {Describe.Line(doubted)}?", "  [yes, no, or the right value]"];
-            return new(question[0], Tone.Doubt, [.. question.Skip(1)], "");
+            return asked;
         }
 
-        return now.State.Open is { } open ? Of(now, open) : Resting(now);
+        var question = picture.Said.LastOrDefault(entry => entry.Kind == EntryKind.Question)?.Texts
+            ?? [$"? Is this right: {Describe.Line(doubted)}?", "  [yes, no, or the right value]"];
+
+        // Danger is never hidden behind a question about a number.
+        return asked.Tone == Tone.Danger
+            ? asked with { Reasons = [.. asked.Reasons.Take(1), $"{question[0]} [yes or no answers this first]"] }
+            : new(question[0], Tone.Doubt, [.. question.Skip(1)], "", EntryKind.Question);
     }
 
     private static Asked Of(Situation now, Prompt open)
@@ -42,20 +49,28 @@ internal sealed record Asked(string Action, Tone Tone, IReadOnlyList<string> Rea
             ? (step.Advise, step.Urgency)
             : (now.Setting.Flow.Watches.FirstOrDefault(watch => watch.Id == open.Step)?.Advise, "info");
         var words = (advise is { } action
-            ? Alarm.Words(action, urgency, open.Text, open.Because ?? "")
+            ? Standing.Words(action, urgency, open.Text, open.Because ?? "")
             : LinesOfText.Of([new PromptLine(null, 0, open)])).ToList();
         var hint = LinesOfText.Hint(open);
+        var age = ReadingName.FromCode(open.Ask) is { } reading && now.State.Last(reading) is { } last
+            ? now.State.MinutesSince(last.At)
+            : open.LastMinutes;
         var tone = advise is null ? Tone.Plain : Entry.ToneOf(urgency);
         return new(
             Columns.Clean(words[0]), tone == Tone.Plain ? Tone.Strong : tone,
-            [.. words.Skip(1).Where(text => text != hint).Select(Columns.Clean)], hint);
+            [.. words.Skip(1).Where(text => text != hint).Select(Columns.Clean)],
+            LinesOfText.Hint(open with { LastMinutes = age }), EntryKind.Prompt);
     }
 
     private static Asked Resting(Situation now)
     {
-        const string Hint = "  [a reading, something done or seen; 'help' for the words]";
-        return now.State.Now is { } at && Dues.Next(now) is { } due
-            ? new($"Nothing to do just now. Next: {due.Name} {Times.Until(at.Time, due.At)}.", Tone.Plain, [], Hint)
-            : new("Nothing to do just now.", Tone.Plain, [], Hint);
+        var next = now.State.Now is { } at && Dues.Next(now) is { } due ? $"Next: {due.Name} {Times.Until(at.Time, due.At)}." : "";
+        if (Standing.Quiet(now) is { Count: > 0 } advice)
+        {
+            return new(Columns.Clean(advice[0]), Tone.Strong, [.. advice.Skip(1).Select(Columns.Clean)], ("  " + next).TrimEnd());
+        }
+
+        var calm = Standing.Alarm(now) is null ? "Nothing to do just now. " : "";
+        return new((calm + next).TrimEnd(), Tone.Plain, [], "  [a reading, something done or seen; 'help' for the words]");
     }
 }

@@ -1,5 +1,3 @@
-using Panside.Guide.Sessions;
-
 namespace Panside.Screen.Painting;
 
 /// <summary>The conversation, wrapped; what is still open stands above the input line and not here.</summary>
@@ -7,21 +5,22 @@ internal static class ConversationRows
 {
     /// <summary>Rows that end so many rows before the newest.</summary>
     /// <param name="entries">What was said.</param>
-    /// <param name="state">The state, for what is still open.</param>
+    /// <param name="open">The kind of the newest entry that is shown elsewhere; null where none is.</param>
     /// <param name="width">Columns.</param>
     /// <param name="height">Rows wanted; as many are given.</param>
     /// <param name="scroll">Rows below the last one shown.</param>
-    /// <returns>The rows, and how far it could be scrolled.</returns>
+    /// <returns>The rows, and how far it is scrolled: no further than there is something to see.</returns>
     public static (IReadOnlyList<StyledLine> Rows, int Scroll) Of(
-        IReadOnlyList<Entry> entries, SessionState state, int width, int height, int scroll)
+        IReadOnlyList<Entry> entries, EntryKind? open, int width, int height, int scroll)
     {
-        var hidden = Hidden(entries, state);
+        var hidden = open is { } kind ? LastOf(entries, entry => entry.Kind == kind) : -1;
+        var fresh = LastOf(entries, entry => entry.Opens);
         var upward = new List<StyledLine>();
         for (var index = entries.Count - 1; index >= 0 && upward.Count < height + scroll; index--)
         {
             if (index != hidden)
             {
-                upward.AddRange(Of(entries[index], width).Reverse());
+                upward.AddRange(Of(entries[index], width, index >= fresh).Reverse());
             }
         }
 
@@ -30,9 +29,10 @@ internal static class ConversationRows
         return ([.. Enumerable.Repeat(StyledLine.Empty, height - rows.Count), .. rows], possible);
     }
 
-    /// <summary>One entry, wrapped.</summary>
-    public static IEnumerable<StyledLine> Of(Entry entry, int width)
+    /// <summary>One entry, wrapped. Color is for the last answer only: what is settled stays quiet.</summary>
+    private static IEnumerable<StyledLine> Of(Entry entry, int width, bool isFresh)
     {
+        var tone = isFresh || entry.Tone == Tone.Plain ? entry.Tone : Tone.Strong;
         for (var index = 0; index < entry.Texts.Count; index++)
         {
             var opening = index == 0 && entry.Time.Length > 0 ? entry.Time + " " : "";
@@ -42,25 +42,21 @@ internal static class ConversationRows
                 var before = row[..int.Min(opening.Length, row.Length)];
                 var marked = row[before.Length..int.Min(before.Length + mark, row.Length)];
                 yield return new(
-                    new Piece(before, Tone.Plain), new Piece(marked, entry.Tone), new Piece(row[(before.Length + marked.Length)..], Tone.Plain));
+                    new Piece(before, Tone.Plain), new Piece(marked, tone), new Piece(row[(before.Length + marked.Length)..], Tone.Plain));
                 mark = entry.Tone == Tone.Strong ? mark : 0;
                 opening = "";
             }
         }
     }
 
-    private static int Hidden(IReadOnlyList<Entry> entries, SessionState state)
+    private static int LastOf(IReadOnlyList<Entry> entries, Func<Entry, bool> isIt)
     {
-        var kind = state.Doubted is not null ? EntryKind.Question : EntryKind.Prompt;
-        var isOpen = state.Doubted is not null || state.Open is not null;
-        for (var index = entries.Count - 1; isOpen && index >= 0; index--)
+        var index = entries.Count - 1;
+        while (index >= 0 && !isIt(entries[index]))
         {
-            if (entries[index].Kind == kind)
-            {
-                return index;
-            }
+            index--;
         }
 
-        return -1;
+        return index;
     }
 }

@@ -31,8 +31,8 @@ internal static class FigureRows
         yield return Row("Rate", Figures.Of(now, "rate"), "reckoned", PanelRow.Useful);
         if (Forecasts.One(now, Forecasts.Residual) is { P50: { } likely, P95: { } worst, Unit: var unit })
         {
-            yield return PanelRow.Of(
-                "Boils away", LabelWidth, $"{Amount.Shown(new(likely, unit))}, up to {Amount.Shown(new(worst, unit))}", PanelRow.Deciding);
+            var least = likely < worst ? Times.Number(likely) + ", " : "";
+            yield return PanelRow.Of("Boils away", LabelWidth, $"{least}up to {Amount.Shown(new(worst, unit))}", PanelRow.Deciding);
         }
     }
 
@@ -43,11 +43,12 @@ internal static class FigureRows
             return Row(label, "not read", "", PanelRow.Deciding);
         }
 
-        var shown = now.Setting.Units.Convert(read.Value, now.Setting.Units.Preferred(name.Kind));
+        var unit = now.Setting.Units.Preferred(name.Kind);
+        var shown = read.Value.Unit == unit ? Amount.Plain(read.Value) : Amount.Shown(now.Setting.Units.Convert(read.Value, unit));
         var age = now.State.MinutesSince(read.At);
         var isOld = age > 2 * name.Interval.TotalMinutes;
         return Row(
-            label, Amount.Shown(shown), isOld ? $"old {Times.Span(age)}" : Times.Span(age), PanelRow.Deciding, isOld ? Tone.Strong : Tone.Plain);
+            label, shown, isOld ? $"old {Times.Span(age)}" : Times.Span(age), PanelRow.Deciding, isOld ? Tone.Strong : Tone.Plain);
     }
 
     private static PanelRow Row(string label, string value, string note, int rank, Tone tone = Tone.Plain) =>

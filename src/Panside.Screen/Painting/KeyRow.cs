@@ -10,13 +10,17 @@ internal static class KeyRow
     /// <summary>As many hints as fit, the most needed first.</summary>
     public static StyledLine Of(int width)
     {
-        var text = "";
-        foreach (var key in WordKeys.All.Where(key => key.Hint.Length > 0).Select(key => $"{key.Name} {key.Hint}").Append("Ctrl-C Leave").Take(HintsAtMost))
+        var emergency = WordKeys.All[0];
+        var text = Hint(emergency);
+        foreach (var key in WordKeys.All.Skip(1).Select(Hint).Append("Ctrl-C Leave").Take(HintsAtMost - 1))
         {
-            var longer = text.Length == 0 ? key : text + "  " + key;
+            var longer = text + "  " + key;
             text = longer.Length <= width ? longer : text;
         }
 
-        return StyledLine.Of(text).Fit(width);
+        var strong = Hint(emergency).Length;
+        return new StyledLine(new Piece(text[..strong], Tone.Strong), new Piece(text[strong..], Tone.Plain)).Fit(width);
     }
+
+    private static string Hint(WordKey key) => $"{key.Name} {key.Hint}";
 }

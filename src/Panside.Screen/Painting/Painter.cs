@@ -32,10 +32,11 @@ internal static class Painter
 
     private static Frame Full(ScreenPicture picture, Situation now, int width, int height)
     {
-        var block = Block(picture, now, width, RowsOfReasons);
+        var asked = Asked.Of(now, picture);
+        var block = Block(asked, now, width, RowsOfReasons);
         var body = height - block.Count - 4;
         var right = Panel.WidthFor(width);
-        var (rows, scroll) = ConversationRows.Of(picture.Said, picture.State, width - right - 1, body, picture.Scroll);
+        var (rows, scroll) = ConversationRows.Of(picture.Said, asked.Stands, width - right - 1, body, picture.Scroll);
         var column = Panel.Of(now, right, body);
         var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width);
         return new(
@@ -56,11 +57,12 @@ internal static class Painter
         var hasInput = height > 1;
         var hasTop = height > 5;
         var room = height - (hasInput ? 1 : 0) - (hasTop ? 1 : 0);
-        var block = Block(picture, now, width, 0);
+        var asked = Asked.Of(now, picture);
+        var block = Block(asked, now, width, 0);
 
         // What matters most comes first; the hint gives way before it.
         var kept = block.Take(room).ToList();
-        var (rows, scroll) = ConversationRows.Of(picture.Said, picture.State, width, room - kept.Count, picture.Scroll);
+        var (rows, scroll) = ConversationRows.Of(picture.Said, asked.Stands, width, room - kept.Count, picture.Scroll);
         var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width);
         return new(
             [
@@ -74,10 +76,9 @@ internal static class Painter
     }
 
     /// <summary>An open alarm, what is asked, why, and what may be typed.</summary>
-    private static List<StyledLine> Block(ScreenPicture picture, Situation now, int width, int reasons)
+    private static List<StyledLine> Block(Asked asked, Situation now, int width, int reasons)
     {
-        var asked = Asked.Of(now, picture);
-        var alarm = Alarm.Of(now) is { } line ? [StyledLine.Of(Columns.Shorten(line.ToString(), width), line.Pieces[0].Tone)] : Array.Empty<StyledLine>();
+        var alarm = Standing.Alarm(now) is { } line ? [StyledLine.Of(Columns.Shorten(line.ToString(), width), line.Pieces[0].Tone)] : Array.Empty<StyledLine>();
         return
         [
             .. alarm.Select(row => row.Fit(width)),

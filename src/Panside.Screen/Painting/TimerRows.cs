@@ -16,11 +16,13 @@ internal static class TimerRows
             yield break;
         }
 
+        // In an emergency nothing that calls for wood or syrup draws the eye away.
+        var isCalm = !TopRow.IsEmergency(now.State, now.Setting);
         if (now.IsHeld)
         {
             yield return Row("Wood", "no more goes in", PanelRow.Deciding);
         }
-        else if (Dues.Wood(now) is { } wood)
+        else if (isCalm && Dues.Wood(now) is { } wood)
         {
             yield return Row("Wood due", Times.Until(at.Time, wood), PanelRow.Deciding, Pressing(at, wood));
         }
@@ -35,7 +37,7 @@ internal static class TimerRows
             yield return Row("To read", $"{due.Name} {Times.To(at.Time, due.At)}", PanelRow.Useful);
         }
 
-        foreach (var row in Forecast(now))
+        foreach (var row in isCalm ? Forecast(now) : [])
         {
             yield return row;
         }
@@ -45,17 +47,17 @@ internal static class TimerRows
     {
         if (Forecasts.One(now, Forecasts.ToDraw) is { P50: { } draw, P5: { } soon })
         {
-            yield return Row("Next draw", $"{Times.Span(draw)}, least {Times.Span(soon)}", PanelRow.Useful);
+            yield return Row("Next draw", Times.Forecast(draw, "least", soon), PanelRow.Useful);
         }
 
         if (Forecasts.One(now, Forecasts.ToLastCharge) is { P50: { } charge, P5: { } soonest })
         {
-            yield return Row("Last charge", $"{Times.Span(charge)}, least {Times.Span(soonest)}", PanelRow.Deciding);
+            yield return Row("Last charge", Times.Forecast(charge, "least", soonest), PanelRow.Deciding);
         }
 
         if (now.IsHeld && Forecasts.One(now, Forecasts.ToStill) is { P50: { } still, P95: { } latest })
         {
-            yield return Row("Still in", $"{Times.Span(still)}, most {Times.Span(latest)}", PanelRow.Deciding);
+            yield return Row("Pan still", (latest < 1 ? "" : "in ") + Times.Forecast(still, "most", latest), PanelRow.Deciding);
         }
     }
 

@@ -13,12 +13,15 @@ internal static class TopRow
     public static string Phase(SessionState state, Setting setting) =>
         state.IsOver ? Flow.End : state.Step.Length == 0 ? "" : setting.Flow.PhaseOf(state.Step).Code;
 
+    /// <summary>Whether there is an emergency.</summary>
+    public static bool IsEmergency(SessionState state, Setting setting) => Phase(state, setting) == "emergency";
+
     /// <summary>The row.</summary>
     public static StyledLine Of(ScreenPicture picture, int width)
     {
         var (state, setting) = (picture.State, picture.Setting);
-        var phase = Phase(state, setting);
-        var left = " " + phase.Replace('-', ' ').ToUpperInvariant();
+        var tone = IsEmergency(state, setting) ? Tone.Danger : Tone.Bar;
+        var left = " " + Phase(state, setting).Replace('-', ' ').ToUpperInvariant();
         left += setting.Header.Practice ? $"   {Practice}" : "";
         var clock = state.Now is { } now ? Entries.Clock(now) + " " : "";
         var since = state.Started is { } started ? $"{Times.Span(state.MinutesSince(started))} since start   " : "";
@@ -27,12 +30,10 @@ internal static class TopRow
             if (Columns.Of(left) + Columns.Of(right) + 2 <= width)
             {
                 var gap = new string(' ', width - Columns.Of(left) - Columns.Of(right));
-                return StyledLine.Of(left + gap + right, ToneOf(phase));
+                return StyledLine.Of(left + gap + right, tone);
             }
         }
 
-        return StyledLine.Of(left, ToneOf(phase)).Fit(width);
+        return StyledLine.Of(left, tone).Fit(width);
     }
-
-    private static Tone ToneOf(string phase) => phase == "emergency" ? Tone.Danger : Tone.Bar;
 }

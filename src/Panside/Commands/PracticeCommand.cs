@@ -3,6 +3,7 @@ using Panside.Faces;
 using Panside.Journal;
 using Panside.Practice;
 using Panside.Practice.Operator;
+using Panside.Screen;
 
 namespace Panside.Commands;
 
@@ -21,7 +22,7 @@ internal static class PracticeCommand
         var scenario = new Option<string>("--scenario") { Description = string.Join(" ", Scenario.All.Select(one => $"{one.Name}: {one.Summary}.")), DefaultValueFactory = _ => Scenario.ColdStart.Name, HelpName = "NAME" };
         var seed = new Option<long>("--seed") { Description = "Another seed is another rig of the same size; the same seed is the same rig.", DefaultValueFactory = _ => 1, HelpName = "N" };
         var unattended = new Option<bool>("--unattended") { Description = "A simulated operator follows the advice to the end; prints the outcome." };
-        var plain = new Option<bool>("--plain") { Description = "The conversation as lines of text; so far practice has no other face." };
+        var plain = new Option<bool>("--plain") { Description = "The conversation as lines of text; chosen by itself without a terminal." };
         var stream = new Option<bool>("--stream") { Description = "Not with a simulated rig." };
         scenario.AcceptOnlyFromAmong([.. Scenario.All.Select(one => one.Name)]);
         var command = new Command("practice", "Guides a boil on a simulated rig.") { speed, scenario, seed, unattended, plain, stream };
@@ -47,7 +48,7 @@ internal static class PracticeCommand
 
             using var session = Opening.Open(arguments, practice: true);
             var rig = new PracticeRig(session.Setting.Rig, Scenario.Named(parsed.GetValue(scenario)!)!, parsed.GetValue(seed));
-            return parsed.GetValue(unattended) ? Unattended(session, rig) : Attend(session, rig, parsed.GetValue(speed));
+            return parsed.GetValue(unattended) ? Unattended(session, rig) : Attend(session, rig, parsed.GetValue(speed), parsed.GetValue(plain));
         });
         return command;
     }
@@ -80,12 +81,19 @@ internal static class PracticeCommand
         return outcome.IsGood ? ExitStatus.Done : ExitStatus.Wrong;
     }
 
-    private static int Attend(RecordedSession session, PracticeRig rig, double speed)
+    private static int Attend(RecordedSession session, PracticeRig rig, double speed, bool plain)
     {
         var clock = new PracticeClock(TimeProvider.System, speed);
-        var practice = new Attended(new PracticeDoor(session), rig, clock.GetLocalNow());
-        var instruments = new Instruments(rig, session.Setting.Units, rig.Seed);
+        var conversation = new PracticeConversation(session, rig, clock.GetLocalNow());
+        var screen = !plain && !Console.IsInputRedirected && !Console.IsOutputRedirected
+            && Environment.GetEnvironmentVariable("TERM") is not ("dumb" or null or "");
+        if (screen)
+        {
+            FullScreen.Run(conversation, clock, ExitStatus.Interrupted);
+            return PracticeEnd.Tell(conversation, Console.Out);
+        }
+
         using var interrupt = new Interrupt();
-        return new PracticeFace(session, practice, instruments, Console.In, Console.Out, Console.Error, clock).Run(interrupt.Token);
+        return new PracticeFace(conversation, Console.In, Console.Out, Console.Error, clock).Run(interrupt.Token);
     }
 }

@@ -49,7 +49,8 @@ internal static class PracticeReport
         }
 
         string Shown(Measure? measure) => measure is { } known ? Amount.Shown(known) : "not known";
-        yield return $"The assistant says: sap used {Shown(said.SapUsed)}; syrup made {Shown(said.SyrupMade)} at {Shown(said.SyrupBrix)}; "
+        yield return $"The assistant says: sap used {Shown(said.SapUsed)}; syrup made {Shown(said.SyrupMade)}"
+            + $"{(said.SyrupBrix is { } brix ? $" at {Amount.Shown(brix)}" : "")}; "
             + $"wood {Shown(said.Wood)}; {Amount.Minutes(said.Minutes?.Value ?? 0)}; {(said.Safe ? "safe" : "not safe")}.";
     }
 

@@ -1,0 +1,93 @@
+using Panside.Commands;
+using Panside.Faces;
+using Panside.Guide.Lines;
+using Panside.Practice;
+
+namespace Panside.Tests.Practice;
+
+public class PracticeConversationTests
+{
+    private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
+
+    [Fact]
+    public void Looking_is_answered_beside_the_record_and_every_own_line_bears_the_mark()
+    {
+        using var scratch = new Scratch();
+        using (var session = Open(scratch))
+        {
+            var conversation = Of(session);
+            conversation.Hear(new Tick(At(0)));
+            var seen = conversation.Hear(new Text(At(1), "look"));
+            Assert.All(seen, line => Assert.StartsWith("PRACTICE ", Assert.IsType<ToldLine>(line).Text, StringComparison.Ordinal));
+            Assert.Contains(seen, line => ((ToldLine)line).Text.Contains("boil still", StringComparison.Ordinal));
+            conversation.Hear(new Text(At(2), "tank 22"));
+        }
+
+        var record = Assert.Single(Directory.GetFiles(Path.Combine(scratch.Folder, "practice")));
+        var lines = File.ReadAllText(record);
+        Assert.DoesNotContain("look", lines, StringComparison.Ordinal);
+        Assert.Contains("scenario cold-start, seed 1", lines, StringComparison.Ordinal);
+        Assert.Contains("\"practice\":true", lines, StringComparison.Ordinal);
+        Assert.False(Directory.Exists(Path.Combine(scratch.Folder, "sessions")));
+    }
+
+    [Fact]
+    public void What_a_person_says_was_done_is_done_at_the_rig()
+    {
+        using var scratch = new Scratch();
+        using var session = Open(scratch);
+        var conversation = Of(session);
+        conversation.Hear(new Tick(At(0)));
+        conversation.Hear(new Text(At(1), "lit"));
+        for (var minute = 9; minute < 60; minute += 8)
+        {
+            conversation.Hear(new Text(At(minute), "wood"));
+        }
+
+        Assert.Contains(conversation.Hear(new Text(At(60), "look")), line => ((ToldLine)line).Text.Contains("boil rolling", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void The_plain_face_ends_as_interrupted_where_the_input_ends()
+    {
+        using var scratch = new Scratch();
+        using var session = Open(scratch);
+        using var input = new StringReader("look\n");
+        using var output = new StringWriter();
+        var exit = new PracticeFace(Of(session), input, output, TextWriter.Null, TimeProvider.System).Run(CancellationToken.None);
+        Assert.Equal(ExitStatus.Interrupted, exit);
+        Assert.Contains("PRACTICE tank", output.ToString(), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("practice", "--stream")]
+    [InlineData("practice", "--speed", "100")]
+    [InlineData("practice", "--speed", "0")]
+    [InlineData("practice", "--scenario", "nowhere")]
+    public void What_cannot_be_practised_is_refused(params string[] arguments) => Assert.Equal(ExitStatus.Unusable, CommandLine.Run(arguments));
+
+    [Fact]
+    public void A_record_is_not_gone_on_with()
+    {
+        using var scratch = new Scratch();
+        File.WriteAllText(scratch["old.jsonl"], "{}\n");
+        Assert.Equal(ExitStatus.Unusable, CommandLine.Run(["practice", "--unattended", "--journal", scratch["old.jsonl"]]));
+    }
+
+    [Fact]
+    public void The_clock_runs_as_often_as_it_is_told_to()
+    {
+        var real = new Microsoft.Extensions.Time.Testing.FakeTimeProvider(Evening);
+        var clock = new PracticeClock(real, 20);
+        real.Advance(TimeSpan.FromMinutes(3));
+        Assert.Equal(Evening.AddHours(1), clock.GetUtcNow());
+    }
+
+    private static Journal.RecordedSession Open(Scratch scratch) =>
+        Opening.Open(new(null, null, "beginner", null, scratch.Folder), practice: true);
+
+    private static PracticeConversation Of(Journal.RecordedSession session) =>
+        new(session, new PracticeRig(session.Setting.Rig, Scenario.ColdStart, 1), Evening);
+
+    private static Moment At(int minute) => Moment.Of(Evening.AddMinutes(minute));
+}

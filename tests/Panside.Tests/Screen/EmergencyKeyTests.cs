@@ -1,0 +1,54 @@
+using Panside.Screen.Painting;
+using Panside.Tests.Screen.Support;
+using Terminal.Gui.Input;
+
+namespace Panside.Tests.Screen;
+
+public sealed class EmergencyKeyTests
+{
+    public static TheoryData<string> Moments => new(Evening.Scenes.Keys.Where(scene => scene is not "over"));
+
+    [Theory]
+    [MemberData(nameof(Moments))]
+    public void One_key_leads_to_the_emergency_from_every_phase(string scene)
+    {
+        using var stage = Stage.At(scene);
+        stage.Press(Key.F9);
+        AssertEmergency(stage);
+    }
+
+    [Fact]
+    public void One_key_leads_to_the_emergency_while_it_asks_whether_to_leave()
+    {
+        using var stage = Stage.At("steady-boil");
+        stage.Press(Key.C.WithCtrl);
+        stage.Press(Key.F9);
+        AssertEmergency(stage);
+    }
+
+    [Fact]
+    public void What_is_half_typed_does_not_hold_the_emergency_back()
+    {
+        using var stage = Stage.At("steady-boil");
+        stage.Letters("tank 2");
+        stage.Press(Key.F9);
+        AssertEmergency(stage);
+        Assert.Contains("You: tank 2", stage.Text);
+    }
+
+    [Fact]
+    public void An_open_question_does_not_hide_what_to_do_in_the_emergency()
+    {
+        using var stage = Stage.At("question");
+        stage.Press(Key.F9);
+        Assert.Contains("\n!!! DANGER: Look at the pan.", stage.Text);
+        Assert.Contains("[yes or no answers this first]", stage.Text);
+    }
+
+    private static void AssertEmergency(Stage stage)
+    {
+        Assert.Equal("emergency", TopRow.Phase(stage.Door.State, stage.Door.Setting));
+        Assert.StartsWith(" EMERGENCY", stage.Text);
+        Assert.Contains("\n!!! DANGER: ", stage.Text);
+    }
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+using Microsoft.Extensions.Time.Testing;
+using Panside.Screen;
+using Panside.Screen.Painting;
+
+namespace Panside.Tests.Screen.Support;
+
+/// <summary>A conversation that was led so far without any screen.</summary>
+internal sealed class Played
+{
+    private static readonly TimeSpan Step = TimeSpan.FromSeconds(15);
+
+    public Played(IConversation? door = null)
+    {
+        Door = door ?? new SessionDoor(SessionDoor.BuiltIn());
+        Talk = new(Door, Clock);
+        Talk.Start();
+    }
+
+    public FakeTimeProvider Clock { get; } = Evening.Clock();
+
+    public IConversation Door { get; }
+
+    public Talk Talk { get; }
+
+    public ScreenPicture Picture => new(Talk.State, Talk.Setting, Talk.Said, Talk.Told);
+
+    /// <summary>The conversation at one of the scenes.</summary>
+    public static Played Scene(string name)
+    {
+        var played = new Played();
+        foreach (var line in Evening.Scenes[name])
+        {
+            if (line[0] != '@')
+            {
+                played.Talk.Say(line);
+                continue;
+            }
+
+            var minutes = double.Parse(line[1..], CultureInfo.InvariantCulture);
+            for (var until = played.Clock.GetUtcNow().AddMinutes(minutes); played.Clock.GetUtcNow() < until;)
+            {
+                played.Clock.Advance(Step);
+                played.Talk.Check();
+            }
+        }
+
+        return played;
+    }
+}
