@@ -77,10 +77,16 @@ public sealed class JournalFile : IDisposable
             _stream.Write(Encoding.UTF8.GetBytes(text.ToString()));
             _stream.Flush(flushToDisk: true);
         }
-        catch (IOException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             TakeBack(before);
             throw;
+        }
+        catch (ArgumentOutOfRangeException fault)
+        {
+            // So the runtime tells a file that is larger than the disk or its owner's limit lets it be.
+            TakeBack(before);
+            throw new IOException("The file is as large as this disk or this user may make it.", fault);
         }
     }
 

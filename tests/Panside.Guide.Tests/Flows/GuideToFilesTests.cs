@@ -1,0 +1,138 @@
+using System.Text.RegularExpressions;
+using Panside.Guide.Advice;
+using Panside.Guide.Flows;
+using Panside.Guide.Lines;
+using Panside.Guide.Rigs;
+using Panside.Guide.Yaml;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Guide.Tests.Flows;
+
+/// <summary>docs/flows.md and docs/rigs.md name everything that a file may hold, and state what the program does.</summary>
+public partial class GuideToFilesTests
+{
+    private static readonly string Flows = RepositoryFiles.Read("docs", "flows.md");
+    private static readonly string Rigs = RepositoryFiles.Read("docs", "rigs.md");
+
+    /// <summary>A flow with a key too many in every mapping; the faults list the keys that there are.</summary>
+    private const string StrangeFlow = """
+        x: 1
+        flow: f
+        words: { emergency: [sos] }
+        anywhere: [{ when: word emergency, go: a, x: 1 }]
+        watches: [{ watch: w, x: 1 }]
+        phases: [{ phase: p, x: 1, steps: [{ step: a, x: 1 }] }]
+        advices: [{ id: i, x: 1 }]
+        """;
+
+    private const string StrangeRig =
+        "x: 1\npan: { x: 1, depth: { x: 1 } }\nfire: { x: 1, wood: { x: 1 } }\nfeed: { x: 1 }\nsyrup: { x: 1 }\n";
+
+    [Fact]
+    public void Every_fact_has_a_line_of_its_own() => Assert.All(Facts.Names, fact => Assert.Single(Rows(Flows), row => row.StartsWith($"| `{fact}` | ", StringComparison.Ordinal)));
+
+    [Fact]
+    public void Every_figure_has_a_line_of_its_own() => Assert.All(Figures.Names, figure => Assert.Single(Rows(Flows), row => row.StartsWith($"| `{{{figure}}}` | ", StringComparison.Ordinal)));
+
+    [Fact]
+    public void No_fact_and_no_figure_is_described_that_there_is_not()
+    {
+        var (facts, figures) = (Section(Flows, "## Facts"), Section(Flows, "## Figures"));
+        Assert.Equal(Facts.Names, First().Matches(facts).Select(match => match.Groups["name"].Value).Order(StringComparer.Ordinal));
+        Assert.Equal(Figures.Names, First().Matches(figures).Select(match => match.Groups["name"].Value.Trim('{', '}')).Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public void Every_name_that_a_trigger_an_advice_or_a_question_may_use_is_listed()
+    {
+        var names = ReadingName.All.Select(name => name.Code)
+            .Concat(ObservationName.All.SelectMany(name => name.States.Append(name.Code)))
+            .Concat(DeedName.All.Select(name => name.Code))
+            .Concat(AnswerWords.All)
+            .Concat(Actions.All).Concat(Urgencies.All).Concat(Forecasts.Names);
+        Assert.All(names, name => Assert.Matches($"`(answer )?{name}`", Flows));
+    }
+
+    [Fact]
+    public void Every_key_of_a_flow_is_described()
+    {
+        var known = Known(() => FlowFile.Read("f", StrangeFlow, Vocabularies.Flow));
+        Assert.Equal(6, known.Count);
+        Assert.All(known.SelectMany(keys => keys), key => Assert.Contains($"`{key}`", Flows, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Every_key_of_a_rig_is_described()
+    {
+        var known = Known(() => RigFile.Read("r", StrangeRig));
+        Assert.Equal(7, known.Count);
+        var above = new Dictionary<string, string>
+        {
+            ["length"] = "pan.", ["width"] = "pan.", ["channels"] = "pan.", ["run"] = "pan.depth.", ["least"] = "pan.depth.", ["flood"] = "pan.depth.",
+            ["wall"] = "pan.depth.", ["draft"] = "fire.", ["firebrick"] = "fire.", ["charge"] = "fire.", ["interval"] = "fire.", ["species"] = "fire.wood.",
+            ["moisture"] = "fire.wood.", ["tank"] = "feed.", ["float"] = "feed.", ["target"] = "syrup.",
+        };
+        var leaves = known.SelectMany(keys => keys).Where(key => key is not ("pan" or "depth" or "fire" or "wood" or "feed" or "syrup")).ToList();
+        Assert.Equal(19, leaves.Count);
+        Assert.All(leaves, key => Assert.Single(Rows(Rigs), row => row.Split(" | ").Length == 4 && row.StartsWith($"| `{above.GetValueOrDefault(key)}{key}` | ", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void The_defaults_of_a_rig_are_stated_as_they_are()
+    {
+        string Row(string key) => Rows(Rigs).Single(row => row.StartsWith($"| `{key}` | ", StringComparison.Ordinal)).Split(" | ")[^1];
+        var foot = Area.FromSquareFeet(1);
+        Assert.StartsWith($"{RigDefaults.Altitude.Feet:0} ft", Row("altitude"), StringComparison.Ordinal);
+        Assert.StartsWith($"{RigDefaults.RunDepth.Inches:0.##} in", Row("pan.depth.run"), StringComparison.Ordinal);
+        Assert.StartsWith($"{RigDefaults.LeastDepth.Inches:0.##} in", Row("pan.depth.least"), StringComparison.Ordinal);
+        Assert.StartsWith($"{RigDefaults.FloodDepth.Inches:0.##} in", Row("pan.depth.flood"), StringComparison.Ordinal);
+        Assert.StartsWith($"{RigDefaults.WallDepth.Inches:0.##} in", Row("pan.depth.wall"), StringComparison.Ordinal);
+        Assert.StartsWith($"{RigDefaults.Channels(Length.FromFeet(4))}; {RigDefaults.Channels(Length.FromInches(23))} in a pan shorter than 24 in", Row("pan.channels"), StringComparison.Ordinal);
+        Assert.StartsWith($"{RigDefaults.Firebrick(foot).Pounds:0.##} lb a square foot", Row("fire.firebrick"), StringComparison.Ordinal);
+        Assert.StartsWith(RigDefaults.WoodSpecies, Row("fire.wood.species"), StringComparison.Ordinal);
+        Assert.StartsWith($"{RigDefaults.WoodMoisturePercent:0} %", Row("fire.wood.moisture"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"{RigDefaults.Charge(foot, Draft.Forced).Pounds * 8:0.##}/8 lb a square foot of pan with a blower, {RigDefaults.Charge(foot, Draft.Natural).Pounds * 8:0.##}/8 lb without",
+            Row("fire.charge"), StringComparison.Ordinal);
+        Assert.StartsWith(
+            $"{RigDefaults.Interval(Draft.Forced).TotalMinutes} min with a blower, {RigDefaults.Interval(Draft.Natural).TotalMinutes} min without", Row("fire.interval"), StringComparison.Ordinal);
+        Assert.StartsWith($"{RigDefaults.Tank(foot).UsGallons:0.##} gal (US) a square foot", Row("feed.tank"), StringComparison.Ordinal);
+        Assert.StartsWith($"{RigDefaults.TargetBrix} Brix", Row("syrup.target"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_rig_that_the_guide_shows_is_read() => Assert.Equal("north shed, two by four", RigFile.Read("r", Code(Rigs)[0]).Name);
+
+    [Fact]
+    public void The_step_that_the_guide_adds_makes_a_right_flow_and_its_fault_is_told_as_shown()
+    {
+        var step = Code(Flows).Single(code => code.Contains("step: sap-filter", StringComparison.Ordinal));
+        var flow = RepositoryFiles.Read("flows", "divided-pan.yaml").Replace("      - step: tank-read\n", step, StringComparison.Ordinal);
+        var read = FlowFile.Read("my-flow.yaml", flow, Vocabularies.Flow);
+        Assert.Contains($"my-flow.yaml: the flow '{read.Name}', {read.Steps.Count} steps, nothing wrong.", Flows, StringComparison.Ordinal);
+
+        var wrong = flow.Replace("step: sap-filter\n        ask: confirm", "step: sap-filter\n        ask: conform", StringComparison.Ordinal);
+        var fault = Assert.Single(Assert.Throws<FaultyFileException>(() => FlowFile.Read("my-flow.yaml", wrong, Vocabularies.Flow)).Faults).ToString();
+        Assert.Contains(fault[..fault.IndexOf("pan-depth", StringComparison.Ordinal)], Flows, StringComparison.Ordinal);
+    }
+
+    private static List<string[]> Known(Action read) =>
+    [
+        .. Assert.Throws<FaultyFileException>(read).Faults
+            .Where(fault => fault.Wrong == "unknown key 'x'")
+            .Select(fault => fault.Expected["one of ".Length..].Split(", ")),
+    ];
+
+    private static IEnumerable<string> Rows(string text) => text.Split('\n').Where(line => line.StartsWith("| ", StringComparison.Ordinal)).Select(row => row.TrimEnd(' ', '|'));
+
+    private static string Section(string text, string title) =>
+        text[text.IndexOf(title + "\n", StringComparison.Ordinal)..] is var rest && rest.IndexOf("\n## ", StringComparison.Ordinal) is > 0 and var end ? rest[..end] : rest;
+
+    private static List<string> Code(string text) => [.. Fenced().Matches(text).Select(match => match.Groups["code"].Value)];
+
+    [GeneratedRegex("^\\| `(?<name>[^`]+)` \\| ", RegexOptions.Multiline)]
+    private static partial Regex First();
+
+    [GeneratedRegex("^```yaml\n(?<code>.*?)^```", RegexOptions.Multiline | RegexOptions.Singleline)]
+    private static partial Regex Fenced();
+}
