@@ -68,7 +68,7 @@ internal static class FireTable
             [
                 Inputs.Volume("volume", "how much sap", "60 gal"),
                 SapBrix,
-                new("rate", "the water that leaves the pan, by volume", "8 gal/h") 
+                new("rate", "the water that leaves the pan, by volume", "8 gal/h")
                 {
                     Dimension = Dimension.VolumeRate,
                     Limits = new(0.1, 100_000, Unit.LiterPerHour),
@@ -112,7 +112,7 @@ internal static class FireTable
         return new(
             [
                 given.Mass("wood", wood, band, 2),
-                Show.Number("cords", Cords(wood), 3) with { Band = band is { } b ? (Cords(b.Low), Cords(b.High)) : null },
+                Show.Significant("cords", Cords(wood), 2) with { Band = band is { } b ? (Cords(b.Low), Cords(b.High)) : null },
                 given.Volume("sap", sap.Volume),
                 given.Heat("heat-to-the-sap", useful),
                 given.Heat(given.Units == UnitSystem.Metric ? "heat-of-a-kilogram" : "heat-of-a-pound", one),

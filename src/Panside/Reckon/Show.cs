@@ -40,11 +40,11 @@ internal static class Show
         double In(Pressure pressure) => metric ? pressure.Hectopascals : pressure.InchesOfMercury;
     }
 
-    /// <summary>A volume with three digits; under two gallons in quarts.</summary>
+    /// <summary>A volume with three digits; under a gallon in quarts.</summary>
     public static Figure Volume(this Given given, string name, Volume value, int significant = 3)
     {
         var usual = given.Units.From(value);
-        var measure = usual.Value < 2 ? given.Units.From(value, given.Units.SmallVolume) : usual;
+        var measure = usual.Value < 1 ? given.Units.From(value, given.Units.SmallVolume) : usual;
         return Of(name, measure, Decimals(measure.Value, significant));
     }
 
@@ -65,6 +65,9 @@ internal static class Show
     public static Figure Heat(this Given given, string name, Energy value) => given.Units == UnitSystem.Metric
         ? Number(name, value.Megajoules, Decimals(value.Megajoules, 3), "MJ")
         : Number(name, value.Btu, Decimals(value.Btu, 3), "Btu");
+
+    /// <summary>A number with so many digits in all.</summary>
+    public static Figure Significant(string name, double value, int significant) => Number(name, value, Decimals(value, significant));
 
     /// <summary>A number with a unit of its own.</summary>
     public static Figure Number(string name, double value, int digits, string unit = "") =>
