@@ -10,6 +10,9 @@ namespace Panside.Guide.Sessions;
 /// <summary>What readings, observations and deeds change in what is known and in the rig as reckoned.</summary>
 internal sealed class TakenIn(Setting setting)
 {
+    /// <summary>A deeper reading by less than this is the ruler's doing, and no sap poured in.</summary>
+    private const double PouredLiters = 4;
+
     /// <summary>The state with the line taken as true.</summary>
     public SessionState Take(SessionState state, LineIn line) => line switch
     {
@@ -38,9 +41,10 @@ internal sealed class TakenIn(Setting setting)
             var depth = UnitSystem.Length(reading.Measure);
             var pan = setting.Rig.PanVolume(depth);
             var lit = state.Deeds.ContainsKey(DeedName.LitFire);
+            var poured = lit && (pan - state.Rig.Pan).Liters > PouredLiters ? pan - state.Rig.Pan : default;
             return state with
             {
-                Rig = state.Rig with
+                Rig = Cooled(state.Rig, poured) with
                 {
                     Pan = pan,
                     HeldDepth = setting.Rig.HasFloat && depth > setting.Rig.LeastDepth ? depth : state.Rig.HeldDepth,
@@ -195,7 +199,7 @@ internal sealed class TakenIn(Setting setting)
             var left = rig.Tank is { } tank ? Volume.FromLiters(double.Max((tank - poured).Liters, 0)) : (Volume?)null;
             return state with
             {
-                Rig = rig with
+                Rig = Cooled(rig, poured) with
                 {
                     HeldDepth = setting.Rig.FloodDepth,
                     Pan = rig.Pan + poured,
@@ -207,6 +211,19 @@ internal sealed class TakenIn(Setting setting)
         }
 
         return state;
+    }
+
+    /// <summary>Cold sap that is poured in takes the pan off the boil until it has warmed through.</summary>
+    private static RigState Cooled(RigState rig, Volume poured)
+    {
+        if (poured.Liters <= 0)
+        {
+            return rig;
+        }
+
+        var share = poured.Liters / (rig.Pan + poured).Liters;
+        var cooler = TemperatureRise.FromCelsius((rig.PanTemperature - rig.SapTemperature).Celsius * share);
+        return rig with { PanTemperature = rig.PanTemperature - cooler, IsBoiling = false };
     }
 
     private SessionState Draw(SessionState state, Volume drawn)

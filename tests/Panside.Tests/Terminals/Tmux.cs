@@ -48,6 +48,9 @@ internal sealed class Tmux : IDisposable
     {
         var start = new ProcessStartInfo("tmux", ["-L", _name, .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true };
         start.Environment["TERM"] = "xterm-256color";
+
+        // The tests of the screen turn the real terminal off for this process; the program in tmux must have it.
+        start.Environment.Remove("DisableRealDriverIO");
         using var process = Process.Start(start)!;
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
