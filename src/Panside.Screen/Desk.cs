@@ -48,7 +48,8 @@ internal sealed class Desk(Talk talk)
 
         if (talk.IsOver)
         {
-            IsFinished = true;
+            // Not any key: what is typed ahead would wipe the outcome away unread.
+            IsFinished = key == Key.Enter;
         }
         else if (WordKeys.Of(key) is { } wordKey)
         {

@@ -55,6 +55,9 @@ public static class ClearToLeave
         return unmet;
     }
 
+    /// <summary>Whether nothing but the sugar at the draw-off side speaks against leaving.</summary>
+    public static bool HangsOnDrawSide(Situation now) => now.Unmet is [var only] && only == CanPassSyrup(now);
+
     /// <summary>
     /// The most water that can still leave, in liters: the rig run on at the 99.9 % bound of its heat. A boil seen still has
     /// already cut the heat to what the surface gives off, whatever the model thought.

@@ -28,6 +28,7 @@ public static class Facts
         ["foam-up"] = now => Seen(now, ObservationName.Foam, "rising") || Seen(now, ObservationName.Foam, "over"),
         ["foam-rising"] = now => Seen(now, ObservationName.Foam, "rising")
             && !(now.State.Last(DeedName.AddDefoamer)?.At.Time >= now.State.Last(ObservationName.Foam)?.At.Time),
+        ["draw-side-unknown"] = now => ClearToLeave.HangsOnDrawSide(now),
         ["draw-open"] = now => now.State.Last(DeedName.OpenDraw) is { } open
             && !(now.State.Last(DeedName.CloseDraw)?.At.Time >= open.At.Time),
         ["draw-due"] = now => now.IsDrawDue,

@@ -26,7 +26,7 @@ public static class Figures
         ["target"] = now => Amount.Shown(new(now.Setting.Rig.Target.Brix, Unit.Brix)),
         ["boiling-water"] = now => Temperature(now, now.State.Rig.Boiling),
         ["draw-point"] = now => Temperature(now, DrawPoint.Today(now.Setting, now.State)),
-        ["draw-point-low"] = now => Temperature(now, DrawPoint.Today(now.Setting, now.State) - DrawPoint.Band),
+        ["draw-point-low"] = now => Temperature(now, DrawPoint.Today(now.Setting, now.State) - DrawPoint.Fall),
         ["draw-temperature"] = now => now.State.Last(ReadingName.DrawTemperature) is { } read ? Amount.Shown(read.Value) : Unknown,
         ["draw-elevation"] = now => Amount.Shown(now.Setting.Units.From(DrawPoint.Today(now.Setting, now.State) - now.State.Rig.Boiling)),
         ["large-draw"] = now => Amount.Shown(now.Setting.Units.From(

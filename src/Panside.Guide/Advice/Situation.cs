@@ -103,7 +103,7 @@ public sealed class Situation
     {
         get
         {
-            if (!State.Rig.IsBoiling || State.Rig.Tank is not { } tank || StopLiters is not { } stop || RateLitersPerHour is not { } rate)
+            if ((!State.Rig.IsBoiling && !IsFiring) || State.Rig.Tank is not { } tank || StopLiters is not { } stop || RateLitersPerHour is not { } rate)
             {
                 return false;
             }
@@ -146,7 +146,7 @@ public sealed class Situation
     public bool IsDrawDue =>
         State.Last(ReadingName.DrawTemperature) is { } read
         && !(State.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
-        && UnitSystem.Temperature(read.Value) >= DrawPoint.Today(Setting, State) - DrawPoint.Band;
+        && UnitSystem.Temperature(read.Value) >= DrawPoint.Today(Setting, State) - DrawPoint.ReadTo;
 
     /// <summary>The depth now, as reckoned from the last reading on.</summary>
     public Length Depth => State.Rig.Pan / Setting.Rig.PanArea;

@@ -98,7 +98,7 @@ public sealed class Believable(Setting setting)
         var read = UnitSystem.Temperature(reading.Measure);
         var boiling = state.Rig.Boiling;
         var seenBoiling = state.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } boil
-            && !(state.Last(DeedName.FloodPan)?.At.Time >= boil.At.Time);
+            && state.MinutesSince(boil.At) <= 10 && !(state.Last(DeedName.FloodPan)?.At.Time >= boil.At.Time);
         var low = seenBoiling && read < boiling - TemperatureRise.FromCelsius(6);
         var high = read > boiling + TemperatureRise.FromCelsius(9);
         if (!low && !high)

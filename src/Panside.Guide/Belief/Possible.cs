@@ -108,7 +108,7 @@ public sealed class Possible(Setting setting)
             "sample-temperature" => Celsius(-5, 125),
             "air-temperature" => Celsius(-50, 60),
             "sap-brix" => Brix(0, 40),
-            "pan-brix" => Brix(0, 75),
+            "pan-brix" or "draw-brix" => Brix(0, 75),
             "hydrometer-brix" => Brix(0, 85),
             "barometer" => Kilopascals(85, 110),
             _ => Kilopascals(60, 110),

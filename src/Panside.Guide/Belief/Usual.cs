@@ -27,6 +27,7 @@ internal static class Usual
             "air-temperature" => Of(units.From(Temperature.FromCelsius(-15)), units.From(Temperature.FromCelsius(20))),
             "sap-brix" => (1, 4, Unit.Brix),
             "pan-brix" => (2, 30, Unit.Brix),
+            "draw-brix" => (5, 66, Unit.Brix),
             "hydrometer-brix" => (50, 70, Unit.Brix),
             "drawn-volume" => Of(
                 units.From(default(Volume), units.SmallVolume), units.From(CommonPractice.LargeDraw(rig.PanArea), units.SmallVolume)),

@@ -124,6 +124,7 @@ public sealed record Passage(string When, IReadOnlyList<string> Given, string Go
 /// <param name="Id">A stable id, as a step's.</param>
 /// <param name="Ask">A reading's or an observation's code, or <c>confirm</c>.</param>
 /// <param name="Every">The interval; null for the rig's own between charges.</param>
+/// <param name="EveryPractised">The interval for a practised hand; null where it is the same.</param>
 /// <param name="DoneBy">Triggers that answer it unasked.</param>
 /// <param name="Given">Facts that must hold for it to be asked.</param>
 /// <param name="Text">The instruction.</param>
@@ -134,6 +135,7 @@ public sealed record Watch(
     string Id,
     string Ask,
     TimeSpan? Every,
+    TimeSpan? EveryPractised,
     IReadOnlyList<string> DoneBy,
     IReadOnlyList<string> Given,
     string Text,

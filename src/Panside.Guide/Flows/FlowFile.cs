@@ -183,6 +183,7 @@ public sealed class FlowFile
             map.Text("watch", required: true) ?? "",
             Ask(map) ?? Prompt.Confirm,
             map.Text("every") == "wood-interval" ? null : Time(map, "every", required: true),
+            Time(map, "every-practised"),
             [.. map.Texts("done-by").Select(when => Trigger(map, "done-by", when))],
             Facts(map, "given"),
             Worded(map, "text", required: true) ?? "",

@@ -121,6 +121,11 @@ public sealed partial class Listener(Setting setting)
             return new MeansLine(new Reading(at, ReadingName.PanBrix, measure));
         }
 
+        if (name == ReadingName.DrawTemperature && measure.Unit == Unit.Brix)
+        {
+            return new MeansLine(new Reading(at, ReadingName.DrawBrix, measure));
+        }
+
         if (name == ReadingName.DrawTemperature && measure.Unit.Kind() == Dimension.Volume)
         {
             return new MeansLine(new Did(at, DeedName.CloseDraw, measure));

@@ -42,6 +42,7 @@ internal static class Vocabulary
         ["draw-temperature", "draw", "draw temp", "draw temperature", "draw-off", "temp", "temperature"],
         ["boiling-water-temperature", "water", "boiling water", "boiling", "water temp"],
         ["sap-brix", "sap", "sap brix", "sap sugar", "raw sap"],
+        ["draw-brix", "draw brix", "draw sugar", "draw-off sugar", "draw-off brix"],
         ["pan-brix", "pan sugar", "pan brix"],
         ["hydrometer-brix", "hydrometer", "hydro", "glass", "syrup"],
         ["sample-temperature", "sample", "sample temp", "sample temperature", "cup"],

@@ -30,6 +30,9 @@ public sealed record ReadingName(string Code, Dimension Kind, string Spoken, Tim
     /// <summary>Mean sugar of what stands in the pan before the fire is lit.</summary>
     public static readonly ReadingName PanBrix = new("pan-brix", Dimension.Sugar, "pan sugar", TimeSpan.FromHours(6));
 
+    /// <summary>Sugar of a cooled sample from the draw-off side.</summary>
+    public static readonly ReadingName DrawBrix = new("draw-brix", Dimension.Sugar, "draw-off sugar", TimeSpan.FromMinutes(30));
+
     /// <summary>What the syrup hydrometer shows.</summary>
     public static readonly ReadingName HydrometerBrix =
         new("hydrometer-brix", Dimension.Sugar, "hydrometer", TimeSpan.FromMinutes(30));
@@ -55,7 +58,7 @@ public sealed record ReadingName(string Code, Dimension Kind, string Spoken, Tim
     /// <summary>All of them.</summary>
     public static readonly IReadOnlyList<ReadingName> All =
     [
-        TankVolume, PanDepth, DrawTemperature, BoilingWaterTemperature, SapBrix, PanBrix, HydrometerBrix,
+        TankVolume, PanDepth, DrawTemperature, BoilingWaterTemperature, SapBrix, PanBrix, DrawBrix, HydrometerBrix,
         SampleTemperature, Barometer, StationPressure, DrawnVolume, AirTemperature,
     ];
 

@@ -7,6 +7,9 @@ namespace Panside.Guide.Sessions;
 /// <summary>Tells the phase, and asks: cautions first, then the one prompt that is due.</summary>
 internal sealed class Announcer(Setting setting)
 {
+    /// <summary>How long a watch that nobody answers keeps the others waiting.</summary>
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(5);
+
     /// <summary>Tells the phase where it is another than before.</summary>
     public void Phase(Turn turn, string? before)
     {
@@ -36,11 +39,22 @@ internal sealed class Announcer(Setting setting)
         {
             if (open?.Step == watch.Id)
             {
-                return;
+                if (turn.State.Now!.Value.Time < turn.State.OpenSince.Time + Patience)
+                {
+                    return;
+                }
+
+                // Nobody answers it: it steps back, so that the others are not kept waiting.
+                continue;
             }
 
             if (IsDue(turn, watch))
             {
+                if (open is not null && turn.State.Now!.Value.Time >= turn.State.OpenSince.Time + Patience)
+                {
+                    turn.Happen(new PutAside(open.Step, turn.State.Now!.Value.Time + Patience));
+                }
+
                 Ask(turn, watch);
                 return;
             }
@@ -133,7 +147,8 @@ internal sealed class Announcer(Setting setting)
         }
 
         var last = LastTime(state, watch);
-        return last is null || now >= last + (watch.Every ?? setting.Rig.Interval);
+        var every = setting.Guidance == Guidance.Practised ? watch.EveryPractised ?? watch.Every : watch.Every;
+        return last is null || now >= last + (every ?? setting.Rig.Interval);
     }
 
     private static DateTimeOffset? LastTime(SessionState state, Watch watch)

@@ -9,10 +9,13 @@ namespace Panside.Guide.Sessions;
 internal static class DrawPoint
 {
     /// <summary>
-    /// How far published elevations for one density lie apart, either way: 0.2 °F, as docs/sources.md shows. The
-    /// thermometer calls the hydrometer test; the hydrometer decides.
+    /// A draw begins at the draw point and ends this far below it: 0.5 °F, a little over a Brix. Less, and every draw is a
+    /// cupful; more, and the pail turns thin. The thermometer calls the hydrometer test; the hydrometer decides.
     /// </summary>
-    public static TemperatureRise Band => TemperatureRise.FromFahrenheit(0.2);
+    public static TemperatureRise Fall => TemperatureRise.FromFahrenheit(0.5);
+
+    /// <summary>A thermometer is read to this: a draw is due when the reading rounds to the draw point.</summary>
+    public static TemperatureRise ReadTo => TemperatureRise.FromFahrenheit(0.1);
 
     /// <summary>Where this rig's thermometer stands in boiling water today: as read, else by the pressure, else by the altitude.</summary>
     public static Temperature BoilingToday(Setting setting, SessionState state)

@@ -67,7 +67,7 @@ public sealed class Evolver(Setting setting)
 
     private static SessionState Say(SessionState state, LineOut line) => line switch
     {
-        PromptLine prompt => state with { Open = prompt.Prompt },
+        PromptLine prompt => state with { Open = prompt.Prompt, OpenSince = state.Now ?? default },
         ForecastLine forecast => state with { Forecasts = state.Forecasts.SetItem(forecast.Forecast.Name, forecast.Forecast) },
         CautionLine caution => state with { Cautioned = state.Cautioned.Add(caution.Text) },
         OverLine over => state with { IsOver = true, IsSafe = over.Outcome.Safe, Open = null },

@@ -33,6 +33,9 @@ public sealed record SessionState
     /// <summary>The open prompt; null where nothing is asked.</summary>
     public Prompt? Open { get; init; }
 
+    /// <summary>When it was asked.</summary>
+    public Moment OpenSince { get; init; }
+
     /// <summary>The question that is open: a line that is not believed yet.</summary>
     public LineIn? Doubted { get; init; }
 

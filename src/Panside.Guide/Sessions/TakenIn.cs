@@ -55,6 +55,11 @@ internal sealed class TakenIn(Setting setting)
             return state with { DrawOff = new(atDraw, state.Rig.Evaporated.Liters) };
         }
 
+        if (reading.Name == ReadingName.DrawBrix)
+        {
+            return state with { DrawOff = new(UnitSystem.Sugar(reading.Measure), state.Rig.Evaporated.Liters) };
+        }
+
         if (reading.Name == ReadingName.SapBrix)
         {
             var sap = UnitSystem.Sugar(reading.Measure);

@@ -26,7 +26,9 @@ internal sealed class Walker(Setting setting)
     public void Took(Turn turn, LineIn line)
     {
         var triggers = Triggers(line);
-        foreach (var watch in setting.Flow.Watches.Where(watch => Answers(watch, triggers)))
+        var here = setting.Flow.Steps[turn.State.Step].Watches;
+        foreach (var watch in setting.Flow.Watches.Where(watch =>
+                     Answers(watch, triggers) && (here.Contains(watch.Id) || turn.State.Open?.Step == watch.Id)))
         {
             turn.Happen(new Completed(watch.Id, Skipped: false));
         }

@@ -54,11 +54,22 @@ public static class SugarBalance
 
         var panKilograms = state.Pan.Liters * 1.05;
         var cells = Cells(rig);
-        var missing = atDraw is { Brix: > 30 } near
-            ? panKilograms / cells * (rig.Target.MassFraction - near.MassFraction)
-            : (panKilograms * MeanAtGradient(Capped(state.Sap), rig.Target, cells).MassFraction) - state.PanSugar.Kilograms;
-        return double.Max(missing, 0) / kilogramsPerMinute;
+        if (atDraw is { Brix: > 30 } near)
+        {
+            return double.Max(panKilograms / cells * (rig.Target.MassFraction - near.MassFraction), 0) / kilogramsPerMinute;
+        }
+
+        var missing = (panKilograms * MeanAtGradient(Capped(state.Sap), rig.Target, cells).MassFraction) - state.PanSugar.Kilograms;
+        var ordered = MinutesToOrder(rig, state, atDraw);
+        return double.Max(double.Max(missing, 0) / kilogramsPerMinute, ordered);
     }
+
+    /// <summary>
+    /// A pan left sweet holds its sugar in no order: the feed has to push it to the draw-off first, which takes about the time
+    /// in which the pan boils away its own contents once, less as the draw-off is nearer to syrup. No source, calibrated.
+    /// </summary>
+    private static double MinutesToOrder(RigDescription rig, RigState state, SugarContent? atDraw) =>
+        state.Pan.Liters / state.Rate.LitersPerHour * 60 * (1 - ((atDraw?.Brix ?? 0) / rig.Target.Brix));
 
     private static SugarContent Capped(SugarContent sap) => SugarContent.FromBrix(double.Min(sap.Brix, 20));
 }

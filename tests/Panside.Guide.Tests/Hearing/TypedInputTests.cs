@@ -58,6 +58,7 @@ public class TypedInputTests
     [InlineData("depth 1 1/2", "pan-depth", 1.5, "in")]
     [InlineData("pan 1.5", "pan-depth", 1.5, "in")]
     [InlineData("pan 12 brix", "pan-brix", 12, "Brix")]
+    [InlineData("draw 40 brix", "draw-brix", 40, "Brix")]
     [InlineData("draw 217.4", "draw-temperature", 217.4, "degF")]
     [InlineData("water 211.5", "boiling-water-temperature", 211.5, "degF")]
     [InlineData("sap 2.1", "sap-brix", 2.1, "Brix")]

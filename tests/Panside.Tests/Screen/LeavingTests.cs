@@ -32,13 +32,14 @@ public sealed class LeavingTests
     }
 
     [Fact]
-    public void When_the_boil_is_over_the_outcome_is_shown_and_a_key_leaves()
+    public void When_the_boil_is_over_the_outcome_is_shown_until_enter()
     {
         using var stage = Stage.At("over");
         Assert.Contains("- Done in ", stage.Text);
         Assert.Contains("This boil is over. Press Enter to leave.", stage.Text);
         Assert.False(stage.IsLeft);
         stage.Press(Key.PageUp);
+        stage.Letters("typed ahead");
         Assert.False(stage.IsLeft);
         stage.Press(Key.Enter);
         Assert.True(stage.IsLeft);

@@ -14,7 +14,7 @@ public class StreamInputTests
         { "pan-depth", 1.5, "in" }, { "pan-depth", 0.125, "ft" }, { "pan-depth", 4, "cm" }, { "pan-depth", 40, "mm" },
         { "draw-temperature", 212, "degF" }, { "draw-temperature", 100, "degC" },
         { "boiling-water-temperature", 210.5, "degF" }, { "boiling-water-temperature", 99.2, "degC" },
-        { "sap-brix", 2.1, "Brix" }, { "pan-brix", 12, "Brix" }, { "hydrometer-brix", 59, "Brix" },
+        { "sap-brix", 2.1, "Brix" }, { "pan-brix", 12, "Brix" }, { "draw-brix", 40, "Brix" }, { "hydrometer-brix", 59, "Brix" },
         { "sample-temperature", 185, "degF" }, { "barometer", 30.02, "inHg" }, { "barometer", 1013, "hPa" },
         { "barometer", 101.3, "kPa" }, { "station-pressure", 29, "inHg" }, { "drawn-volume", 2, "qt" },
         { "air-temperature", -3, "degC" },
