@@ -32,9 +32,9 @@ internal sealed record Figure(string Name)
     /// <summary>A number of this figure with its honest digits.</summary>
     public string Rounded(double value)
     {
-        var scale = Math.Pow(10, Math.Max(0, -Digits));
-        var text = (Math.Round(value / scale, MidpointRounding.ToEven) * scale).ToString("F0", CultureInfo.InvariantCulture);
-        text = Digits > 0 ? value.ToString("F" + Digits, CultureInfo.InvariantCulture) : text;
+        var zeros = Math.Pow(10, Math.Max(0, -Digits));
+        var rounded = Math.Round(value / zeros, Math.Max(0, Digits)) * zeros;
+        var text = rounded.ToString("F" + Math.Max(0, Digits), CultureInfo.InvariantCulture);
         return text.StartsWith('-') && text.All(c => c is '-' or '0' or '.') ? text[1..] : text;
     }
 

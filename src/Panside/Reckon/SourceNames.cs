@@ -7,7 +7,7 @@ internal static class SourceNames
 {
     private static readonly FrozenDictionary<string, string> Short = new Dictionary<string, string>
     {
-        ["S1"] = "IAPWS-IF97, water and steam",
+        ["S1"] = "IAPWS-IF97, water and steam; coefficients from memory, verified",
         ["S2"] = "ISO 2533, standard atmosphere; its constants from memory",
         ["S3"] = "ICUMSA SPS-4, sugar densities",
         ["S7"] = "Sugar Technologists Manual 1995, specific heat; from memory",

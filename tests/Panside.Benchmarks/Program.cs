@@ -1,0 +1,4 @@
+using BenchmarkDotNet.Running;
+using Panside.Benchmarks;
+
+BenchmarkSwitcher.FromAssembly(typeof(PropertyCalls).Assembly).Run(args);
