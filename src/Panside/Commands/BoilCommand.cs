@@ -41,6 +41,7 @@ internal static class BoilCommand
         }
 
         using var interrupt = new Interrupt();
-        return new PlainFace(session, Console.In, Console.Out, Console.Error, TimeProvider.System).Run(interrupt.Token);
+        new PlainFace(new RecordedConversation(session), Console.In, Console.Out, Console.Error, TimeProvider.System).Run(interrupt.Token);
+        return BoilEnd.Tell(session, Console.Out);
     }
 }

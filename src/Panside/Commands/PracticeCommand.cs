@@ -94,6 +94,7 @@ internal static class PracticeCommand
         }
 
         using var interrupt = new Interrupt();
-        return new PracticeFace(conversation, Console.In, Console.Out, Console.Error, clock).Run(interrupt.Token);
+        new PlainFace(conversation, Console.In, Console.Out, Console.Error, clock) { LookEvery = TimeSpan.FromSeconds(1) }.Run(interrupt.Token);
+        return PracticeEnd.Tell(conversation, Console.Out);
     }
 }

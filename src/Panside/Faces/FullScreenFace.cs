@@ -1,12 +1,9 @@
-using System.Runtime.CompilerServices;
 using Panside.Commands;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 using Panside.Guide.Words;
 using Panside.Journal;
 using Panside.Screen;
-
-[assembly: InternalsVisibleTo("Panside.Tests")]
 
 namespace Panside.Faces;
 
@@ -17,7 +14,7 @@ internal static class FullScreenFace
     /// <returns>The exit status.</returns>
     public static int Run(RecordedSession session, TimeProvider clock)
     {
-        var outcome = FullScreen.Run(new Door(session), clock, ExitStatus.Interrupted);
+        var outcome = FullScreen.Run(new RecordedConversation(session), clock, ExitStatus.Interrupted);
         foreach (var line in LinesOfText.Of(outcome is null ? [] : [outcome]))
         {
             Console.Out.WriteLine(line);
@@ -28,39 +25,6 @@ internal static class FullScreenFace
             Console.Error.WriteLine(trouble);
         }
 
-        if (outcome is not null)
-        {
-            return session.State.IsSafe ? ExitStatus.Done : ExitStatus.Wrong;
-        }
-
-        Console.Out.WriteLine(session.Path is { } path
-            ? $"Interrupted. The record is whole; go on with: panside boil --journal {path}"
-            : "Interrupted.");
-        return ExitStatus.Interrupted;
-    }
-
-    /// <summary>A recorded session as the screen sees it.</summary>
-    internal sealed class Door(RecordedSession session) : IConversation
-    {
-        /// <inheritdoc/>
-        public SessionState State => session.State;
-
-        /// <inheritdoc/>
-        public Setting Setting => session.Setting;
-
-        /// <inheritdoc/>
-        public string? Trouble => session.Trouble;
-
-        /// <inheritdoc/>
-        public string? RecordPath => session.Path;
-
-        /// <inheritdoc/>
-        public IReadOnlyList<LineOut> Hear(LineIn line) => session.Hear(line);
-
-        /// <inheritdoc/>
-        public bool IsDue(Moment at) => session.Session.IsDue(at);
-
-        /// <inheritdoc/>
-        public SessionState At(Moment moment) => session.Session.At(moment);
+        return BoilEnd.Tell(session, Console.Out);
     }
 }

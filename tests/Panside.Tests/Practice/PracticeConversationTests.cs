@@ -54,8 +54,9 @@ public class PracticeConversationTests
         using var session = Open(scratch);
         using var input = new StringReader("look\n");
         using var output = new StringWriter();
-        var exit = new PracticeFace(Of(session), input, output, TextWriter.Null, TimeProvider.System).Run(CancellationToken.None);
-        Assert.Equal(ExitStatus.Interrupted, exit);
+        var conversation = Of(session);
+        new PlainFace(conversation, input, output, TextWriter.Null, TimeProvider.System).Run(CancellationToken.None);
+        Assert.Equal(ExitStatus.Interrupted, PracticeEnd.Tell(conversation, output));
         Assert.Contains("PRACTICE tank", output.ToString(), StringComparison.Ordinal);
     }
 

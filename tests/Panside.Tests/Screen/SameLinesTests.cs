@@ -42,7 +42,7 @@ public sealed partial class SameLinesTests : IDisposable
     private string[] OnScreen(Func<string, Key?> keyOf)
     {
         using var session = NewSession("screen");
-        using var stage = new Stage(played: new(new FullScreenFace.Door(session)));
+        using var stage = new Stage(played: new(new RecordedConversation(session)));
         foreach (var line in Script)
         {
             if (keyOf(line) is { } key)
@@ -64,7 +64,7 @@ public sealed partial class SameLinesTests : IDisposable
         var clock = Evening.Clock();
         using var input = new PacedReader(Script, clock);
         using var output = new PacedWriter(input);
-        new PlainFace(session, input, output, TextWriter.Null, clock).Run(CancellationToken.None);
+        new PlainFace(new RecordedConversation(session), input, output, TextWriter.Null, clock).Run(CancellationToken.None);
         return Kept(session);
     }
 
