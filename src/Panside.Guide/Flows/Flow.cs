@@ -88,6 +88,9 @@ public sealed record Step
     /// <summary>The urgency of that advice.</summary>
     public required string Urgency { get; init; }
 
+    /// <summary>The forecast that the advice stands on; null where none.</summary>
+    public required string? Forecast { get; init; }
+
     /// <summary>The mark that a yes sets; null where none.</summary>
     public required string? Mark { get; init; }
 

@@ -164,6 +164,7 @@ public sealed class FlowFile
             IsCritical = map.Flag("critical") ?? false,
             Advise = map.Word("advise", Actions.All),
             Urgency = map.Word("urgency", Urgencies.All) ?? "info",
+            Forecast = map.Word("forecast", [.. _vocabulary.Forecasts]),
             Mark = map.Text("mark"),
             Unmark = map.Text("unmark"),
             Deed = DeedOf(map.Texts("done-by")),

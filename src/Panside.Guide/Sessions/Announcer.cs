@@ -1,3 +1,4 @@
+using Panside.Guide.Advice;
 using Panside.Guide.Belief;
 using Panside.Guide.Flows;
 using Panside.Guide.Lines;
@@ -80,13 +81,14 @@ internal sealed class Announcer(Setting setting)
     }
 
     private void Ask(Turn turn, Step step) =>
-        Ask(turn, step.Id, step.Ask!, step.Text, step.Because, step.Cautions, step.Advise, step.Urgency);
+        Ask(turn, step.Id, step.Ask!, step.Text, step.Because, step.Cautions, step.Advise, step.Urgency, step.Forecast);
 
     private void Ask(Turn turn, Watch watch) =>
-        Ask(turn, watch.Id, watch.Ask, watch.Text, watch.Because, watch.Cautions, watch.Advise, "info");
+        Ask(turn, watch.Id, watch.Ask, watch.Text, watch.Because, watch.Cautions, watch.Advise, "info", null);
 
     private void Ask(
-        Turn turn, string id, string ask, string text, string? because, IReadOnlyList<string> cautions, string? advise, string urgency)
+        Turn turn, string id, string ask, string text, string? because, IReadOnlyList<string> cautions, string? advise, string urgency,
+        string? forecast)
     {
         foreach (var caution in cautions.Where(text =>
                      setting.Guidance == Guidance.Beginner || !turn.State.Cautioned.Contains(text)))
@@ -98,7 +100,8 @@ internal sealed class Announcer(Setting setting)
         var reason = because is null ? null : turn.Fill(because);
         if (advise is { } action)
         {
-            turn.Say((at, number) => new AdviceLine(at, number, new(action, urgency, filled, reason ?? "", null)));
+            var used = forecast is null ? null : Forecasts.One(turn.Now, forecast);
+            turn.Say((at, number) => new AdviceLine(at, number, new(action, urgency, filled, reason ?? "", used)));
         }
 
         var shown = setting.Guidance == Guidance.Beginner ? reason : null;
