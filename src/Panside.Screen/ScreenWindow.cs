@@ -12,14 +12,12 @@ namespace Panside.Screen;
 internal sealed class ScreenWindow : Window
 {
     private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(1);
-    private static readonly TimeSpan TickEvery = TimeSpan.FromSeconds(5);
 
     private readonly Talk _talk;
     private readonly Desk _desk;
     private readonly Palette _palette;
     private Frame? _shown;
     private object? _looking;
-    private object? _ticking;
 
     /// <summary>A window on a conversation.</summary>
     public ScreenWindow(Talk talk, Palette palette)
@@ -41,20 +39,20 @@ internal sealed class ScreenWindow : Window
         base.OnIsRunningChanged(newIsRunning);
         if (newIsRunning)
         {
-            _looking = App!.AddTimeout(LookEvery, () => Refresh());
-            _ticking = App!.AddTimeout(TickEvery, () => !_talk.Check() || Refresh());
+            _looking = App!.AddTimeout(LookEvery, () =>
+            {
+                _talk.Check();
+                return Refresh();
+            });
             App!.Paste += OnPasted;
             Refresh();
         }
         else
         {
             App?.Paste -= OnPasted;
-            foreach (var timeout in new[] { _looking, _ticking })
+            if (_looking is not null)
             {
-                if (timeout is not null)
-                {
-                    App?.RemoveTimeout(timeout);
-                }
+                App?.RemoveTimeout(_looking);
             }
         }
     }

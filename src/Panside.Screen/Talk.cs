@@ -7,7 +7,10 @@ namespace Panside.Screen;
 /// <summary>Sends lines through the door and keeps what was said. The same lines go through it as from the face of plain lines.</summary>
 internal sealed class Talk(IConversation door, TimeProvider clock)
 {
+    private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(5);
+
     private readonly List<Entry> _entries = [];
+    private DateTimeOffset _looked;
     private string? _trouble;
 
     /// <summary>What was said, the newest last.</summary>
@@ -59,16 +62,20 @@ internal sealed class Talk(IConversation door, TimeProvider clock)
         }
     }
 
-    /// <summary>Lets time pass where that brings anything.</summary>
-    public bool Check()
+    /// <summary>Lets time pass where that brings anything. Looks every few seconds of its own clock, which may run faster than the world's.</summary>
+    public void Check()
     {
-        if (IsOver || !door.IsDue(Now()))
+        var now = clock.GetUtcNow();
+        if (IsOver || (now - _looked).Duration() < LookEvery)
         {
-            return false;
+            return;
         }
 
-        Hear(new Tick(Now()), null);
-        return true;
+        _looked = now;
+        if (door.IsDue(Now()))
+        {
+            Hear(new Tick(Now()), null);
+        }
     }
 
     private Moment Now()

@@ -13,6 +13,7 @@ namespace Panside.Screen.Painting;
 internal sealed record Asked(string Action, Tone Tone, IReadOnlyList<string> Reasons, string Hint, EntryKind? Stands = null)
 {
     private const string Leaving = "Leave the session? It can be gone on with.";
+    private const string LeavingPractice = "Leave the practice? It cannot be gone on with.";
     private const string HowToLeave = "  Press Ctrl-C again, or any key to stay.";
 
     /// <summary>What stands above the input line.</summary>
@@ -20,7 +21,7 @@ internal sealed record Asked(string Action, Tone Tone, IReadOnlyList<string> Rea
     {
         if (picture.Mode == ScreenMode.AskingToLeave)
         {
-            return new(Leaving, Tone.Doubt, [], HowToLeave);
+            return new(now.Setting.Header.Practice ? LeavingPractice : Leaving, Tone.Doubt, [], HowToLeave);
         }
 
         if (now.State.IsOver)

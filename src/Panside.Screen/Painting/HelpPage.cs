@@ -12,7 +12,7 @@ internal static class HelpPage
         var asked = Asked.Of(new Situation(picture.Setting, picture.State), picture with { Mode = ScreenMode.Talking });
         List<StyledLine> rows =
         [
-            StyledLine.Of(" HELP   any key goes back", Tone.Bar),
+            StyledLine.Of($" HELP{TopRow.Practice(picture.Setting, "   ")}   any key goes back", Tone.Bar),
             .. Wrapped(asked.Action, width, Tone.Strong),
             .. Wrapped(asked.Hint, width, Tone.Plain),
             StyledLine.Of("Keys", Tone.Strong),

@@ -6,9 +6,10 @@ internal static class InputRow
     private const string Label = "You: ";
 
     /// <summary>The row and the caret's column.</summary>
-    public static (StyledLine Row, int Caret) Of(string typed, int caret, int width)
+    public static (StyledLine Row, int Caret) Of(string typed, int caret, int width, string before = "")
     {
-        var label = width >= 4 * Label.Length ? Label : "";
+        var label = before.Length > 0 ? $"{before} {Label}" : Label;
+        label = width >= 4 * Label.Length ? Columns.Cut(label, width / 2) : "";
         var room = int.Max(width - label.Length - 1, 0);
         var from = 0;
         while (from < caret && Columns.Of(typed[from..caret]) > room)

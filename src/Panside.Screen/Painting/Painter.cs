@@ -63,7 +63,8 @@ internal static class Painter
         // What matters most comes first; the hint gives way before it.
         var kept = block.Take(room).ToList();
         var (rows, scroll) = ConversationRows.Of(picture.Said, asked.Stands, width, room - kept.Count, picture.Scroll);
-        var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width);
+        var (input, caret) = InputRow.Of(
+            picture.Typed, picture.Caret, width, hasTop ? "" : TopRow.Practice(picture.Setting));
         return new(
             [
                 .. hasTop ? [TopRow.Of(picture, width)] : Array.Empty<StyledLine>(),

@@ -7,7 +7,7 @@ namespace Panside.Screen.Painting;
 /// <summary>The line at the top: phase, practice, clock, time since the start.</summary>
 internal static class TopRow
 {
-    private const string Practice = "PRACTICE";
+    private const string Mark = "PRACTICE";
 
     /// <summary>The phase of a state.</summary>
     public static string Phase(SessionState state, Setting setting) =>
@@ -16,13 +16,16 @@ internal static class TopRow
     /// <summary>Whether there is an emergency.</summary>
     public static bool IsEmergency(SessionState state, Setting setting) => Phase(state, setting) == "emergency";
 
+    /// <summary>The word that no screen of a simulated rig is without; empty on a real one.</summary>
+    public static string Practice(Setting setting, string before = "") => setting.Header.Practice ? before + Mark : "";
+
     /// <summary>The row.</summary>
     public static StyledLine Of(ScreenPicture picture, int width)
     {
         var (state, setting) = (picture.State, picture.Setting);
         var tone = IsEmergency(state, setting) ? Tone.Danger : Tone.Bar;
         var left = " " + Phase(state, setting).Replace('-', ' ').ToUpperInvariant();
-        left += setting.Header.Practice ? $"   {Practice}" : "";
+        left += Practice(setting, "   ");
         var clock = state.Now is { } now ? Entries.Clock(now) + " " : "";
         var since = state.Started is { } started ? $"{Times.Span(state.MinutesSince(started))} since start   " : "";
         foreach (var right in new[] { $"{setting.Header.Rig}   {since}{clock}", since + clock, clock })

@@ -103,7 +103,15 @@ internal sealed class InputLine
         Caret = text.Length;
     }
 
-    private int Before() => Caret == 0 ? 0 : Rune.DecodeLastFromUtf16(Text.AsSpan(0, Caret), out _, out var length) is default(System.Buffers.OperationStatus) ? length : 1;
+    private int Before()
+    {
+        Rune.DecodeLastFromUtf16(Text.AsSpan(0, Caret), out _, out var length);
+        return length;
+    }
 
-    private int After() => Caret == Text.Length ? 0 : Rune.DecodeFromUtf16(Text.AsSpan(Caret), out _, out var length) is default(System.Buffers.OperationStatus) ? length : 1;
+    private int After()
+    {
+        Rune.DecodeFromUtf16(Text.AsSpan(Caret), out _, out var length);
+        return length;
+    }
 }

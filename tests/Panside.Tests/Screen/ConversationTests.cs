@@ -128,12 +128,21 @@ public sealed class ConversationTests
     }
 
     [Fact]
-    public void Practice_stands_on_the_screen()
+    public void Practice_stands_on_every_screen()
     {
         using var stage = new Stage(played: new(new SessionDoor(SessionDoor.BuiltIn(practice: true))));
         Assert.StartsWith(" START UP   PRACTICE ", stage.Text);
-        stage.Resize(30, 8);
-        Assert.Contains("PRACTICE", stage.Text);
+        stage.Press(Key.F1);
+        Assert.StartsWith(" HELP   PRACTICE ", stage.Text);
+        stage.Press(Key.Esc);
+        stage.Press(Key.C.WithCtrl);
+        Assert.Contains("Leave the practice? It cannot be gone on with.", stage.Text);
+        stage.Press(Key.Esc);
+        foreach (var height in new[] { 8, 3, 2 })
+        {
+            stage.Resize(40, height);
+            Assert.Contains("PRACTICE", stage.Text);
+        }
     }
 
     [Fact]
