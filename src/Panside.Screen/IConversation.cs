@@ -18,6 +18,9 @@ public interface IConversation
     /// <summary>Where the record is; null where it is kept in memory only.</summary>
     string? RecordPath { get; }
 
+    /// <summary>What a person should know before the first line; null for nothing.</summary>
+    string? Notice => null;
+
     /// <summary>Hears a line and answers it.</summary>
     IReadOnlyList<LineOut> Hear(LineIn line);
 

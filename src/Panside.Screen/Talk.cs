@@ -34,6 +34,11 @@ internal sealed class Talk(IConversation door, TimeProvider clock)
     /// <summary>Opens the conversation.</summary>
     public void Start()
     {
+        if (door.Notice is { } notice)
+        {
+            _entries.Add(new("", [$"- {notice}"], Tone.Strong));
+        }
+
         if (door.State.Started is { } started)
         {
             _entries.Add(new("", [$"- Going on with the boil begun at {Entries.Clock(started)}."]));

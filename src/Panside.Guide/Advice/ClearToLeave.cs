@@ -23,7 +23,12 @@ public static class ClearToLeave
             return ["the fire has not been lit"];
         }
 
-        if (state.Last(DeedName.OpenDraw) is { } open && !(state.Last(DeedName.CloseDraw)?.At.Time >= open.At.Time))
+        if (state.Last(ReadingName.PanDepth) is { } shown && UnitSystem.Length(shown.Value) < now.Setting.Rig.LeastDepth)
+        {
+            unmet.Add($"the pan was read at {shown.Value}, under its least depth");
+        }
+
+        if (now.DrawOpenSince is not null)
         {
             unmet.Add("the draw-off is open");
         }

@@ -29,8 +29,9 @@ public static class Facts
         ["foam-rising"] = now => Seen(now, ObservationName.Foam, "rising")
             && !(now.State.Last(DeedName.AddDefoamer)?.At.Time >= now.State.Last(ObservationName.Foam)?.At.Time),
         ["draw-side-unknown"] = now => ClearToLeave.HangsOnDrawSide(now),
-        ["draw-open"] = now => now.State.Last(DeedName.OpenDraw) is { } open
-            && !(now.State.Last(DeedName.CloseDraw)?.At.Time >= open.At.Time),
+        ["draw-open"] = now => now.DrawOpenSince is not null,
+        ["draw-open-long"] = now => now.DrawOpenSince is { } open && now.State.MinutesSince(open) >= 3,
+        ["draw-fallen"] = now => now.HasDrawFallen,
         ["draw-due"] = now => now.IsDrawDue,
         ["draw-near"] = now => now.MinutesToDraw is { P50: <= 10 } && !now.IsDrawDue,
         ["drawn-volume-known"] = now => now.State.Last(DeedName.CloseDraw)?.Value is not null
@@ -39,9 +40,12 @@ public static class Facts
         ["syrup-heavy"] = now => SyrupSample.OffTarget(now.Setting, now.State) is > 1,
         ["unanswered"] = now => now.State.MinutesSince(now.State.StepSince) >= 15,
         ["tank-ample"] = now => !now.IsLastChargeDue && now.State.Rig.Tank is { } tank && tank.Liters > now.StopLiters + 1,
+        ["tank-short"] = now => now.State.Rig.Tank is { } tank && tank.Liters < now.FloorLiters,
+        ["tank-in-doubt"] = now => now.IsTankInDoubt,
         ["tank-known"] = now => now.State.Rig.Tank is not null,
         ["tank-empty"] = now => now.State.Rig.Tank is { Liters: < 0.4 },
         ["last-charge-due"] = now => now.IsLit && !now.IsHeld && now.IsLastChargeDue,
+        ["last-charge-next"] = now => now.IsLit && !now.IsHeld && now.IsLastChargeNext,
         ["last-charge-near"] = now => now.MinutesToLastCharge is { P50: <= 30 } && !now.IsLastChargeDue,
         ["wood-held"] = now => now.IsHeld,
         ["wood-near"] = now => now.IsFiring,

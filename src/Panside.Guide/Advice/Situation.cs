@@ -12,6 +12,7 @@ public sealed class Situation
     private readonly Lazy<Shutdown?> _shutdown;
     private readonly Lazy<IReadOnlyList<string>> _unmet;
     private readonly Lazy<double?> _stop;
+    private readonly Lazy<double?> _stopOnceCharged;
 
     /// <summary>The situation of a state.</summary>
     public Situation(Setting setting, SessionState state)
@@ -21,7 +22,8 @@ public sealed class Situation
             ? Reckoning.Rig.Shutdown.Of(setting.Description, state.Rig, state.Rate.Spread)
             : null);
         _unmet = new(() => ClearToLeave.Unmet(this));
-        _stop = new(ReckonStop);
+        _stop = new(() => ReckonStop(state.Rig));
+        _stopOnceCharged = new(() => ReckonStop(RigModel.Charged(setting.Description, state.Rig, setting.Rig.Charge)));
     }
 
     /// <summary>What the session runs on.</summary>
@@ -114,6 +116,25 @@ public sealed class Situation
         }
     }
 
+    /// <summary>Whether a charge now would be the last one: the one after it would find less sap than the shutdown then needs.</summary>
+    public bool IsLastChargeNext => State.Rig.Tank is { } tank && RateLitersPerHour is { } rate
+        && _stopOnceCharged.Value is { } stop
+        && tank.Liters - (rate.P50 * Setting.Rig.Interval.TotalHours) <= stop;
+
+    /// <summary>Whether a tank reading lower than reckoned waits to be believed: until it is settled no wood is asked for.</summary>
+    public bool IsTankInDoubt => State.Doubted is Reading { Name.Code: "tank-volume" } doubted
+        && State.Rig.Tank is { } tank && Setting.Units.Volume(doubted.Measure) < tank;
+
+    /// <summary>When the draw-off was opened; null where it is shut.</summary>
+    public Moment? DrawOpenSince => State.Last(DeedName.OpenDraw) is { } open && !(State.Last(DeedName.CloseDraw)?.At.Time >= open.At.Time)
+        ? open.At
+        : null;
+
+    /// <summary>Whether the open draw-off was last read at or under the point where a draw ends.</summary>
+    public bool HasDrawFallen => DrawOpenSince is { } open && State.Last(ReadingName.DrawTemperature) is { } read
+        && read.At.Time > open.Time
+        && UnitSystem.Temperature(read.Value) <= DrawPoint.Today(Setting, State) - DrawPoint.Fall;
+
     /// <summary>Whether the operator has said that no more wood goes in.</summary>
     public bool IsHeld => State.Marks.Contains("wood-held");
 
@@ -155,14 +176,14 @@ public sealed class Situation
     /// With the last charge just in: the flames of the one before have burned down by then, so that the answer does not swing
     /// between two charges.
     /// </summary>
-    private double? ReckonStop()
+    private double? ReckonStop(RigState rig)
     {
         if (!IsLit)
         {
             return null;
         }
 
-        var charged = RigModel.Charged(Setting.Description, State.Rig with { Flame = default }, Setting.Rig.Charge);
+        var charged = RigModel.Charged(Setting.Description, rig with { Flame = default }, Setting.Rig.Charge);
         var shutdown = Reckoning.Rig.Shutdown.Of(Setting.Description, charged, State.Rate.Spread);
         var reserve = IsCautious
             ? shutdown.ReserveLiters99(Setting.Description, charged)

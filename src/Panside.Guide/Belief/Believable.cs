@@ -38,6 +38,13 @@ public sealed class Believable(Setting setting)
         _ => null,
     };
 
+    /// <summary>Whether a tank reading agrees with one that was doubted before it: both lower than reckoned, the newer no higher by much.</summary>
+    public bool Confirms(SessionState state, LineIn? doubted, LineIn line) =>
+        doubted is Reading { Name.Code: "tank-volume" } first && line is Reading { Name.Code: "tank-volume" } second
+        && second.At.Time > first.At.Time && state.Rig.Tank is { } tank
+        && Units.Volume(second.Measure) < tank && Units.Volume(first.Measure) < tank
+        && double.Abs((Units.Volume(second.Measure) - Units.Volume(first.Measure)).Liters) <= Slack;
+
     private Doubt? Tank(SessionState state, Reading reading)
     {
         if (state.Anchor is not { } anchor)
@@ -50,7 +57,7 @@ public sealed class Believable(Setting setting)
         var gone = expected - now.Liters;
         var minutes = double.Max(1, double.Ceiling((reading.At.Time - anchor.At.Time).TotalMinutes));
         var since = $"in {Amount.Minutes(minutes)}";
-        if (gone < -Slack)
+        if (gone < -Slack && state.Deeds.ContainsKey(DeedName.LitFire))
         {
             return new(
                 $"{Shown(Volume.FromLiters(-gone))} more in the tank {since}, and no refill said? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",
@@ -62,7 +69,7 @@ public sealed class Believable(Setting setting)
         return now.Liters > 0.4 && gone > most
             ? new(
                 $"{Shown(Volume.FromLiters(gone))} gone {since}? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",
-                $"It would take a leak, a hose run open, or {Amount.Shown(Units.From(VolumeRate.FromLitersPerHour(gone * 60 / minutes)))} of boiling.")
+                $"It would take a leak, an open draw-off, or {Amount.Shown(Units.From(VolumeRate.FromLitersPerHour(gone * 60 / minutes)))} of boiling.")
             : null;
     }
 

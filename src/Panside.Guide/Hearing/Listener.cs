@@ -206,7 +206,7 @@ public sealed partial class Listener(Setting setting)
     }
 
     private Unit Assumed(ReadingName name, Prompt? open) =>
-        open?.Unit is { } unit && unit.Kind() == name.Kind ? unit
+        open is { Unit: { } unit } && open.Ask == name.Code ? unit
         : name == ReadingName.DrawnVolume ? setting.Units.SmallVolume
         : setting.Units.Preferred(name.Kind);
 

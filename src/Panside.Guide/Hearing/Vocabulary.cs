@@ -13,7 +13,8 @@ internal static class Vocabulary
         ["undo", "take back", "wrong", "oops"],
         ["help", "?", "h", "words"],
         ["status", "now", "figures", "forecast", "how long", "what now"],
-        ["skipped", "left out"]);
+        ["skipped", "left out"],
+        ["exit", "quit", "bye", "close program"]);
 
     /// <summary>Answers.</summary>
     public static readonly FrozenDictionary<string, string> Answers = Table(

@@ -36,7 +36,8 @@ internal sealed class Announcer(Setting setting)
             return;
         }
 
-        foreach (var watch in step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)))
+        var watches = step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)).ToList();
+        foreach (var watch in watches)
         {
             if (open?.Step == watch.Id)
             {
@@ -45,7 +46,7 @@ internal sealed class Announcer(Setting setting)
                     return;
                 }
 
-                // Nobody answers it: it steps back, so that the others are not kept waiting.
+                // Nobody answers it: it steps back behind all others that are due, so that each has its turn.
                 continue;
             }
 
@@ -53,7 +54,8 @@ internal sealed class Announcer(Setting setting)
             {
                 if (open is not null && turn.State.Now!.Value.Time >= turn.State.OpenSince.Time + Patience)
                 {
-                    turn.Happen(new PutAside(open.Step, turn.State.Now!.Value.Time + Patience));
+                    var others = watches.Count(other => other.Id != open.Step && IsDue(turn, other));
+                    turn.Happen(new PutAside(open.Step, turn.State.Now!.Value.Time + (others * Patience)));
                 }
 
                 Ask(turn, watch);

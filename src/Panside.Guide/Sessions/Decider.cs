@@ -185,9 +185,17 @@ public sealed class Decider
             return;
         }
 
-        if (turn.State.Doubted is { } doubted && Describe.SameKind(doubted, line))
+        var before = turn.State.Doubted is { } doubted && Describe.SameKind(doubted, line) ? doubted : null;
+        if (before is not null)
         {
             turn.Happen(new Doubted(null));
+        }
+
+        if (_believable.Confirms(turn.State, before, line))
+        {
+            turn.Tell($"Taken, as two readings agree: {Describe.Line(line)}.");
+            Take(turn, line);
+            return;
         }
 
         if (_believable.Doubt(turn.State, line) is { } doubt)

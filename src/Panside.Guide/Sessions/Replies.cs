@@ -41,6 +41,9 @@ internal sealed class Replies(Setting setting)
                     ? "Nothing was skipped."
                     : "Skipped: " + string.Join(", ", turn.State.Skipped.Select(id => id.Replace('-', ' '))) + ".");
                 return true;
+            case "exit":
+                turn.Tell("'leave' ends the boil. Ctrl-C only closes the program: the record stays, and says how to go on.");
+                return true;
             case "help":
                 foreach (var line in Help())
                 {
@@ -57,7 +60,9 @@ internal sealed class Replies(Setting setting)
     {
         if (turn.State.Open is not { } open)
         {
-            return "Nothing is asked just now.";
+            return Standing(turn) is { } rule
+                ? $"{turn.Fill(rule.Text)} {turn.Fill(rule.Because)}"
+                : "Nothing is asked just now. 'status' gives the figures.";
         }
 
         var because = setting.Flow.Steps.TryGetValue(open.Step, out var step)
@@ -65,6 +70,11 @@ internal sealed class Replies(Setting setting)
             : setting.Flow.Watches.First(watch => watch.Id == open.Step).Because;
         return because is null ? "The flow gives no reason for this step." : turn.Fill(because);
     }
+
+    /// <summary>The advice that was given last and still holds; null where none does.</summary>
+    private AdviceRule? Standing(Turn turn) => setting.Flow.Advices
+        .Where(rule => turn.State.Advised.ContainsKey(rule.Id) && rule.When.All(turn.Holds))
+        .MaxBy(rule => turn.State.Advised[rule.Id].Time);
 
     private static void Undo(Turn turn)
     {
@@ -97,7 +107,10 @@ internal sealed class Replies(Setting setting)
         }
         else if (turn.Now.IsLit)
         {
-            yield return $"Next draw in about {F("minutes-to-draw")}. Last charge in about {F("minutes-to-last-charge")}, {F("minutes-to-last-charge-soonest")} at the soonest.";
+            yield return turn.Now.MinutesToDraw is null ? "Next draw: not known yet." : $"Next draw in about {F("minutes-to-draw")}.";
+            yield return turn.Now.MinutesToLastCharge is null
+                ? "Last charge: not known yet."
+                : $"Last charge in about {F("minutes-to-last-charge")}, {F("minutes-to-last-charge-soonest")} at the soonest.";
             yield return $"Stop firing at {F("stop-at")} in the tank ({F("stop-says")}).";
         }
     }

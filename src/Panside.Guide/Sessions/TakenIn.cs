@@ -148,7 +148,7 @@ internal sealed class TakenIn(Setting setting)
     /// <summary>A boil that is seen needs at least so many times the heat at which it would be still; coals stand for what is missing.</summary>
     private RigState Strengthened(RigState rig, double times)
     {
-        var boiling = rig with { PanTemperature = rig.Boiling };
+        var boiling = rig with { PanTemperature = rig.Boiling, IsBoiling = true };
         var missing = (RigModel.StillBelow(setting.Description, boiling) * times) - RigModel.HeatToPan(setting.Description, boiling);
         if (missing.Kilowatts <= 0)
         {

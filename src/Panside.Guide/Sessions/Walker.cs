@@ -17,10 +17,9 @@ internal sealed class Walker(Setting setting)
         ? step.Deed
         : setting.Flow.Watches.FirstOrDefault(watch => watch.Id == id)?.Deed;
 
-    /// <summary>Whether leaving now goes through the gate, or is the emergency's own way out.</summary>
+    /// <summary>Whether leaving now goes through the gate.</summary>
     public bool CanLeave(Turn turn) =>
-        setting.Machine.Next(turn.State.Step, "did leave", turn.State.ReturnTo, turn.Holds) == Flow.End
-        || setting.Flow.PhaseOf(turn.State.Step).Code == "emergency";
+        setting.Machine.Next(turn.State.Step, "did leave", turn.State.ReturnTo, turn.Holds) == Flow.End;
 
     /// <summary>A line was taken: the watches that it answers are done, and the flow may move.</summary>
     public void Took(Turn turn, LineIn line)
@@ -60,7 +59,12 @@ internal sealed class Walker(Setting setting)
                 turn.Refuse("A value or a state is asked; or skip, or later.", "answer");
                 break;
             case AnswerWords.Skip when step is { IsCritical: true }:
-                turn.Refuse("This step is not skipped: too much hangs on it. 'later' asks again.", "answer");
+                turn.Refuse(step.Urgency == "danger"
+                    ? "This step is not skipped: too much hangs on it. Do it now, then say so."
+                    : "This step is not skipped: too much hangs on it. 'later' asks again.", "answer");
+                break;
+            case AnswerWords.Later when step is { Urgency: "danger" }:
+                turn.Refuse("This cannot wait. Do it now, then say so.", "answer");
                 break;
             case AnswerWords.Later:
                 var wait = step is { After: var after } && after > TimeSpan.Zero ? after : PutOff;
@@ -125,7 +129,7 @@ internal sealed class Walker(Setting setting)
                 return;
             }
 
-            Leave(turn, from, to, own: true, skipped: false);
+            Leave(turn, from, to, own: true, skipped: true);
         }
     }
 
@@ -153,6 +157,13 @@ internal sealed class Walker(Setting setting)
     private void Reach(Turn turn, Step from, Step to)
     {
         var sideTrip = to.Phase.IsSideTrip && !from.Phase.IsSideTrip;
+        if (to.Phase.Code == "emergency" && turn.State.Doubted is { } doubted)
+        {
+            // A yes in an emergency answers the emergency, and nothing older.
+            turn.Happen(new Doubted(null));
+            turn.Tell($"Dropped: {Describe.Line(doubted)}. Say it again later.");
+        }
+
         turn.Happen(new Moved(to.Id, sideTrip ? from.Id : turn.State.ReturnTo));
 
         // A step for beginners only is passed by a practised hand as if it had been done.

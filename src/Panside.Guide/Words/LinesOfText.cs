@@ -52,7 +52,7 @@ public static class LinesOfText
             : [$"{Mark(advice.Urgency)} {advice.Text}"],
         CautionLine caution => [$"! Caution: {caution.Text}"],
         HeardLine heard => [$"  Heard: {Describe.Line(heard.As)}."],
-        QuestionLine question => [$"? {question.Text}", $"  {question.WouldTake} [yes, no, or the right value]"],
+        QuestionLine question => [$"? {question.Text}", $"  {question.WouldTake} [yes, no, or say it anew]"],
         RefusedLine refused => [$"x {refused.Why}"],
         ToldLine told => [$"- {told.Text}"],
         OverLine over => [$"- {over.Outcome.Text}", .. Totals(over.Outcome)],

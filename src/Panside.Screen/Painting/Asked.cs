@@ -36,11 +36,11 @@ internal sealed record Asked(string Action, Tone Tone, IReadOnlyList<string> Rea
         }
 
         var question = picture.Said.LastOrDefault(entry => entry.Kind == EntryKind.Question)?.Texts
-            ?? [$"? Is this right: {Describe.Line(doubted)}?", "  [yes, no, or the right value]"];
+            ?? [$"? Is this right: {Describe.Line(doubted)}?", "  [yes, no, or say it anew]"];
 
         // Danger is never hidden behind a question about a number.
         return asked.Tone == Tone.Danger
-            ? asked with { Reasons = [.. asked.Reasons.Take(1), $"{question[0]} [yes or no answers this first]"] }
+            ? asked with { Reasons = [$"{question[0]} [yes or no answers this first]"] }
             : new(question[0], Tone.Doubt, [.. question.Skip(1)], "", EntryKind.Question);
     }
 

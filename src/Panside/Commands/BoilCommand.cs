@@ -22,26 +22,34 @@ internal static class BoilCommand
                 throw new UnusableException("--plain and --stream are two faces; choose one.");
             }
 
-            using var session = Opening.Open(guided.Read(parsed));
+            var arguments = guided.Read(parsed);
+            var unfinished = isStream || arguments.Journal is not null
+                ? null
+                : UnfinishedBoil.In(Home.Of(arguments.Home).Sessions, TimeProvider.System.GetUtcNow());
+            using var session = Opening.Open(arguments);
             return isStream
                 ? StreamFace.Run(session, Console.OpenStandardInput(), Console.OpenStandardOutput(), Console.Error)
-                : Talk(session, isPlain);
+                : Talk(session, isPlain, unfinished);
         });
         return command;
     }
 
     /// <summary>The conversation with a person: on the full screen where there is one and it is wanted, else in lines.</summary>
-    public static int Talk(RecordedSession session, bool plain)
+    public static int Talk(RecordedSession session, bool plain, string? unfinished = null)
     {
+        var conversation = new RecordedConversation(session)
+        {
+            Notice = unfinished is null ? null : $"An unfinished boil is there. To go on with it: panside boil --journal {unfinished}",
+        };
         var screen = !plain && !Console.IsInputRedirected && !Console.IsOutputRedirected
             && Environment.GetEnvironmentVariable("TERM") is not ("dumb" or null or "");
         if (screen)
         {
-            return FullScreenFace.Run(session, TimeProvider.System);
+            return FullScreenFace.Run(session, conversation, TimeProvider.System);
         }
 
         using var interrupt = new Interrupt();
-        new PlainFace(new RecordedConversation(session), Console.In, Console.Out, Console.Error, TimeProvider.System).Run(interrupt.Token);
+        new PlainFace(conversation, Console.In, Console.Out, Console.Error, TimeProvider.System).Run(interrupt.Token);
         return BoilEnd.Tell(session, Console.Out);
     }
 }

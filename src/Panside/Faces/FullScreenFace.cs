@@ -12,9 +12,9 @@ internal static class FullScreenFace
 {
     /// <summary>Runs until the session is over or it is left, then says on the normal screen what came of it.</summary>
     /// <returns>The exit status.</returns>
-    public static int Run(RecordedSession session, TimeProvider clock)
+    public static int Run(RecordedSession session, RecordedConversation conversation, TimeProvider clock)
     {
-        var outcome = FullScreen.Run(new RecordedConversation(session), clock, ExitStatus.Interrupted);
+        var outcome = FullScreen.Run(conversation, clock, ExitStatus.Interrupted);
         foreach (var line in LinesOfText.Of(outcome is null ? [] : [outcome]))
         {
             Console.Out.WriteLine(line);

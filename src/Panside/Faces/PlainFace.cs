@@ -19,6 +19,11 @@ internal sealed class PlainFace(
     {
         var typed = Channel.CreateUnbounded<string>();
         var reading = new Thread(() => ReadAll(typed.Writer)) { IsBackground = true };
+        if (conversation.Notice is { } notice)
+        {
+            output.WriteLine($"- {notice}");
+        }
+
         Hear(new Tick(Now()));
         reading.Start();
         while (!conversation.State.IsOver && Wait(typed.Reader, stop))

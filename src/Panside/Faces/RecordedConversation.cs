@@ -21,6 +21,9 @@ internal sealed class RecordedConversation(RecordedSession session) : IConversat
     public string? RecordPath => session.Path;
 
     /// <inheritdoc/>
+    public string? Notice { get; init; }
+
+    /// <inheritdoc/>
     public IReadOnlyList<LineOut> Hear(LineIn line) => session.Hear(line);
 
     /// <inheritdoc/>

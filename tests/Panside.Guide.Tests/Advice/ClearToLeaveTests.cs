@@ -94,13 +94,41 @@ public class ClearToLeaveTests
     }
 
     [Fact]
-    public void The_emergency_of_having_to_leave_is_not_argued_with_and_ends_unsafe()
+    public void Also_the_emergency_of_having_to_leave_is_questioned_once_and_ends_unsafe()
     {
         var boil = Conversation.AtSteadyBoil();
         boil.Say("must leave");
         Assert.Equal("emergency", boil.Phase);
         boil.Say("leave");
+        Assert.Contains("not clear to leave", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+        boil.Say("yes");
         Assert.False(boil.Only<OverLine>().Outcome.Safe);
+    }
+
+    [Fact]
+    public void Leaving_a_pan_read_dry_is_told_first()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("depth 0.4", "leave");
+        Assert.Contains("the pan was read at 0.4 in, under its least depth", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+        Assert.False(boil.State.IsOver);
+    }
+
+    [Fact]
+    public void Once_it_is_clear_nothing_is_asked_any_more()
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say(AllSeen);
+        boil.Say("cover");
+        while (boil.Open is { } open)
+        {
+            boil.Say(open.Ask == "confirm" ? "yes" : "2.5");
+        }
+
+        Assert.Equal("leave-check", boil.State.Step);
+        Assert.Empty(boil.After(45).OfType<PromptLine>());
+        boil.Say("boil simmering");
+        Assert.NotEmpty(boil.After(15).OfType<PromptLine>());
     }
 
     private static Conversation LongAfterTheLastWood()

@@ -51,6 +51,10 @@ public class TypedInputTests
     public void A_small_volume_answers_how_much_was_drawn(string text, double value, string unit) =>
         AssertReading(text, Drawn, ReadingName.DrawnVolume, value, unit);
 
+    [Fact]
+    public void A_named_reading_does_not_take_the_unit_of_another_prompt() =>
+        AssertReading("tank 1.5", Drawn, ReadingName.TankVolume, 1.5, "gal");
+
     [Theory]
     [InlineData("tank 22", "tank-volume", 22, "gal")]
     [InlineData("tank is 22 1/2", "tank-volume", 22.5, "gal")]

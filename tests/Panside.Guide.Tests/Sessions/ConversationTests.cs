@@ -128,7 +128,10 @@ public class ConversationTests
     {
         var boil = new Conversation();
         boil.Say("yes", "yes", "no", "1/2");
-        Assert.Equal("pan-filled", boil.Open!.Step);
+        Assert.Equal("pan-refill", boil.Open!.Step);
+        Assert.StartsWith("Too shallow at 0.5 in", boil.Open.Text, StringComparison.Ordinal);
+        boil.Say("3/4");
+        Assert.Equal("pan-refill", boil.Open!.Step);
         boil.Say("1 1/2");
         Assert.Equal("float-works", boil.Open!.Step);
     }
@@ -140,6 +143,33 @@ public class ConversationTests
         Assert.Null(boil.Last<PromptLine>().Prompt.Because);
         boil.Say("why");
         Assert.Contains("first shutdown", boil.Only<ToldLine>().Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Why_between_two_questions_tells_the_advice_that_stands()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 12);
+        boil.Say("shutdown", "yes");
+        boil.After(100);
+        boil.Say("boil simmering", "coals thin", "depth 2.5", "tank 11", "gradient clear", "low", "draw 212");
+        while (boil.Open is not null)
+        {
+            boil.Say("skip");
+        }
+
+        boil.Say("why");
+        Assert.Contains("Stay with the pan. Not clear yet:", boil.Only<ToldLine>().Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("exit")]
+    [InlineData("quit")]
+    public void Who_wants_out_is_told_the_two_ways(string word)
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say(word);
+        Assert.Contains("'leave' ends the boil", boil.Only<ToldLine>().Text, StringComparison.Ordinal);
+        Assert.False(boil.State.IsOver);
     }
 
     [Fact]

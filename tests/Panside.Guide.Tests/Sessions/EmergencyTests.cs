@@ -77,6 +77,81 @@ public class EmergencyTests
         Assert.InRange(alarms, 1, 3);
     }
 
+    [Theory]
+    [InlineData("!", "emergency-which")]
+    [InlineData("fire", "emergency-which")]
+    [InlineData("I smell burning", "emergency-scorched")]
+    [InlineData("it smells burnt", "emergency-scorched")]
+    [InlineData("the pan is dry", "emergency-dry")]
+    [InlineData("It is boiling over!", "emergency-foam")]
+    [InlineData("I burned my hand", "emergency-burn")]
+    public void What_one_cries_out_is_understood(string cry, string step)
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say(cry);
+        Assert.Equal(step, boil.State.Step);
+    }
+
+    [Fact]
+    public void What_to_do_in_danger_is_not_put_off()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("pan dry", "later");
+        Assert.Contains("cannot wait", boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
+        Assert.Equal("emergency-dry", boil.Open!.Step);
+        boil.Say("skip");
+        Assert.DoesNotContain("later", boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_yes_in_an_emergency_answers_the_emergency_and_no_older_question()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("drew 9 qt", "stack down");
+        Assert.Null(boil.State.Doubted);
+        Assert.Contains(boil.Answers.OfType<ToldLine>(), told => told.Text.StartsWith("Dropped: ", StringComparison.Ordinal));
+        boil.Say("yes");
+        Assert.False(boil.State.Deeds.ContainsKey(DeedName.CloseDraw));
+        Assert.NotEqual("emergency", boil.Phase);
+    }
+
+    [Theory]
+    [InlineData("stack down", "yes")]
+    [InlineData("chimney fire", "yes", "yes")]
+    [InlineData("burned hand", "yes", "no")]
+    public void After_a_fallen_stack_a_chimney_fire_or_a_bad_burn_no_wood_is_asked_for(params string[] said)
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say(said);
+        Assert.Equal("hold-wood", boil.State.Step);
+        boil.Say("yes");
+        Assert.DoesNotContain(boil.After(60).OfType<AdviceLine>(), line => line.Advice.Action == "add-wood");
+    }
+
+    [Fact]
+    public void After_a_small_burn_one_boils_on()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("burned hand", "yes", "yes");
+        Assert.Equal("steady-boil", boil.Phase);
+    }
+
+    [Theory]
+    [InlineData("depth 0.4", "emergency-dry")]
+    [InlineData("scorched", "scorch-look")]
+    public void A_danger_that_another_emergency_came_over_is_gone_on_with_after_it(string first, string then)
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say(first);
+        Assert.Equal("emergency", boil.Phase);
+        boil.Say("float stuck");
+        Assert.Equal("emergency-float", boil.State.Step);
+        boil.Say("yes");
+        Assert.Equal(then, boil.State.Step);
+        boil.Say("emergency", "shutdown");
+        Assert.Equal(then, boil.State.Step);
+    }
+
     private static Conversation Begun(params string[] said)
     {
         var boil = Conversation.AtSteadyBoil();

@@ -37,11 +37,22 @@ public sealed class EmergencyKeyTests
     }
 
     [Fact]
-    public void An_open_question_does_not_hide_what_to_do_in_the_emergency()
+    public void An_older_question_is_dropped_in_the_emergency()
     {
         using var stage = Stage.At("question");
         stage.Press(Key.F9);
         Assert.Contains("\n!!! DANGER: Look at the pan.", stage.Text);
+        Assert.Null(stage.Door.State.Doubted);
+    }
+
+    [Fact]
+    public void An_open_question_does_not_hide_what_to_do_in_the_emergency()
+    {
+        using var stage = Stage.At("steady-boil");
+        stage.Type("must leave");
+        stage.Type("leave");
+        Assert.Contains("\n!!! DANGER: Flood the pan to the brim.", stage.Text);
+        Assert.Contains("Leave now? It is not clear to leave", stage.Text);
         Assert.Contains("[yes or no answers this first]", stage.Text);
     }
 

@@ -1,0 +1,57 @@
+using Panside.Guide.Lines;
+
+namespace Panside.Guide.Tests.Sessions;
+
+/// <summary>An open draw-off empties a pan in minutes: it is never forgotten.</summary>
+public class DrawOffTests
+{
+    [Fact]
+    public void A_draw_read_under_its_point_brings_shut_it_at_once()
+    {
+        var boil = Opened();
+        boil.Say("draw 212");
+        var advice = boil.Answers.OfType<AdviceLine>().First().Advice;
+        Assert.Equal(("close-draw", "now"), (advice.Action, advice.Urgency));
+        Assert.Contains("It stands at 212", advice.Because, StringComparison.Ordinal);
+        Assert.Contains(boil.After(5).OfType<AdviceLine>(), line => line.Advice.Action == "close-draw");
+        boil.Say("drew 1 qt");
+        Assert.DoesNotContain(boil.After(10).OfType<AdviceLine>(), line => line.Advice.Action == "close-draw");
+    }
+
+    [Fact]
+    public void A_draw_that_nobody_shuts_is_cried_out_again_and_again()
+    {
+        var boil = Opened();
+        Assert.InRange(boil.After(30).OfType<AdviceLine>().Count(line => line.Advice is { Action: "close-draw", Urgency: "now" }), 6, 9);
+        Assert.Equal("draw-off", boil.Phase);
+    }
+
+    [Theory]
+    [InlineData("open")]
+    [InlineData("open", "yes")]
+    public void No_wood_is_asked_for_while_it_is_open(params string[] said)
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say(said[0]);
+        Assert.DoesNotContain(boil.After(30).OfType<AdviceLine>(), line => line.Advice.Action == "add-wood");
+    }
+
+    [Fact]
+    public void A_draw_that_was_asked_for_and_not_opened_gives_way_after_a_while()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("draw 218.2");
+        Assert.Equal("draw-open", boil.State.Step);
+        boil.Say("wood", "draw 212");
+        boil.After(16);
+        Assert.Equal("steady-boil", boil.Phase);
+    }
+
+    private static Conversation Opened()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("draw 218.2", "yes");
+        Assert.Equal("draw-close", boil.State.Step);
+        return boil;
+    }
+}
