@@ -7,10 +7,11 @@ namespace Panside.Journal;
 public sealed class RecordedSession : IDisposable
 {
     private readonly Session _session;
-    private readonly List<string> _beforeOpening = [];
+    private readonly List<string> _unwritten = [];
     private Func<Moment, JournalFile?>? _open;
     private JournalFile? _journal;
     private bool _goesOn;
+    private bool _isUnwritable;
 
     private RecordedSession(Session session, JournalFile? journal, Func<Moment, JournalFile?>? open) =>
         (_session, _journal, _open) = (session, journal, open);
@@ -77,29 +78,30 @@ public sealed class RecordedSession : IDisposable
 
     private void Keep(IReadOnlyList<string> lines)
     {
+        _unwritten.AddRange(lines);
         try
         {
             if (_open is not null)
             {
-                _beforeOpening.AddRange(lines);
                 if (State.Now is not { } first)
                 {
                     return;
                 }
 
-                var open = _open;
+                _journal = _open(first);
                 _open = null;
-                _journal = open(first);
-                lines = _beforeOpening;
             }
 
-            _journal?.Append(lines);
+            _journal?.Append(_unwritten);
+            _unwritten.Clear();
+            Trouble = _isUnwritable ? null : Trouble;
+            _isUnwritable = false;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
+            // What is not written waits for the next line: the disk may have room by then.
+            _isUnwritable = true;
             Trouble = $"The record cannot be written ({fault.Message.TrimEnd('.')}). The guidance goes on in memory: free space, and note readings on paper.";
-            _journal?.Dispose();
-            _journal = null;
         }
     }
 

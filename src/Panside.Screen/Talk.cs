@@ -10,6 +10,7 @@ internal sealed class Talk(IConversation door, TimeProvider clock)
     private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(5);
 
     private readonly List<Entry> _entries = [];
+    private readonly ForwardClock _clock = new(clock);
     private DateTimeOffset _looked;
     private string? _trouble;
 
@@ -83,11 +84,7 @@ internal sealed class Talk(IConversation door, TimeProvider clock)
         }
     }
 
-    private Moment Now()
-    {
-        var now = Moment.Of(clock.GetLocalNow());
-        return door.State.Now is { } last && now.Time < last.Time ? last : now;
-    }
+    private Moment Now() => _clock.Now(door.State.Now);
 
     private void Hear(LineIn line, string? typed, Func<LineOut, bool>? shown = null)
     {

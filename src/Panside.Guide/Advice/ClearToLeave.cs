@@ -13,6 +13,12 @@ namespace Panside.Guide.Advice;
 /// </summary>
 public static class ClearToLeave
 {
+    /// <summary>Common practice, no source: a quarter of an hour after the last wood the boil has become much weaker.</summary>
+    private static readonly TimeSpan Settling = TimeSpan.FromMinutes(15);
+
+    /// <summary>Depth and boil belong together when they were looked at within this time.</summary>
+    private static readonly TimeSpan Together = TimeSpan.FromMinutes(20);
+
     /// <summary>What is still missing, the gravest first; empty when it is safe.</summary>
     public static IReadOnlyList<string> Unmet(Situation now)
     {
@@ -36,6 +42,11 @@ public static class ClearToLeave
         Seen(now, ObservationName.Smell, "the smell", unmet, smell => smell == "scorched" ? "the pan smells scorched" : null, required: false);
         Seen(now, ObservationName.Foam, "the foam", unmet, foam => foam is "rising" or "over" ? "the foam is up" : null, required: false);
         Seen(now, ObservationName.Boil, "the boil", unmet, boil => boil == "still" ? null : $"the boil was last seen {boil}", required: true);
+        if (state.Last(ObservationName.Boil) is { Value: "still" } still && TooSoon(now, still.At) is { } soon)
+        {
+            unmet.Add(soon);
+        }
+
         Seen(now, ObservationName.Coals, "the coals", unmet, coals => coals switch
         {
             "deep" => "the coals were last seen deep",
@@ -47,7 +58,11 @@ public static class ClearToLeave
         {
             unmet.Add("the pan's depth has not been read since the last wood");
         }
-        else if (WorstLiters(now) is var worst && (state.Rig.Pan - Volume.FromLiters(worst)) < now.Setting.Description.LeastVolume)
+        else if (state.Last(ObservationName.Boil) is { Value: "still" } calm && calm.At.Time - depth.At.Time > Together)
+        {
+            unmet.Add("the pan's depth was read long before the boil went still");
+        }
+        else if (IsTooShallow(now))
         {
             unmet.Add($"the pan is too shallow: {Words.Amount.Shown(now.Setting.Units.From(now.Depth))}");
         }
@@ -60,8 +75,28 @@ public static class ClearToLeave
         return unmet;
     }
 
+    /// <summary>Whether the heat that is left could take the pan below its least depth.</summary>
+    public static bool IsTooShallow(Situation now) =>
+        now.IsLit && (now.State.Rig.Pan - Volume.FromLiters(WorstLiters(now))) < now.Setting.Description.LeastVolume;
+
     /// <summary>Whether nothing but the sugar at the draw-off side speaks against leaving.</summary>
     public static bool HangsOnDrawSide(Situation now) => now.Unmet is [var only] && only == CanPassSyrup(now);
+
+    /// <summary>
+    /// Why a boil seen still tells nothing: flames of a charge just in, or cold sap just poured in, keep a pan still for a while
+    /// over a fire that will boil it again. Null where it tells.
+    /// </summary>
+    private static string? TooSoon(Situation now, Moment still)
+    {
+        if (now.LastWood is { } wood && still.Time - wood.Time < Settling)
+        {
+            return $"the boil was seen still within {Words.Amount.Minutes(Settling.TotalMinutes)} of the last wood";
+        }
+
+        return now.State.Last(DeedName.FloodPan) is { } flood && still.Time >= flood.At.Time && still.Time - flood.At.Time < Settling
+            ? $"the boil was seen still within {Words.Amount.Minutes(Settling.TotalMinutes)} of the flooding"
+            : null;
+    }
 
     /// <summary>
     /// The most water that can still leave, in liters: the rig run on at the 99.9 % bound of its heat. A boil seen still has
@@ -86,7 +121,7 @@ public static class ClearToLeave
         }
 
         var gradient = state.Last(ObservationName.Gradient);
-        if (gradient is { Value: "gone" or "fading" } seen && !AfterFire(now, seen.At))
+        if (gradient is { Value: "gone" } seen && !AfterFire(now, seen.At))
         {
             return null;
         }
@@ -126,5 +161,5 @@ public static class ClearToLeave
     }
 
     /// <summary>Whether wood went in after a moment.</summary>
-    private static bool AfterFire(Situation now, Moment seen) => now.LastWood is { } wood && wood.Time > seen.Time;
+    private static bool AfterFire(Situation now, Moment seen) => now.LastWood is { } wood && wood.Time >= seen.Time;
 }

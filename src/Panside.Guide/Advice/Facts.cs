@@ -24,13 +24,20 @@ public static class Facts
         ["coals-down"] = now => SeenSinceWood(now, ObservationName.Coals, "spent")
             || (!now.IsCautious && SeenSinceWood(now, ObservationName.Coals, "thin")),
         ["gradient-clear"] = now => Seen(now, ObservationName.Gradient, "clear"),
-        ["gradient-mixed"] = now => SeenSinceWood(now, ObservationName.Gradient, "gone") || SeenSinceWood(now, ObservationName.Gradient, "fading"),
+        ["gradient-mixed"] = now => SeenSinceWood(now, ObservationName.Gradient, "gone"),
         ["foam-up"] = now => Seen(now, ObservationName.Foam, "rising") || Seen(now, ObservationName.Foam, "over"),
         ["foam-rising"] = now => Seen(now, ObservationName.Foam, "rising")
             && !(now.State.Last(DeedName.AddDefoamer)?.At.Time >= now.State.Last(ObservationName.Foam)?.At.Time),
         ["draw-side-unknown"] = now => ClearToLeave.HangsOnDrawSide(now),
         ["draw-open"] = now => now.DrawOpenSince is not null,
         ["draw-open-long"] = now => now.DrawOpenSince is { } open && now.State.MinutesSince(open) >= 3,
+        ["draw-forgotten"] = now => now.DrawOpenSince is { } open && now.State.MinutesSince(open) >= 10,
+        ["draw-far-over"] = now => now.IsDrawDue
+            && UnitSystem.Temperature(now.State.Last(ReadingName.DrawTemperature)!.Value.Value)
+                > DrawPoint.Today(now.Setting, now.State) + DrawPoint.FarOver,
+        ["depth-fresh"] = now => now.State.Last(ReadingName.PanDepth) is { } read && now.State.MinutesSince(read.At) < 60,
+        ["tank-fresh"] = now => now.State.Last(ReadingName.TankVolume) is { } read && now.State.MinutesSince(read.At) < 60,
+        ["too-shallow-to-leave"] = now => ClearToLeave.IsTooShallow(now),
         ["draw-fallen"] = now => now.HasDrawFallen,
         ["draw-due"] = now => now.IsDrawDue,
         ["draw-near"] = now => now.MinutesToDraw is { P50: <= 10 } && !now.IsDrawDue,
@@ -54,13 +61,12 @@ public static class Facts
         ["pan-low"] = now => now.IsLit && now.Depth.Meters < now.Setting.Rig.LeastDepth.Meters * 1.2,
         ["pan-below-least"] = now => now.IsLit && DepthRead(now) is { } read && read < now.Setting.Rig.LeastDepth.Meters,
         ["pan-shallow"] = now => now.Depth.Meters < now.Setting.Rig.RunDepth.Meters * 0.8,
-        ["pan-flooded"] = now => now.State.Deeds.ContainsKey(DeedName.FloodPan)
+        ["pan-flooded"] = now => DoneSinceWood(now, DeedName.FloodPan)
             || DepthRead(now) >= now.Setting.Rig.FloodDepth.Meters * 0.95,
-        ["covered"] = now => now.State.Deeds.ContainsKey(DeedName.CoverPan),
-        ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read
-            && now.LastWood is { } wood && read.At.Time >= wood.Time,
+        ["covered"] = now => DoneSinceWood(now, DeedName.CoverPan),
+        ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read && !(now.LastWood?.Time >= read.At.Time),
         ["channels-unknown"] = now => now.State.Last(ObservationName.Gradient) is not { } seen
-            || (now.LastWood is { } wood && seen.At.Time < wood.Time),
+            || now.LastWood?.Time >= seen.At.Time,
         ["clear-to-leave"] = now => now.Unmet.Count == 0,
     }.ToFrozenDictionary();
 
@@ -83,7 +89,10 @@ public static class Facts
     private static bool Seen(Situation now, ObservationName name, string state) => now.State.Last(name)?.Value == state;
 
     private static bool SeenSinceWood(Situation now, ObservationName name, string state) =>
-        now.State.Last(name) is { } seen && seen.Value == state && !(now.LastWood?.Time > seen.At.Time);
+        now.State.Last(name) is { } seen && seen.Value == state && !(now.LastWood?.Time >= seen.At.Time);
+
+    private static bool DoneSinceWood(Situation now, DeedName name) =>
+        now.State.Last(name) is { } done && !(now.LastWood?.Time >= done.At.Time);
 
     private static double? DepthRead(Situation now) =>
         now.State.Last(ReadingName.PanDepth) is { } read ? UnitSystem.Length(read.Value).Meters : null;

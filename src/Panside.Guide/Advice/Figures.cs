@@ -48,6 +48,7 @@ public static class Figures
         ["minutes-to-last-charge-soonest"] = now => now.MinutesToLastCharge is { } minutes ? About(minutes.P5) : Unknown,
         ["minutes-to-still"] = now => now.Shutdown is { } s ? About(s.StillMinutes.P50) : Unknown,
         ["minutes-to-still-latest"] = now => now.Shutdown is { } s ? About(s.StillMinutes.P95) : Unknown,
+        ["minutes-draw-open"] = now => now.DrawOpenSince is { } open ? Amount.Minutes(now.State.MinutesSince(open)) : Unknown,
         ["minutes-since-wood"] = now => now.LastWood is { } wood ? Amount.Minutes(now.State.MinutesSince(wood)) : Unknown,
         ["unmet"] = now => now.Unmet.Count == 0 ? "nothing" : string.Join("; ", now.Unmet.Take(2)),
         ["channels-mix"] = _ => Amount.Minutes(CommonPractice.ChannelsMix.TotalMinutes),
@@ -61,12 +62,10 @@ public static class Figures
 
     private static string GlassOnTarget(Situation now)
     {
-        if (now.State.Last(ReadingName.SampleTemperature) is not { } sample)
-        {
-            return Unknown;
-        }
-
-        var temperature = UnitSystem.Temperature(sample.Value);
+        // A sample whose temperature nobody read is taken as hot as it was drawn.
+        var temperature = now.State.Last(ReadingName.SampleTemperature) is { } sample
+            ? UnitSystem.Temperature(sample.Value)
+            : DrawPoint.Today(now.Setting, now.State);
         return temperature.Celsius is >= 0 and <= 105
             ? Amount.Shown(new(SyrupHydrometer.ReadingOnTarget(now.Setting.Rig.Target, temperature).Brix, Unit.Brix))
             : Unknown;
@@ -80,9 +79,13 @@ public static class Figures
 
     private static string Temperature(Situation now, Temperature temperature) => Amount.Shown(now.Setting.Units.From(temperature));
 
-    private static string FromTo(Situation now, Band liters) => $"{Liters(now, liters.P5)} to {Liters(now, liters.P95)}";
+    private static string FromTo(Situation now, Band liters)
+    {
+        var (low, high) = (Liters(now, liters.P5), Liters(now, liters.P95));
+        return low == high ? low : $"{low} to {high}";
+    }
 
     /// <summary>Minutes to the five that a forecast is honest to.</summary>
     private static string About(double minutes) =>
-        minutes < 2.5 ? "a few minutes" : Amount.Minutes(double.Round(minutes / 5) * 5);
+        minutes < 2.5 ? "a few minutes" : minutes > 12 * 60 ? "more than 12 hours" : Amount.Minutes(double.Round(minutes / 5) * 5);
 }

@@ -123,6 +123,7 @@ public sealed class Situation
 
     /// <summary>Whether a tank reading lower than reckoned waits to be believed: until it is settled no wood is asked for.</summary>
     public bool IsTankInDoubt => State.Doubted is Reading { Name.Code: "tank-volume" } doubted
+        && State.Now?.Time - doubted.At.Time <= Decider.DoubtLasts
         && State.Rig.Tank is { } tank && Setting.Units.Volume(doubted.Measure) < tank;
 
     /// <summary>When the draw-off was opened; null where it is shut.</summary>
@@ -163,10 +164,14 @@ public sealed class Situation
         }
     }
 
+    /// <summary>A draw-off temperature older than this calls for another one, not for a draw.</summary>
+    private static int DrawReadingMinutes => 15;
+
     /// <summary>Whether the last draw-off temperature, since the last draw, is at today's draw point.</summary>
     public bool IsDrawDue =>
         State.Last(ReadingName.DrawTemperature) is { } read
         && !(State.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
+        && State.MinutesSince(read.At) < DrawReadingMinutes
         && UnitSystem.Temperature(read.Value) >= DrawPoint.Today(Setting, State) - DrawPoint.ReadTo;
 
     /// <summary>The depth now, as reckoned from the last reading on.</summary>

@@ -57,7 +57,8 @@ public sealed class Believable(Setting setting)
         var gone = expected - now.Liters;
         var minutes = double.Max(1, double.Ceiling((reading.At.Time - anchor.At.Time).TotalMinutes));
         var since = $"in {Amount.Minutes(minutes)}";
-        if (gone < -Slack && state.Deeds.ContainsKey(DeedName.LitFire))
+        var refilled = state.Last(DeedName.RefillTank) is { Value: null } told && told.At.Time >= anchor.At.Time;
+        if (gone < -Slack && state.Deeds.ContainsKey(DeedName.LitFire) && !refilled)
         {
             return new(
                 $"{Shown(Volume.FromLiters(-gone))} more in the tank {since}, and no refill said? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",

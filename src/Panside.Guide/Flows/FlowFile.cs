@@ -237,6 +237,7 @@ public sealed class FlowFile
             ["reading", var reading] => ReadingName.FromCode(reading) is not null,
             ["observed", var what, var state] => ObservationName.FromCode(what)?.States.Contains(state) ?? false,
             ["observed", var what] => ObservationName.FromCode(what) is not null,
+            ["fact", "not", .. var fact] => IsFact(string.Join(' ', fact)),
             ["fact", .. var fact] => IsFact(string.Join(' ', fact)),
             ["word", var word] => _words.Contains(word),
             _ => false,

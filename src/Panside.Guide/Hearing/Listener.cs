@@ -63,6 +63,11 @@ public sealed partial class Listener(Setting setting)
             return new MeansWord(own, "");
         }
 
+        if (Vocabulary.Deeds.TryGetValue(said, out var refill) && refill == DeedName.RefillTank.Code)
+        {
+            return new MeansNothing("How much? Say 'refill 10 gal'; or read the tank: 'tank 22'.");
+        }
+
         return Vocabulary.Deeds.TryGetValue(said, out var deed)
             ? new MeansLine(new Did(at, DeedName.FromCode(deed)!, null))
             : null;

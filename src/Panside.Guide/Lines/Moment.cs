@@ -1,16 +1,21 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 
 namespace Panside.Guide.Lines;
 
 /// <summary>A point in time as a line wrote it, so that an answer carries the very same text.</summary>
 /// <param name="Time">The time with its offset.</param>
 /// <param name="Written">The text: RFC 3339 with offset.</param>
-public readonly record struct Moment(DateTimeOffset Time, string Written)
+public readonly partial record struct Moment(DateTimeOffset Time, string Written)
 {
     private static readonly string[] Forms =
     [
         "yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz",
     ];
+
+    /// <summary>Fractions of a second beyond the seven digits that this program tells apart.</summary>
+    [GeneratedRegex(@"(\.\d{7})\d+", RegexOptions.CultureInvariant)]
+    private static partial Regex TooFine();
 
     /// <summary>A moment of a face's clock, to the second.</summary>
     public static Moment Of(DateTimeOffset time) =>
@@ -21,6 +26,7 @@ public readonly record struct Moment(DateTimeOffset Time, string Written)
     {
         var plain = text.EndsWith('Z') || text.EndsWith('z') ? text[..^1] + "+00:00" : text;
         plain = plain.Length > 10 && plain[10] is 't' or ' ' ? plain[..10] + "T" + plain[11..] : plain;
+        plain = TooFine().Replace(plain, "$1");
         return DateTimeOffset.TryParseExact(plain, Forms, CultureInfo.InvariantCulture, DateTimeStyles.None, out var time)
             && time.Year is >= 1900 and <= 2999
             ? new(time, text)

@@ -11,6 +11,9 @@ internal sealed class Announcer(Setting setting)
     /// <summary>How long a watch that nobody answers keeps the others waiting.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(5);
 
+    /// <summary>What is asked in an emergency is asked again after this time.</summary>
+    private static readonly TimeSpan Cry = TimeSpan.FromMinutes(4);
+
     /// <summary>Tells the phase where it is another than before.</summary>
     public void Phase(Turn turn, string? before)
     {
@@ -24,11 +27,18 @@ internal sealed class Announcer(Setting setting)
     /// <summary>Asks what is due, unless something as weighty is asked already: a watch gives way to one that stands before it.</summary>
     public void Prompt(Turn turn)
     {
-        var open = turn.State.Open;
         var step = setting.Flow.Steps[turn.State.Step];
+        if (setting.Flow.Watches.FirstOrDefault(watch => watch.Id == turn.State.Open?.Step) is { } asked && !asked.Given.All(turn.Holds))
+        {
+            // What it was asked for has gone: a charge of wood, say, while the tank is in doubt.
+            turn.Happen(new PutAside(asked.Id, turn.State.Now!.Value.Time));
+        }
+
+        var open = turn.State.Open;
         if (step.Ask is { } ask)
         {
-            if (open is null && IsDue(turn, step.Id, step.After))
+            var cries = step.Phase.Code == "emergency" && turn.State.Now!.Value.Time >= turn.State.OpenSince.Time + Cry;
+            if (open is null ? IsDue(turn, step.Id, step.After) : cries)
             {
                 Ask(turn, step);
             }

@@ -11,6 +11,9 @@ namespace Panside.Guide.Sessions;
 /// </summary>
 public sealed class Decider
 {
+    /// <summary>A question that nobody answered for so long is about another moment.</summary>
+    internal static readonly TimeSpan DoubtLasts = TimeSpan.FromMinutes(15);
+
     private readonly Setting _setting;
     private readonly Evolver _evolver;
     private readonly Listener _listener;
@@ -62,7 +65,7 @@ public sealed class Decider
         {
             turn.Say((at, number) => new SessionLine(at, number, _setting.Header));
             turn.Tell(_setting.Flow.Opening);
-            turn.Happen(new Moved(_setting.Flow.Start, _setting.Flow.Start));
+            turn.Happen(new Moved(_setting.Flow.Start, []));
         }
 
         Hear(turn, line);
@@ -76,6 +79,12 @@ public sealed class Decider
         if (line is Resumed)
         {
             _announcer.Repeat(turn);
+        }
+
+        // In danger, what to do comes before everything else.
+        if (_setting.Flow.Steps[turn.State.Step].Urgency == "danger")
+        {
+            _announcer.Prompt(turn);
         }
 
         _adviser.Advise(turn);
@@ -105,7 +114,7 @@ public sealed class Decider
 
     private void HearText(Turn turn, Text text)
     {
-        switch (_listener.Understand(text.At, text.Words, turn.State.Open))
+        switch (_listener.Understand(text.At, text.Words, Asked(turn.State)))
         {
             case MeansLine(var meant):
                 turn.Say((at, number) => new HeardLine(at, number, meant));
@@ -114,10 +123,19 @@ public sealed class Decider
             case MeansWord(var word, var rest):
                 var said = rest.Length > 0 ? $"{word} {rest}" : word;
                 turn.Say((at, number) => new HeardLine(at, number, new Text(text.At, said)));
-                if (!_replies.Reply(turn, word, rest) && !_walker.Fire(turn, "word " + word))
+                if (_replies.Reply(turn, word, rest))
+                {
+                    break;
+                }
+
+                if (!_walker.Leads(turn, "word " + word))
                 {
                     turn.Refuse($"'{word}' leads nowhere from here.", "text");
+                    break;
                 }
+
+                turn.Happen(new Remembered(word));
+                _walker.Fire(turn, "word " + word);
 
                 break;
             case MeansNothing(var why):
@@ -126,10 +144,23 @@ public sealed class Decider
         }
     }
 
+    /// <summary>What a bare number answers: the reading in doubt, where that was asked last, else the open prompt.</summary>
+    private static Prompt? Asked(SessionState state) =>
+        state.Doubted is Reading doubted && (state.Open is null || state.OpenSince.Time <= doubted.At.Time)
+            ? new("doubt", doubted.Name.Code, doubted.Measure.Unit, "")
+            : state.Open;
+
     private void HearAnswer(Turn turn, Answer answer)
     {
         if (turn.State.Doubted is { } doubted)
         {
+            if (answer.At.Time - doubted.At.Time > DoubtLasts)
+            {
+                turn.Happen(new Doubted(null));
+                turn.Tell($"Lapsed: {Describe.Line(doubted)}. Say it again if it holds.");
+                return;
+            }
+
             if (answer.Word == AnswerWords.Later)
             {
                 turn.Tell("The question stays open.");
@@ -201,6 +232,12 @@ public sealed class Decider
         if (_believable.Doubt(turn.State, line) is { } doubt)
         {
             Question(turn, line, doubt);
+            return;
+        }
+
+        if (line is Did { Name.Code: "add-wood" } && _setting.Flow.PhaseOf(turn.State.Step).Code == "emergency")
+        {
+            Question(turn, line, new("Wood in an emergency? Add none until it is over.", "Yes counts a charge that is in already."));
             return;
         }
 

@@ -14,6 +14,9 @@ internal static class DrawPoint
     /// </summary>
     public static TemperatureRise Fall => TemperatureRise.FromFahrenheit(0.5);
 
+    /// <summary>So far over the draw point the liquid is no syrup any more: 4 °F, some 4 Brix.</summary>
+    public static TemperatureRise FarOver => TemperatureRise.FromFahrenheit(4);
+
     /// <summary>A thermometer is read to this: a draw is due when the reading rounds to the draw point.</summary>
     public static TemperatureRise ReadTo => TemperatureRise.FromFahrenheit(0.1);
 

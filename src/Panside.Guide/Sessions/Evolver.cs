@@ -32,10 +32,10 @@ public sealed class Evolver(Setting setting)
             LastSaid = what,
         },
         Took(var line) => _takenIn.Take(state with { SaidNow = state.SaidNow.Add(line) }, line),
-        Moved(var step, var returnTo) => state with
+        Moved(var step, var back) => state with
         {
             Step = step,
-            ReturnTo = returnTo,
+            Back = back,
             StepSince = state.Now ?? default,
             Open = null,
         },
@@ -51,14 +51,7 @@ public sealed class Evolver(Setting setting)
         Marked(var mark) => state with { Marks = state.Marks.Add(mark) },
         Unmarked(var mark) => state with { Marks = state.Marks.Remove(mark) },
         Doubted(var line) => state with { Doubted = line },
-        TookBack => state.Past[^1] with
-        {
-            Now = state.Now,
-            Sequence = state.Sequence,
-            SaidNow = state.SaidNow,
-            Past = state.Past.RemoveAt(state.Past.Count - 1),
-            Open = null,
-        },
+        TookBack => Back(state),
         Settled(var advice) => state with { Advised = state.Advised.Remove(advice) },
         Advised(var advice) => state with { Advised = state.Advised.SetItem(advice, state.Now ?? default) },
         Said(var line) => Say(state with { Sequence = line.Sequence }, line),
@@ -73,6 +66,21 @@ public sealed class Evolver(Setting setting)
         OverLine over => state with { IsOver = true, IsSafe = over.Outcome.Safe, Open = null },
         _ => state,
     };
+
+    /// <summary>The state before the last thing said, brought to now: what was told since stays told.</summary>
+    private SessionState Back(SessionState state)
+    {
+        var before = state.Past[^1] with
+        {
+            Sequence = state.Sequence,
+            Past = state.Past.RemoveAt(state.Past.Count - 1),
+            Forecasts = state.Forecasts,
+            Cautioned = state.Cautioned,
+            Doubted = null,
+            Open = null,
+        };
+        return CameTo(before, state.Now!.Value) with { SaidNow = state.SaidNow };
+    }
 
     private SessionState CameTo(SessionState state, Moment to)
     {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Panside.Guide.Lines;
 
 namespace Panside.Guide.Sessions;
@@ -15,7 +16,9 @@ public sealed record Remembered(string What) : Happening;
 public sealed record Took(LineIn Line) : Happening;
 
 /// <summary>The flow has moved to a step.</summary>
-public sealed record Moved(string Step, string ReturnTo) : Happening;
+/// <param name="Step">The step.</param>
+/// <param name="Back">Where side trips lead back to, the innermost on top.</param>
+public sealed record Moved(string Step, ImmutableStack<string> Back) : Happening;
 
 /// <summary>A step or a watch is done with.</summary>
 public sealed record Completed(string Id, bool Skipped) : Happening;

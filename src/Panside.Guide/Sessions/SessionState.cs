@@ -28,7 +28,10 @@ public sealed record SessionState
     public Moment StepSince { get; init; }
 
     /// <summary>Where a side trip leads back to.</summary>
-    public string ReturnTo { get; init; } = "";
+    public string ReturnTo => Back.IsEmpty ? Step : Back.Peek();
+
+    /// <summary>The steps that side trips began at, the innermost on top.</summary>
+    public ImmutableStack<string> Back { get; init; } = [];
 
     /// <summary>The open prompt; null where nothing is asked.</summary>
     public Prompt? Open { get; init; }
@@ -93,6 +96,9 @@ public sealed record SessionState
     /// <summary>The last draw-off temperature that told of sugar, from which the draw-off side can only have thickened.</summary>
     public DrawOffAnchor? DrawOff { get; init; }
 
+    /// <summary>The draw that is open or was shut last.</summary>
+    public ThisDraw ThisDraw { get; init; } = new(0, IsShut: true);
+
     /// <summary>Sums over the session.</summary>
     public Totals Totals { get; init; } = new();
 
@@ -135,6 +141,11 @@ public sealed record TankAnchor(double Liters, double EvaporatedLiters, double R
 /// <param name="Sugar">The sugar content there.</param>
 /// <param name="EvaporatedLiters">Water that the model had boiled away by then.</param>
 public sealed record DrawOffAnchor(SugarContent Sugar, double EvaporatedLiters);
+
+/// <summary>One draw.</summary>
+/// <param name="Liters">What was told of it so far.</param>
+/// <param name="IsShut">Whether the draw-off has been shut.</param>
+public sealed record ThisDraw(double Liters, bool IsShut);
 
 /// <summary>Sums over the session.</summary>
 public sealed record Totals

@@ -79,7 +79,7 @@ internal sealed class TakenIn(Setting setting)
             return state with { Rig = state.Rig with { PanSugar = SugarOf(state.Rig.Pan, UnitSystem.Sugar(reading.Measure)) } };
         }
 
-        if (reading.Name == ReadingName.DrawnVolume && state.Last(DeedName.CloseDraw)?.Value is null)
+        if (reading.Name == ReadingName.DrawnVolume)
         {
             return Draw(state, setting.Units.Volume(reading.Measure));
         }
@@ -134,6 +134,12 @@ internal sealed class TakenIn(Setting setting)
     /// <summary>A boil that is seen still cannot hold more heat than the surface gives off: the stores are cut to that.</summary>
     private RigState Weakened(RigState rig)
     {
+        if (rig.PanTemperature < rig.Boiling - TemperatureRise.FromCelsius(3))
+        {
+            // Still because cold sap was poured in: that tells nothing of the fire.
+            return rig;
+        }
+
         var heat = RigModel.HeatToPan(setting.Description, rig);
         var limit = RigModel.StillBelow(setting.Description, rig) * 0.95;
         if (heat <= limit)
@@ -177,9 +183,17 @@ internal sealed class TakenIn(Setting setting)
             };
         }
 
-        if (did.Name == DeedName.CloseDraw && did.Measure is { } drawn)
+        if (did.Name == DeedName.OpenDraw)
         {
-            return Draw(state, setting.Units.Volume(drawn));
+            return state with { ThisDraw = new(0, IsShut: false) };
+        }
+
+        if (did.Name == DeedName.CloseDraw)
+        {
+            // A draw shut twice without an opening between is two draws.
+            var draw = state.ThisDraw is { IsShut: false } open ? open with { IsShut = true } : new ThisDraw(0, IsShut: true);
+            state = state with { ThisDraw = draw };
+            return did.Measure is { } drawn ? Draw(state, setting.Units.Volume(drawn)) : state;
         }
 
         if (did.Name == DeedName.RefillTank && did.Measure is { } added)
@@ -226,8 +240,11 @@ internal sealed class TakenIn(Setting setting)
         return rig with { PanTemperature = rig.PanTemperature - cooler, IsBoiling = false };
     }
 
-    private SessionState Draw(SessionState state, Volume drawn)
+    /// <summary>What one draw gave. Told again it is the same draw: the later figure takes the place of the earlier one.</summary>
+    private SessionState Draw(SessionState state, Volume told)
     {
+        var drawn = told - Volume.FromLiters(state.ThisDraw.Liters);
+        state = state with { ThisDraw = state.ThisDraw with { Liters = told.Liters } };
         var sugar = Mass.FromKilograms(
             drawn.Liters / 1000 * SugarSolution.DensityOf(setting.Rig.Target, Temperature.FromCelsius(20)).KilogramsPerCubicMeter
             * setting.Rig.Target.MassFraction);

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Panside.Guide.Flows;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
@@ -104,6 +105,10 @@ internal sealed class Walker(Setting setting)
         }
     }
 
+    /// <summary>Whether a trigger leads anywhere from here.</summary>
+    public bool Leads(Turn turn, string trigger) =>
+        setting.Machine.Next(turn.State.Step, trigger, turn.State.ReturnTo, turn.Holds) is not null;
+
     /// <summary>Moves by a trigger; false where it leads nowhere.</summary>
     public bool Fire(Turn turn, string trigger)
     {
@@ -113,8 +118,10 @@ internal sealed class Walker(Setting setting)
             return false;
         }
 
-        var own = setting.Flow.Steps[from].Passages.Any(passage => passage.When == trigger);
-        Leave(turn, from, to, own, trigger == "answer skip");
+        var step = setting.Flow.Steps[from];
+        var own = step.Passages.Any(passage => passage.When == trigger);
+        var onItsOwn = own || step.Phase.On.Any(passage => passage.When == trigger);
+        Leave(turn, from, to, own, trigger == "answer skip", comesOver: !onItsOwn);
         return true;
     }
 
@@ -129,11 +136,17 @@ internal sealed class Walker(Setting setting)
                 return;
             }
 
-            Leave(turn, from, to, own: true, skipped: true);
+            Leave(turn, from, to, own: true, skipped: true, comesOver: false);
         }
     }
 
-    private void Leave(Turn turn, string from, string to, bool own, bool skipped)
+    /// <param name="turn">The turn.</param>
+    /// <param name="from">The step that is left.</param>
+    /// <param name="to">The step that is reached.</param>
+    /// <param name="own">Whether the step itself leads there.</param>
+    /// <param name="skipped">Whether what was asked has not been done.</param>
+    /// <param name="comesOver">Whether it comes over the step from anywhere, so that a danger that is not over is gone on with after it.</param>
+    private void Leave(Turn turn, string from, string to, bool own, bool skipped, bool comesOver)
     {
         var step = setting.Flow.Steps[from];
         if (own && step.Ask is not null)
@@ -151,12 +164,12 @@ internal sealed class Walker(Setting setting)
             return;
         }
 
-        Reach(turn, step, setting.Flow.Steps[to]);
+        Reach(turn, step, setting.Flow.Steps[to], comesOver);
     }
 
-    private void Reach(Turn turn, Step from, Step to)
+    private void Reach(Turn turn, Step from, Step to, bool comesOver)
     {
-        var sideTrip = to.Phase.IsSideTrip && !from.Phase.IsSideTrip;
+        var back = Back(turn.State, from, to, comesOver);
         if (to.Phase.Code == "emergency" && turn.State.Doubted is { } doubted)
         {
             // A yes in an emergency answers the emergency, and nothing older.
@@ -164,14 +177,38 @@ internal sealed class Walker(Setting setting)
             turn.Tell($"Dropped: {Describe.Line(doubted)}. Say it again later.");
         }
 
-        turn.Happen(new Moved(to.Id, sideTrip ? from.Id : turn.State.ReturnTo));
+        turn.Happen(new Moved(to.Id, back));
 
         // A step for beginners only is passed by a practised hand as if it had been done.
         if (to.BeginnerOnly && setting.Guidance == Guidance.Practised
             && setting.Machine.Next(to.Id, "answer skip", turn.State.ReturnTo, turn.Holds) is { } next && next != Flow.End)
         {
-            Reach(turn, to, setting.Flow.Steps[next]);
+            Reach(turn, to, setting.Flow.Steps[next], comesOver: false);
         }
+    }
+
+    /// <summary>Where side trips lead back to after a move.</summary>
+    private static ImmutableStack<string> Back(SessionState state, Step from, Step to, bool comesOver)
+    {
+        if (!to.Phase.IsSideTrip)
+        {
+            return [];
+        }
+
+        if (state.Back.Contains(to.Id))
+        {
+            // It goes on where it had been left: what stood over it is over.
+            var back = state.Back;
+            while (back.Peek() != to.Id)
+            {
+                back = back.Pop();
+            }
+
+            return back.Pop();
+        }
+
+        var isNew = to.Phase.Code != from.Phase.Code || (comesOver && from.IsCritical && from.Id != to.Id);
+        return isNew ? state.Back.Push(from.Id) : state.Back;
     }
 
     /// <summary>A jump forward skips the step that was asked, and those that its usual way would have led through; they stay listed.</summary>

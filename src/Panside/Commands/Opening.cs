@@ -22,7 +22,20 @@ internal static class Opening
         var setting = new Setting(
             Library.Flow(arguments.Flow), Library.Rig(arguments.Rig, home), guidance, Product.Name, practice);
         var folder = practice ? home.Practice : home.Sessions;
-        return RecordedSession.New(setting, at => JournalFile.Open(arguments.Journal ?? Home.NewRecord(folder, at.Time)));
+        return RecordedSession.New(setting, at => Begin(arguments.Journal ?? Home.NewRecord(folder, at.Time)));
+    }
+
+    /// <summary>Begins a record; between the look at its name and the first line another program may have begun the same.</summary>
+    private static JournalFile Begin(string path)
+    {
+        var journal = JournalFile.Open(path);
+        if (journal.Lines.Count == 0)
+        {
+            return journal;
+        }
+
+        journal.Dispose();
+        throw new UnusableException($"{path}: another panside has begun this record meanwhile. Start again to go on with it, or name another file.");
     }
 
     /// <summary>What a record says that it ran on.</summary>

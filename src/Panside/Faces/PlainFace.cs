@@ -9,6 +9,7 @@ namespace Panside.Faces;
 internal sealed class PlainFace(
     IConversation conversation, TextReader input, TextWriter output, TextWriter errors, TimeProvider clock)
 {
+    private readonly ForwardClock _clock = new(clock);
     private string? _trouble;
 
     /// <summary>How often the face looks whether time has brought something.</summary>
@@ -42,11 +43,7 @@ internal sealed class PlainFace(
         }
     }
 
-    private Moment Now()
-    {
-        var now = Moment.Of(clock.GetLocalNow());
-        return conversation.State.Now is { } last && now.Time < last.Time ? last : now;
-    }
+    private Moment Now() => _clock.Now(conversation.State.Now);
 
     private void Hear(LineIn line)
     {

@@ -17,7 +17,7 @@ internal static class StreamFace
         var trouble = Report(null, session.Trouble, errors);
         while (reader.ReadLine() is { } raw)
         {
-            foreach (var answer in session.Hear(LineReader.Read(raw), raw))
+            foreach (var answer in session.Hear(Read(raw), raw))
             {
                 writer.WriteLine(LineWriter.Write(answer));
             }
@@ -33,6 +33,11 @@ internal static class StreamFace
 
         return ExitStatus.Interrupted;
     }
+
+    /// <summary>Going on is a line of the record's own, and none that a program says.</summary>
+    private static LineIn Read(string raw) => LineReader.Read(raw) is Resumed resumed
+        ? new Unreadable(resumed.At, "Unknown key 'resume'. Expected one of reading, observed, did, answer, text, tick.", "resume")
+        : LineReader.Read(raw);
 
     private static string? Report(string? before, string? trouble, TextWriter errors)
     {

@@ -48,6 +48,50 @@ public class ClearToLeaveTests
         Assert.Contains(Unmet(boil), reason => reason.Contains(missing, StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("the last wood", "wood", "depth 2.5", "boil still", "coals spent", "gradient gone")]
+    [InlineData("the flooding", "flood", "depth 2.5", "boil still", "coals spent", "gradient gone")]
+    public void S1_a_boil_seen_still_right_after_wood_or_cold_sap_tells_nothing(string after, params string[] said)
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say(said);
+        Assert.Contains(Unmet(boil), reason => reason.EndsWith(after, StringComparison.Ordinal));
+        boil.After(20);
+        boil.Say("depth 2.5", "boil still", "coals spent", "gradient gone");
+        Assert.Empty(Unmet(boil));
+    }
+
+    [Fact]
+    public void S1_a_depth_read_hours_before_the_boil_went_still_does_not_count()
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say("depth 2.5");
+        boil.After(60);
+        boil.Say("boil still", "coals spent", "gradient gone");
+        Assert.Contains(Unmet(boil), reason => reason.Contains("depth was read long before", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void S1_wood_at_the_very_time_of_a_look_counts_as_later()
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say(AllSeen);
+        boil.Hear(new Did(boil.Now, DeedName.AddWood, null));
+        Assert.NotEmpty(Unmet(boil));
+    }
+
+    [Fact]
+    public void S1_channels_that_fade_are_not_mixed()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 12);
+        boil.Say("draw 217.3", "shutdown", "yes");
+        boil.After(60);
+        boil.Say("depth 2.5", "boil still", "coals spent", "gradient fading");
+        Assert.Contains(Unmet(boil), reason => reason.Contains("draw-off side is near syrup", StringComparison.Ordinal));
+        boil.Say("gradient gone");
+        Assert.Empty(Unmet(boil));
+    }
+
     [Fact]
     public void S1_clear_to_leave_is_never_said_while_the_boil_rolls_or_over_deep_coals()
     {
@@ -120,7 +164,7 @@ public class ClearToLeaveTests
         var boil = LongAfterTheLastWood();
         boil.Say(AllSeen);
         boil.Say("cover");
-        while (boil.Open is { } open)
+        for (var answers = 0; boil.Open is { } open && answers < 20; answers++)
         {
             boil.Say(open.Ask == "confirm" ? "yes" : "2.5");
         }

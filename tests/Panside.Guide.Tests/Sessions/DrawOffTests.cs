@@ -22,7 +22,8 @@ public class DrawOffTests
     public void A_draw_that_nobody_shuts_is_cried_out_again_and_again()
     {
         var boil = Opened();
-        Assert.InRange(boil.After(30).OfType<AdviceLine>().Count(line => line.Advice is { Action: "close-draw", Urgency: "now" }), 6, 9);
+        Assert.InRange(boil.After(30).OfType<AdviceLine>().Count(line => line.Advice is { Action: "close-draw" }), 6, 9);
+        Assert.Equal("danger", boil.All.OfType<AdviceLine>().Last(line => line.Advice.Action == "close-draw").Advice.Urgency);
         Assert.Equal("draw-off", boil.Phase);
     }
 
@@ -45,6 +46,45 @@ public class DrawOffTests
         boil.Say("wood", "draw 212");
         boil.After(16);
         Assert.Equal("steady-boil", boil.Phase);
+    }
+
+    [Fact]
+    public void A_reading_that_corrects_the_one_before_takes_the_draw_back()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("draw 219");
+        Assert.Equal("draw-open", boil.State.Step);
+        boil.Say("draw 215");
+        Assert.Equal("steady-boil", boil.Phase);
+    }
+
+    [Fact]
+    public void Far_over_the_draw_point_one_is_told_to_pour_sap_in()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("draw 225");
+        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice is { Action: "cool-pan", Urgency: "danger" } || boil.State.Doubted is not null);
+        boil.Say("yes");
+        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice is { Action: "cool-pan", Urgency: "danger" });
+    }
+
+    [Fact]
+    public void A_draw_open_before_the_first_boil_is_cried_out_as_well()
+    {
+        var boil = new Conversation();
+        boil.Say("yes", "depth 1.5", "lit", "open");
+        Assert.Contains(boil.After(6).OfType<AdviceLine>(), line => line.Advice.Action == "close-draw");
+    }
+
+    [Theory]
+    [InlineData(1.892706, "open", "drawn 2 qt", "drew 2 qt")]
+    [InlineData(0.946353, "closed", "drawn 2 qt", "drawn 1 qt")]
+    [InlineData(1.892706, "drew 1 qt", "drew 1 qt")]
+    public void A_draw_is_counted_once_and_a_correction_takes_its_place(double liters, params string[] said)
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say(said);
+        Assert.Equal(liters, boil.State.Totals.DrawnLiters, 5);
     }
 
     private static Conversation Opened()

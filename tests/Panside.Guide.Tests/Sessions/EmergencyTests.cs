@@ -21,9 +21,9 @@ public class EmergencyTests
             Assert.Equal("emergency", boil.Only<PhaseLine>().Phase);
             Assert.Equal("danger", boil.Only<AdviceLine>().Advice.Urgency);
             Assert.NotNull(boil.Open);
-            boil.Say("yes");
+            boil.Say("yes", "skip");
             Assert.NotEqual("emergency", boil.Phase);
-            Assert.True(boil.State.Step == step || boil.Phase == "steady-boil");
+            Assert.Equal(step, boil.State.Step);
         }
     }
 
@@ -83,6 +83,10 @@ public class EmergencyTests
     [InlineData("I smell burning", "emergency-scorched")]
     [InlineData("it smells burnt", "emergency-scorched")]
     [InlineData("the pan is dry", "emergency-dry")]
+    [InlineData("the pan is running low", "emergency-dry")]
+    [InlineData("I smell burnt sugar", "emergency-scorched")]
+    [InlineData("my hand is burnt", "emergency-burn")]
+    [InlineData("help me", "emergency-which")]
     [InlineData("It is boiling over!", "emergency-foam")]
     [InlineData("I burned my hand", "emergency-burn")]
     public void What_one_cries_out_is_understood(string cry, string step)
@@ -138,7 +142,7 @@ public class EmergencyTests
 
     [Theory]
     [InlineData("depth 0.4", "emergency-dry")]
-    [InlineData("scorched", "scorch-look")]
+    [InlineData("scorched", "emergency-scorched")]
     public void A_danger_that_another_emergency_came_over_is_gone_on_with_after_it(string first, string then)
     {
         var boil = Conversation.AtSteadyBoil();
@@ -146,10 +150,134 @@ public class EmergencyTests
         Assert.Equal("emergency", boil.Phase);
         boil.Say("float stuck");
         Assert.Equal("emergency-float", boil.State.Step);
+        boil.Say("yes", "skip");
+        Assert.Equal(then, boil.State.Step);
+    }
+
+    [Fact]
+    public void A_chimney_fire_is_gone_on_with_after_another_emergency()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("chimney", "float");
+        Assert.Equal("emergency-float", boil.State.Step);
+        boil.Say("yes", "depth 1.5");
+        Assert.Equal("emergency-chimney", boil.State.Step);
+    }
+
+    [Fact]
+    public void What_to_do_in_danger_is_said_again_until_it_is_answered()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("pan dry");
+        Assert.InRange(boil.After(20).OfType<AdviceLine>().Count(line => line.Advice.Action == "cool-pan"), 4, 6);
+    }
+
+    [Fact]
+    public void What_to_do_in_danger_comes_before_all_other_advice()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("open", "chimney");
+        Assert.Equal("danger", boil.Answers.OfType<AdviceLine>().First().Advice.Urgency);
+        Assert.Contains(boil.Answers.OfType<AdviceLine>(), line => line.Advice.Action == "close-draw");
+    }
+
+    [Fact]
+    public void Wood_in_an_emergency_is_questioned()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        var wood = boil.State.Totals.WoodKilograms;
+        boil.Say("pan dry", "wood");
+        Assert.Contains("Add none until it is over", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+        Assert.Equal(wood, boil.State.Totals.WoodKilograms);
+    }
+
+    [Fact]
+    public void Low_at_the_list_of_emergencies_means_the_pan()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("emergency", "low");
+        Assert.Equal("emergency-dry", boil.State.Step);
+    }
+
+    [Fact]
+    public void After_a_chimney_fire_nobody_is_told_to_open_the_draft()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 14);
+        boil.Say("chimney fire", "yes", "yes");
+        while (boil.Open is { Ask: "confirm" })
+        {
+            Assert.DoesNotContain("draft", boil.Open.Text, StringComparison.Ordinal);
+            boil.Say("yes");
+        }
+    }
+
+    [Fact]
+    public void A_low_pan_is_not_left_for_the_shutdown()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("depth 0.4", "shutdown");
+        Assert.Equal("emergency-dry", boil.State.Step);
+    }
+
+    [Fact]
+    public void A_pan_that_goes_on_smelling_scorched_ends_the_firing_and_is_not_a_dead_end()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("scorched", "depth 1.5", "scorched");
+        Assert.Equal("scorch-stop", boil.State.Step);
         boil.Say("yes");
-        Assert.Equal(then, boil.State.Step);
-        boil.Say("emergency", "shutdown");
-        Assert.Equal(then, boil.State.Step);
+        Assert.Equal("hold-wood", boil.State.Step);
+        boil.Say("yes");
+        Assert.Equal("shutdown", boil.Phase);
+        Assert.Contains(boil.After(12).OfType<AdviceLine>(), line => line.Advice.Action == "cool-pan");
+        boil.Say("refill 10 gal");
+        Assert.NotEqual("fire-again", boil.State.Step);
+    }
+
+    [Theory]
+    [InlineData("chimney fire", "yes", "yes", "yes")]
+    [InlineData("stack down", "yes", "yes")]
+    public void No_refill_brings_the_fire_back_after_a_chimney_fire_or_a_fallen_stack(params string[] said)
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 14);
+        boil.Say(said);
+        boil.Say("refill 15 gal");
+        Assert.Equal("shutdown", boil.Phase);
+        Assert.NotEqual("fire-again", boil.State.Step);
+    }
+
+    [Fact]
+    public void Having_to_leave_ends_the_firing()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("must leave", "yes");
+        Assert.Equal("hold-wood", boil.State.Step);
+    }
+
+    [Fact]
+    public void O12_an_emergency_over_a_draw_leads_back_into_the_draw()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("drew 1 qt");
+        var step = boil.State.Step;
+        Assert.Equal("draw-off", boil.Phase);
+        boil.Say("emergency", "yes", "skip");
+        Assert.Equal(step, boil.State.Step);
+        boil.Say("skip", "skip", "skip", "skip", "skip");
+        Assert.Equal("steady-boil", boil.Phase);
+    }
+
+    [Theory]
+    [InlineData("pan dry")]
+    [InlineData("shutdown")]
+    public void Undo_takes_back_a_word_of_the_flow_and_nothing_before_it(string word)
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("wood");
+        var (wood, step) = (boil.State.Totals.WoodKilograms, boil.State.Step);
+        boil.Say(word, "undo");
+        Assert.Equal(step, boil.State.Step);
+        Assert.Equal(wood, boil.State.Totals.WoodKilograms);
     }
 
     private static Conversation Begun(params string[] said)

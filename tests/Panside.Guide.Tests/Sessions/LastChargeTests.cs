@@ -45,6 +45,57 @@ public class LastChargeTests
     }
 
     [Fact]
+    public void A_bare_number_answers_the_reading_in_doubt()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 30);
+        boil.Say("tank 2.6", "26");
+        Assert.Null(boil.State.Doubted);
+        Assert.Equal(26, boil.State.Last(ReadingName.TankVolume)!.Value.Value.Value);
+    }
+
+    [Fact]
+    public void A_question_that_nobody_answers_lapses()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("leave");
+        boil.After(20);
+        boil.Say("yes");
+        Assert.False(boil.State.IsOver);
+        Assert.StartsWith("Lapsed: leaving", boil.Only<ToldLine>().Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_refill_without_an_amount_is_asked_how_much()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("refill");
+        Assert.StartsWith("How much?", boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_boil_joined_in_its_middle_begins_with_the_depth_and_the_tank()
+    {
+        var boil = new Conversation();
+        boil.Say("yes", "lit");
+        boil.After(10);
+        boil.Say("boil rolling", "skip");
+        Assert.Equal("depth-first", boil.Open!.Step);
+        boil.Say("1.5");
+        Assert.Equal("tank-first", boil.Open!.Step);
+    }
+
+    [Fact]
+    public void A_pan_too_shallow_to_leave_is_to_be_filled_before_it_is_covered()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 12);
+        boil.Say("shutdown", "yes");
+        boil.After(60);
+        boil.Say("boil still", "coals spent", "depth 0.8");
+        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice.Text.StartsWith("Pour sap or clean water into the pan up to", StringComparison.Ordinal));
+        Assert.NotEqual("cover-pan", boil.State.Step);
+    }
+
+    [Fact]
     public void A_second_reading_that_agrees_settles_the_doubt()
     {
         var boil = Conversation.AtSteadyBoil(tankGallons: 30);
@@ -62,6 +113,27 @@ public class LastChargeTests
         var boil = Conversation.AtSteadyBoil(tankGallons: 30);
         boil.Say("tank 4", "tank 14");
         boil.Only<QuestionLine>();
+    }
+
+    [Fact]
+    public void A_charge_that_is_asked_for_is_taken_back_when_the_tank_comes_in_doubt()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 30);
+        boil.After(10);
+        Assert.Equal("wood", boil.Open!.Step);
+        boil.Say("tank 12");
+        boil.Only<QuestionLine>();
+        Assert.NotEqual("wood", boil.Open?.Step);
+    }
+
+    [Fact]
+    public void Sap_that_was_asked_for_at_the_last_charge_brings_the_question_whether_to_fire_on()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 12);
+        boil.Say("shutdown", "no");
+        Assert.Equal("hold-wood", boil.State.Step);
+        boil.Say("refill 20 gal");
+        Assert.Equal("fire-again", boil.State.Step);
     }
 
     [Fact]

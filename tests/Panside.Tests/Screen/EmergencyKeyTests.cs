@@ -41,7 +41,7 @@ public sealed class EmergencyKeyTests
     {
         using var stage = Stage.At("question");
         stage.Press(Key.F9);
-        Assert.Contains("\n!!! DANGER: Look at the pan.", stage.Text);
+        Assert.Contains("\n!!! DANGER: Pan low? Pour sap in now", stage.Text);
         Assert.Null(stage.Door.State.Doubted);
     }
 
@@ -51,7 +51,7 @@ public sealed class EmergencyKeyTests
         using var stage = Stage.At("steady-boil");
         stage.Type("must leave");
         stage.Type("leave");
-        Assert.Contains("\n!!! DANGER: Flood the pan to the brim.", stage.Text);
+        Assert.Contains("\n!!! DANGER: Add no wood. Flood the pan to 2.5 in.", stage.Text);
         Assert.Contains("Leave now? It is not clear to leave", stage.Text);
         Assert.Contains("[yes or no answers this first]", stage.Text);
     }

@@ -30,7 +30,7 @@ internal static class Evening
 
     private static readonly string[] ToTheEnd =
     [
-        "depth 2 1/2", "still", "@4", "spent", "gone", "tank 6.5", "covered", "yes", "depth 2.5", "yes", "no", "@4",
+        "@8", "depth 2 1/2", "still", "@4", "spent", "gone", "tank 6.5", "covered", "yes", "depth 2.5", "yes", "no", "@4",
     ];
 
     /// <summary>The moments that are worth a picture, each with the lines that lead to it.</summary>
