@@ -21,6 +21,36 @@ public class WriterTests
     }
 
     [Fact]
+    public void R7_a_record_that_another_program_began_meanwhile_is_not_mixed_with()
+    {
+        using var scratch = new Scratch();
+        using var session = Opening.Open(new(null, null, "beginner", scratch["boil.jsonl"], scratch.Folder));
+        StreamRun.Of(WholeBoil.Lines.Take(3), scratch["boil.jsonl"]);
+        var before = File.ReadAllText(scratch["boil.jsonl"]);
+        var fault = Assert.Throws<UnusableException>(() => session.Hear(LineReader.Read(WholeBoil.Lines[0])));
+        Assert.Contains("has begun this record meanwhile", fault.Message, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(scratch["boil.jsonl"]));
+    }
+
+    [Fact]
+    public void R4_what_a_disk_refused_is_written_once_it_has_room()
+    {
+        using var scratch = new Scratch();
+        var path = scratch["full/boil.jsonl"];
+        File.WriteAllText(scratch["full"], "a file where the folder should be");
+        using var session = RecordedSession.New(
+            Opening.Open(new(null, null, "beginner", null, scratch.Folder)).Setting, _ => JournalFile.Open(path));
+        var lines = WholeBoil.Lines.Take(3).ToList();
+        session.Hear(LineReader.Read(lines[0]), lines[0]);
+        Assert.NotNull(session.Trouble);
+        File.Delete(scratch["full"]);
+        session.Hear(LineReader.Read(lines[1]), lines[1]);
+        Assert.Null(session.Trouble);
+        session.Dispose();
+        Assert.Equal(2, Record.Of(JournalFile.Read(path)).Exchanges.Count);
+    }
+
+    [Fact]
     public void R7_another_program_says_that_the_record_is_in_use()
     {
         using var scratch = new Scratch();

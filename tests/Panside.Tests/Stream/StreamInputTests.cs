@@ -133,6 +133,20 @@ public class StreamInputTests
     }
 
     [Fact]
+    public void Going_on_is_no_line_that_a_program_says()
+    {
+        var run = Of([Tick(0), At(1, "\"resume\":true")]);
+        Assert.Equal("resume", Assert.Single(run.Answers[1], line => Is(line, "refused")).GetProperty("refused").GetProperty("field").GetString());
+    }
+
+    [Fact]
+    public void A_time_finer_than_any_clock_is_taken()
+    {
+        var run = Of([Tick(0), "{\"at\":\"2031-03-08T17:30:00.123456789012-05:00\",\"reading\":\"tank-volume\",\"value\":20,\"unit\":\"gal\"}"]);
+        Assert.DoesNotContain(run.Answers[1], line => Is(line, "refused"));
+    }
+
+    [Fact]
     public void Later_asks_again_when_ticks_bring_the_time()
     {
         var run = Of([Tick(0), At(1, "\"answer\":\"later\""), Tick(3), Tick(7)]);
