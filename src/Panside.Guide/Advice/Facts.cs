@@ -40,6 +40,7 @@ public static class Facts
         ["too-shallow-to-leave"] = now => ClearToLeave.IsTooShallow(now),
         ["draw-fallen"] = now => now.HasDrawFallen,
         ["draw-due"] = now => now.IsDrawDue,
+        ["draw-at-hand"] = now => now.IsDrawAtHand,
         ["draw-near"] = now => now.MinutesToDraw is { P50: <= 10 } && !now.IsDrawDue,
         ["drawn-volume-known"] = now => now.State.Last(DeedName.CloseDraw)?.Value is not null
             || now.State.Last(ReadingName.DrawnVolume)?.At.Time >= now.State.Last(DeedName.CloseDraw)?.At.Time,

@@ -105,7 +105,8 @@ public sealed class Situation
     {
         get
         {
-            if ((!State.Rig.IsBoiling && !IsFiring) || State.Rig.Tank is not { } tank || StopLiters is not { } stop || RateLitersPerHour is not { } rate)
+            var hasBoiled = State.Rig.IsBoiling || State.Rig.Evaporated.Liters > 2;
+            if ((!hasBoiled && !IsFiring) || State.Rig.Tank is not { } tank || StopLiters is not { } stop || RateLitersPerHour is not { } rate)
             {
                 return false;
             }
@@ -163,6 +164,12 @@ public sealed class Situation
             return Band.Ordered(left * 0.55, left, left * 1.8);
         }
     }
+
+    /// <summary>Whether the draw-off was last read so near to the draw point that minutes decide, and not since drawn.</summary>
+    public bool IsDrawAtHand => !IsDrawDue
+        && State.Last(ReadingName.DrawTemperature) is { } read
+        && !(State.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
+        && UnitSystem.Temperature(read.Value) >= DrawPoint.Today(Setting, State) - DrawPoint.AtHand;
 
     /// <summary>A draw-off temperature older than this calls for another one, not for a draw.</summary>
     private static int DrawReadingMinutes => 15;

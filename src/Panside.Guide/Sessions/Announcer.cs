@@ -35,15 +35,20 @@ internal sealed class Announcer(Setting setting)
         }
 
         var open = turn.State.Open;
-        if (step.Ask is { } ask)
+        if (step.Ask is not null)
         {
+            var isAsked = open?.Step == step.Id;
             var cries = step.Phase.Code == "emergency" && turn.State.Now!.Value.Time >= turn.State.OpenSince.Time + Cry;
-            if (open is null ? IsDue(turn, step.Id, step.After) : cries)
+            var isDue = IsDue(turn, step.Id, step.After);
+            if (isAsked ? cries : isDue)
             {
                 Ask(turn, step);
             }
 
-            return;
+            if (isAsked || isDue)
+            {
+                return;
+            }
         }
 
         var watches = step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)).ToList();

@@ -33,6 +33,12 @@ internal sealed class Walker(Setting setting)
             turn.Happen(new Completed(watch.Id, Skipped: false));
         }
 
+        // The deed that a yes would tell of sets what a yes would set.
+        if (line is Did did && setting.Flow.Steps[turn.State.Step] is { Mark: { } mark, Deed: { } deed } && deed == did.Name)
+        {
+            turn.Happen(new Marked(mark));
+        }
+
         foreach (var trigger in triggers)
         {
             if (Fire(turn, trigger))

@@ -69,6 +69,19 @@ public class DrawOffTests
     }
 
     [Fact]
+    public void Close_to_the_draw_point_the_thermometer_is_asked_for_every_other_minute_also_while_the_shutdown_waits()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 12);
+        boil.Say("draw 217");
+        Assert.Equal("draw-at-hand", Assert.Single(boil.After(3).OfType<PromptLine>()).Prompt.Step);
+        boil.Say("draw 217", "shutdown", "yes", "yes", "yes");
+        Assert.Equal("spread-coals", boil.State.Step);
+        Assert.Equal("draw-at-hand", boil.After(3).OfType<PromptLine>().First().Prompt.Step);
+        boil.Say("draw 216");
+        Assert.Equal("spread-coals", boil.After(6).OfType<PromptLine>().Last().Prompt.Step);
+    }
+
+    [Fact]
     public void A_draw_open_before_the_first_boil_is_cried_out_as_well()
     {
         var boil = new Conversation();

@@ -225,7 +225,8 @@ public class EmergencyTests
         var boil = Conversation.AtSteadyBoil();
         boil.Say("scorched", "depth 1.5", "scorched");
         Assert.Equal("scorch-stop", boil.State.Step);
-        boil.Say("yes");
+        boil.Say("flooded");
+        Assert.Contains("fire-over", boil.State.Marks);
         Assert.Equal("hold-wood", boil.State.Step);
         boil.Say("yes");
         Assert.Equal("shutdown", boil.Phase);

@@ -137,6 +137,18 @@ public class LastChargeTests
     }
 
     [Fact]
+    public void Wood_held_back_in_a_draw_is_held_after_it_even_when_the_boil_has_gone_down()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 12);
+        boil.Say("draw 218.2", "yes", "tank 4");
+        boil.After(9);
+        boil.Say("yes");
+        boil.After(40);
+        boil.Say("drew 1 qt", "skip", "skip", "skip", "skip");
+        Assert.Equal("hold-wood", boil.State.Step);
+    }
+
+    [Fact]
     public void A_tank_too_low_to_light_on_is_said_before_the_fire()
     {
         var boil = new Conversation();
