@@ -38,8 +38,7 @@ public sealed class Outlook
             Steps = FourHours,
             StepMinutes = StepMinutes,
             HeldLiters = rig.Rig.HasFloat ? (rig.Rig.PanArea * rig.HeldDepth).Liters : 0,
-            TankEnds = false,
-            DrawFraction = 1,
+            WithoutSugar = true,
         });
         var (residual, reserve) = (new double[members.Count], new double[members.Count]);
         var least = rig.Rig.LeastVolume.Liters;

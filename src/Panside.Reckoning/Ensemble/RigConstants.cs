@@ -10,7 +10,7 @@ namespace Panside.Reckoning.Ensemble;
 /// <param name="ToPan">Share of the fire's heat that reaches the pan at once.</param>
 /// <param name="BrickToPan">Share of the brick's heat that comes to the pan.</param>
 /// <param name="BoilingCelsius">Boiling point of water today.</param>
-/// <param name="BoilingKilopascals">Vapor pressure there.</param>
+/// <param name="BoilingKilopascals">Vapor pressure there, less that of the air.</param>
 /// <param name="Latent">Heat that a liter of water takes up to boil away, in MJ.</param>
 /// <param name="AirCelsius">Air over the pan.</param>
 /// <param name="SapCelsius">Sap in the tank.</param>
@@ -25,6 +25,12 @@ internal readonly record struct RigConstants(
     /// <summary>Liters that a kilogram of dissolved sugar takes up: 0.62, the slope of the density of solutions up to 70 Brix ([S5]).</summary>
     public const double SugarLiters = 0.62;
 
+    /// <summary>A night of the season, in °C, and its air holds all the vapor it can: no source, calibrated.</summary>
+    private const double Air = 2;
+
+    /// <summary>Sap in the shade, in °C: no source, calibrated.</summary>
+    private const double Sap = 4;
+
     /// <summary>For a rig, with water boiling at a temperature.</summary>
     public static RigConstants Of(RigDescription rig, Temperature boiling) => new(
         rig.PanArea.SquareMeters,
@@ -32,10 +38,10 @@ internal readonly record struct RigConstants(
         FireConstants.Of(rig.ForcedDraft).ToPan,
         FireConstants.BrickToPan,
         boiling.Celsius,
-        RigModel.VaporPressure(boiling.Celsius),
+        RigModel.VaporPressure(boiling.Celsius) - RigModel.VaporPressure(Air),
         Steam.LatentHeatMegajoulesPerKilogram(boiling),
-        2,
-        4,
+        Air,
+        Sap,
         rig.PanArea.SquareMeters * (rig.ForcedDraft ? 1.02 : 0.68));
 
     /// <summary>Liters of sap that bring a kilogram, at a sugar fraction.</summary>

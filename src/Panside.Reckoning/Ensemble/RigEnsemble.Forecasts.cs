@@ -57,7 +57,8 @@ public sealed partial class RigEnsemble
     /// <param name="minutes">How long; at steps of two minutes at the most.</param>
     /// <param name="woodMegajoulesPerMinute">Heat of the wood.</param>
     /// <param name="tankEnds">Whether the feed ends with the tank.</param>
-    internal RigEnsemble Ran(double minutes, double woodMegajoulesPerMinute, bool tankEnds)
+    /// <param name="withoutSugar">Whether only heat and water are asked for.</param>
+    internal RigEnsemble Ran(double minutes, double woodMegajoulesPerMinute, bool tankEnds, bool withoutSugar = false)
     {
         var members = Members.Copy();
         var steps = (int)double.Ceiling(minutes / 2);
@@ -68,7 +69,7 @@ public sealed partial class RigEnsemble
             WoodMegajoules = woodMegajoulesPerMinute,
             HeldLiters = Rig.HasFloat ? HeldLiters : 0,
             TankEnds = tankEnds,
-            DrawFraction = 1,
+            WithoutSugar = withoutSugar,
         });
         return With(members, Told, Minute + (int)minutes);
     }
@@ -78,7 +79,7 @@ public sealed partial class RigEnsemble
     private double[] RatesByMember(bool firing)
     {
         var minutes = double.Max(Rig.Interval.TotalMinutes, 2);
-        var members = Ran(minutes, firing ? FiringMegajoulesPerMinute : 0, tankEnds: false).Members;
+        var members = Ran(minutes, firing ? FiringMegajoulesPerMinute : 0, tankEnds: false, withoutSugar: true).Members;
         var rates = new double[Count];
         for (var member = 0; member < Count; member++)
         {

@@ -86,7 +86,6 @@ public sealed partial class RigEnsemble
                 StepMinutes = 1,
                 HeldLiters = Rig.HasFloat ? HeldLiters : 0,
                 TankEnds = IsTankKnown,
-                DrawFraction = 1,
             });
         }
 
