@@ -14,6 +14,12 @@ internal static class Beginning
     /// <summary>Exchange between neighboring cells without feed, in liters a minute and a square meter of pan: so that the channels mix within half an hour.</summary>
     private const double FullExchange = 0.7;
 
+    /// <summary>
+    /// Share of the fire's heat that goes into the brick: no source, calibrated. More than the first reckoning's, since here cold
+    /// feed and vapor take from what the brick gives, and hot brick is to boil on after the coals have gone.
+    /// </summary>
+    private const double ToBrick = 0.18;
+
     /// <summary>Minutes in which what draft, wood and weather do is forgotten.</summary>
     private const double WeatherMinutes = 40;
 
@@ -36,7 +42,7 @@ internal static class Beginning
             Draw(Field.FlameTime, constants.FlameMinutes, prior.FlameTime);
             Draw(Field.CoalTime, constants.CoalMinutes, prior.CoalTime);
             Draw(Field.BrickTime, RigModel.BrickMinutes(rig), prior.BrickTime);
-            Draw(Field.ToBrick, FireConstants.ToBrick, prior.ToBrick);
+            Draw(Field.ToBrick, ToBrick, prior.ToBrick);
             Draw(Field.AirLoss, RigModel.SurfaceLoss * 60 / 1000, prior.AirLoss);
             Draw(Field.Vapor, RigModel.SurfaceEvaporation / 60, prior.Vapor);
             Draw(Field.Mixing, FullExchange, prior.Mixing);

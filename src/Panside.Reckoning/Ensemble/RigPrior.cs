@@ -10,7 +10,7 @@ public sealed record RigPrior
     public static RigPrior Default { get; } = new();
 
     /// <summary>Heat that comes to the pan.</summary>
-    public double Heat { get; init; } = 0.16;
+    public double Heat { get; init; } = 0.2;
 
     /// <summary>Its median beside what the size suggests, as a logarithm.</summary>
     public double HeatMean { get; init; }
@@ -19,13 +19,13 @@ public sealed record RigPrior
     public double FlameTime { get; init; } = 0.3;
 
     /// <summary>Time constant of the coals.</summary>
-    public double CoalTime { get; init; } = 0.3;
+    public double CoalTime { get; init; } = 0.35;
 
     /// <summary>Time constant of the brick.</summary>
-    public double BrickTime { get; init; } = 0.3;
+    public double BrickTime { get; init; } = 0.35;
 
     /// <summary>Share of the heat that goes into the brick.</summary>
-    public double ToBrick { get; init; } = 0.3;
+    public double ToBrick { get; init; } = 0.35;
 
     /// <summary>Share of the wood's heat in its coals; not a logarithm.</summary>
     public double CoalShare { get; init; } = 0.04;
