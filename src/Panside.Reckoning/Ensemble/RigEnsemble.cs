@@ -154,7 +154,11 @@ public sealed partial class RigEnsemble
 
         return new(Rig, Prior, boiling, members)
         {
-            Minute = Minute, Told = Told + 1, HeldDepth = HeldDepth, IsTankKnown = IsTankKnown, IsThermometerKnown = IsThermometerKnown || read,
+            Minute = Minute,
+            Told = Told + 1,
+            HeldDepth = HeldDepth,
+            IsTankKnown = IsTankKnown,
+            IsThermometerKnown = IsThermometerKnown || read,
         };
     }
 

@@ -22,6 +22,6 @@ internal static class Sorted
         var low = (int)double.Floor(place);
         var high = int.Min(low + 1, sorted.Length - 1);
         var part = place - low;
-        return part == 0 ? sorted[low] : sorted[low] + (part * (sorted[high] - sorted[low]));
+        return part == 0 || double.IsInfinity(sorted[low]) ? sorted[low] : sorted[low] + (part * (sorted[high] - sorted[low]));
     }
 }
