@@ -1,3 +1,4 @@
 using System.Runtime.CompilerServices;
 
 [assembly: InternalsVisibleTo("Panside.Reckoning.Tests")]
+[assembly: InternalsVisibleTo("Panside.Benchmarks")]

@@ -16,10 +16,10 @@ public static class RigModel
     private const double WaterHeat = 4.19e-3;
 
     /// <summary>Heat a square meter of hot surface gives to the air a kelvin, in kW: no source, calibrated.</summary>
-    private const double SurfaceLoss = 0.012;
+    internal const double SurfaceLoss = 0.012;
 
     /// <summary>Water that a hot, still surface gives off, in kg/(m² h kPa) of vapor pressure: no source, calibrated.</summary>
-    private const double SurfaceEvaporation = 0.05;
+    internal const double SurfaceEvaporation = 0.05;
 
     private const double AirCelsius = 2;
 
@@ -131,7 +131,7 @@ public static class RigModel
     }
 
     /// <summary>Time constant of this rig's brick in minutes: more brick, slower.</summary>
-    private static double BrickMinutes(RigDescription rig) =>
+    internal static double BrickMinutes(RigDescription rig) =>
         FireConstants.Of(rig.ForcedDraft).BrickMinutes
         * double.Max(rig.Firebrick.Pounds / (15 * rig.PanArea.SquareFeet), 0.1);
 
@@ -155,5 +155,5 @@ public static class RigModel
     }
 
     /// <summary>Vapor pressure of water in kPa: the Magnus form 0.61094 exp(17.625 t/(t + 243.04)), from memory, 1 % over 0–100 °C.</summary>
-    private static double VaporPressure(double celsius) => 0.61094 * double.Exp(17.625 * celsius / (celsius + 243.04));
+    internal static double VaporPressure(double celsius) => 0.61094 * double.Exp(17.625 * celsius / (celsius + 243.04));
 }

@@ -1,0 +1,91 @@
+using Panside.Reckoning.Rig;
+
+namespace Panside.Reckoning.Ensemble;
+
+/// <summary>Members as they are before anything was told, and the chance that works on them later.</summary>
+internal static class Beginning
+{
+    /// <summary>Deviation of a draw-off temperature's rise over boiling water, in K, before this thermometer was held in it.</summary>
+    public const double UnreadThermometer = 0.35;
+
+    /// <summary>The same once it was: what is left is rounding.</summary>
+    public const double ReadThermometer = 0.12;
+
+    /// <summary>Exchange between neighboring cells without feed, in liters a minute and a square meter of pan: so that the channels mix within half an hour.</summary>
+    private const double FullExchange = 0.7;
+
+    /// <summary>
+    /// Share of the fire's heat that goes into the brick: no source, calibrated. More than the first reckoning's, since here cold
+    /// feed and vapor take from what the brick gives, and hot brick is to boil on after the coals have gone.
+    /// </summary>
+    private const double ToBrick = 0.18;
+
+    /// <summary>Minutes in which what draft, wood and weather do is forgotten.</summary>
+    private const double WeatherMinutes = 40;
+
+    private const ulong Seed = 0x50414E53;
+    private const ulong DriftSeed = Seed + 1;
+    private const ulong NoiseSeed = Seed + 2;
+
+    /// <summary>Members drawn from a prior.</summary>
+    public static Members Of(RigDescription rig, RigPrior prior, int count)
+    {
+        var constants = FireConstants.Of(rig.ForcedDraft);
+        var members = new Members(count, SugarBalance.Cells(rig));
+        var liters = (rig.PanArea * rig.RunDepth).Liters;
+        for (var member = 0; member < count; member++)
+        {
+            var random = RandomNumbers.For(Seed, (ulong)member);
+            void Draw(int field, double median, double deviation) =>
+                members[field][member] = double.Log(median) + (deviation * random.WithinThree());
+            Draw(Field.Heat, double.Exp(prior.HeatMean), prior.Heat);
+            Draw(Field.FlameTime, constants.FlameMinutes, prior.FlameTime);
+            Draw(Field.CoalTime, constants.CoalMinutes, prior.CoalTime);
+            Draw(Field.BrickTime, RigModel.BrickMinutes(rig), prior.BrickTime);
+            Draw(Field.ToBrick, ToBrick, prior.ToBrick);
+            Draw(Field.AirLoss, RigModel.SurfaceLoss * 60 / 1000, prior.AirLoss);
+            Draw(Field.Vapor, RigModel.SurfaceEvaporation / 60, prior.Vapor);
+            Draw(Field.Mixing, FullExchange, prior.Mixing);
+            members[Field.CoalShare][member] = FireConstants.CoalShare + (prior.CoalShare * random.WithinThree());
+            members[Field.Weather][member] = prior.Weather * random.WithinThree();
+            members[Field.GaugeOff][member] = prior.GaugeOff * random.WithinThree();
+            members[Field.ThermometerOff][member] = UnreadThermometer * random.WithinThree();
+            members[Field.Sap][member] = 0.02 * double.Exp(0.2 * random.WithinThree());
+            members[Field.Temperature][member] = 4;
+            members[Field.Pan][member] = liters;
+            PanDeeds.SetSugar(members, member, members[Field.Sap][member]);
+        }
+
+        return members;
+    }
+
+    /// <summary>A minute of weather: what the fire does beside its mean wanders and comes back.</summary>
+    public static void Drift(Members members, RigPrior prior, int minute)
+    {
+        var keep = double.Exp(-1 / WeatherMinutes);
+        var step = prior.Weather * double.Sqrt(1 - (keep * keep));
+        var weather = members[Field.Weather];
+        for (var member = 0; member < members.Count; member++)
+        {
+            weather[member] = (weather[member] * keep) + (step * RandomNumbers.For(DriftSeed + (ulong)minute, (ulong)member).Normal());
+        }
+    }
+
+    /// <summary>A normal number for each member, of the thing that was told as number so many.</summary>
+    /// <param name="count">How many members.</param>
+    /// <param name="told">The number of the thing.</param>
+    /// <param name="purpose">What of it the numbers are for.</param>
+    public static double[] Noise(int count, int told, int purpose = 0)
+    {
+        var noise = new double[count];
+        for (var member = 0; member < count; member++)
+        {
+            noise[member] = RandomNumbers.For(NoiseSeed + ((ulong)told << 20) + ((ulong)purpose << 8), (ulong)member).WithinThree();
+        }
+
+        return noise;
+    }
+
+    /// <summary>An even number between 0 and 1 of the thing that was told as number so many.</summary>
+    public static double Even(int told) => RandomNumbers.For(NoiseSeed + ((ulong)told << 20), ulong.MaxValue).Unit();
+}

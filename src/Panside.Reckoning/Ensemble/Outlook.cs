@@ -1,0 +1,53 @@
+using Panside.Reckoning.Rig;
+
+namespace Panside.Reckoning.Ensemble;
+
+/// <summary>What happens from now on with no more wood, for each member: the next four hours.</summary>
+public sealed class Outlook
+{
+    /// <summary>Two minutes: half the span to which a still boil can be told.</summary>
+    private const double StepMinutes = 2;
+
+    private const int FourHours = 120;
+
+    private readonly double[] _residual;
+    private readonly double[] _reserve;
+    private readonly double[] _still;
+
+    private Outlook(double[] residual, double[] reserve, double[] still)
+    {
+        (_residual, _reserve, _still) = (Sorted.Of(residual), Sorted.Of(reserve), Sorted.Of(still));
+    }
+
+    /// <summary>All water that leaves the open pan, in liters, at a quantile.</summary>
+    public double ResidualLiters(double quantile) => Sorted.At(_residual, quantile);
+
+    /// <summary>Sap wanted in the tank to stay above the least depth, in liters, at a quantile.</summary>
+    public double ReserveLiters(double quantile) => Sorted.At(_reserve, quantile);
+
+    /// <summary>Minutes until the boil goes still, at a quantile; 0 where it does not boil.</summary>
+    public double StillMinutes(double quantile) => Sorted.At(_still, quantile);
+
+    /// <summary>Runs an ensemble forward.</summary>
+    internal static Outlook Of(RigEnsemble rig)
+    {
+        var members = rig.Members.Copy();
+        var before = rig.Members[Field.Evaporated];
+        var result = Stepping.Go(members, rig.Constants, new()
+        {
+            Steps = FourHours,
+            StepMinutes = StepMinutes,
+            HeldLiters = rig.Rig.HasFloat ? (rig.Rig.PanArea * rig.HeldDepth).Liters : 0,
+            WithoutSugar = true,
+        });
+        var (residual, reserve) = (new double[members.Count], new double[members.Count]);
+        var least = rig.Rig.LeastVolume.Liters;
+        for (var member = 0; member < members.Count; member++)
+        {
+            residual[member] = members[Field.Evaporated][member] - before[member];
+            reserve[member] = double.Max(residual[member] - (rig.Members[Field.Pan][member] - least), 0);
+        }
+
+        return new(residual, reserve, result.StillMinutes);
+    }
+}

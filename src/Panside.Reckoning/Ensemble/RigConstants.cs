@@ -1,0 +1,49 @@
+using Panside.Reckoning.Properties;
+using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Reckoning.Ensemble;
+
+/// <summary>What all members of an ensemble share: sizes of the rig, water and steam today.</summary>
+/// <param name="Area">Plan area of the pan, in m².</param>
+/// <param name="Cells">Cells along its path.</param>
+/// <param name="ToPan">Share of the fire's heat that reaches the pan at once.</param>
+/// <param name="BrickToPan">Share of the brick's heat that comes to the pan.</param>
+/// <param name="BoilingCelsius">Boiling point of water today.</param>
+/// <param name="BoilingKilopascals">Vapor pressure there, less that of the air.</param>
+/// <param name="Latent">Heat that a liter of water takes up to boil away, in MJ.</param>
+/// <param name="AirCelsius">Air over the pan.</param>
+/// <param name="SapCelsius">Sap in the tank.</param>
+/// <param name="FullFeed">Feed of a full boil, in liters a minute: it holds the channels apart.</param>
+internal readonly record struct RigConstants(
+    double Area, int Cells, double ToPan, double BrickToPan, double BoilingCelsius, double BoilingKilopascals, double Latent, double AirCelsius, double SapCelsius,
+    double FullFeed)
+{
+    /// <summary>Heat capacity of a liter in the pan, in MJ/K: water's, which is right for thin sap and 5 % high at 30 Brix.</summary>
+    public const double LiterHeat = 4.15e-3;
+
+    /// <summary>Liters that a kilogram of dissolved sugar takes up: 0.62, the slope of the density of solutions up to 70 Brix ([S5]).</summary>
+    public const double SugarLiters = 0.62;
+
+    /// <summary>A night of the season, in °C, and its air holds all the vapor it can: no source, calibrated.</summary>
+    private const double Air = 2;
+
+    /// <summary>Sap in the shade, in °C: no source, calibrated.</summary>
+    private const double Sap = 4;
+
+    /// <summary>For a rig, with water boiling at a temperature.</summary>
+    public static RigConstants Of(RigDescription rig, Temperature boiling) => new(
+        rig.PanArea.SquareMeters,
+        SugarBalance.Cells(rig),
+        FireConstants.Of(rig.ForcedDraft).ToPan,
+        FireConstants.BrickToPan,
+        boiling.Celsius,
+        RigModel.VaporPressure(boiling.Celsius) - RigModel.VaporPressure(Air),
+        Steam.LatentHeatMegajoulesPerKilogram(boiling),
+        Air,
+        Sap,
+        rig.PanArea.SquareMeters * (rig.ForcedDraft ? 1.02 : 0.68));
+
+    /// <summary>Liters of sap that bring a kilogram, at a sugar fraction.</summary>
+    public static double KilogramsOfSap(double fraction) => 1 / (1 - ((1 - SugarLiters) * fraction));
+}

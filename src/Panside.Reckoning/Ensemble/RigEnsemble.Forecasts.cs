@@ -1,0 +1,91 @@
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Reckoning.Ensemble;
+
+/// <summary>The forecasts: nothing here changes the ensemble.</summary>
+public sealed partial class RigEnsemble
+{
+    private const double DrawStepMinutes = 2;
+
+    private const int DrawSteps = 180;
+
+    private Outlook? _outlook;
+
+    /// <summary>What happens with no more wood.</summary>
+    public Outlook WithoutWood => _outlook ??= Outlook.Of(this);
+
+    /// <summary>
+    /// Water leaving the pan, in liters an hour, over the time of a charge to come, sorted: at the usual firing, or with no more
+    /// wood.
+    /// </summary>
+    public IReadOnlyList<double> RatesLitersPerHour(bool firing)
+    {
+        return Sorted.Of(RatesByMember(firing));
+    }
+
+    /// <summary>
+    /// Minutes until the draw-off comes to a sugar content at the usual firing, sorted; infinite for members that do not come to
+    /// it in six hours.
+    /// </summary>
+    public IReadOnlyList<double> MinutesTo(SugarContent atDrawOff)
+    {
+        var members = Members.Copy();
+        return Sorted.Of(Stepping.Go(members, Constants, new()
+        {
+            Steps = DrawSteps,
+            StepMinutes = DrawStepMinutes,
+            WoodMegajoules = FiringMegajoulesPerMinute,
+            HeldLiters = HeldLiters,
+            DrawFraction = atDrawOff.MassFraction,
+        }).DrawMinutes);
+    }
+
+    /// <summary>Minutes until the tank has come down to a volume at the usual firing, sorted; 0 where it has.</summary>
+    public IReadOnlyList<double> MinutesToTank(Volume stop)
+    {
+        var rates = RatesByMember(firing: true);
+        var minutes = new double[Count];
+        for (var member = 0; member < Count; member++)
+        {
+            minutes[member] = double.Max(Members[Field.Tank][member] - stop.Liters, 0) / double.Max(rates[member], 1e-3) * 60;
+        }
+
+        return Sorted.Of(minutes);
+    }
+
+    /// <summary>The ensemble as it would be some minutes on with wood going in evenly; for questions and plans.</summary>
+    /// <param name="minutes">How long; at steps of two minutes at the most.</param>
+    /// <param name="woodMegajoulesPerMinute">Heat of the wood.</param>
+    /// <param name="tankEnds">Whether the feed ends with the tank.</param>
+    /// <param name="withoutSugar">Whether only heat and water are asked for.</param>
+    internal RigEnsemble Ran(double minutes, double woodMegajoulesPerMinute, bool tankEnds, bool withoutSugar = false)
+    {
+        var members = Members.Copy();
+        var steps = (int)double.Ceiling(minutes / 2);
+        Stepping.Go(members, Constants, new()
+        {
+            Steps = steps,
+            StepMinutes = minutes / steps,
+            WoodMegajoules = woodMegajoulesPerMinute,
+            HeldLiters = Rig.HasFloat ? HeldLiters : 0,
+            TankEnds = tankEnds,
+            WithoutSugar = withoutSugar,
+        });
+        return With(members, Told, Minute + (int)minutes);
+    }
+
+    private double FiringMegajoulesPerMinute => Rig.HeatOfCharge.Megajoules / Rig.Interval.TotalMinutes;
+
+    private double[] RatesByMember(bool firing)
+    {
+        var minutes = double.Max(Rig.Interval.TotalMinutes, 2);
+        var members = Ran(minutes, firing ? FiringMegajoulesPerMinute : 0, tankEnds: false, withoutSugar: true).Members;
+        var rates = new double[Count];
+        for (var member = 0; member < Count; member++)
+        {
+            rates[member] = (members[Field.Evaporated][member] - Members[Field.Evaporated][member]) * 60 / minutes;
+        }
+
+        return rates;
+    }
+}

@@ -1,0 +1,192 @@
+using Panside.Reckoning.Properties;
+using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Reckoning.Ensemble;
+
+/// <summary>What was read, each with the error that such a reading has of itself.</summary>
+public sealed partial class RigEnsemble
+{
+    /// <summary>An eye at a tank's gauge and its half-gallon marks: common practice, no source.</summary>
+    private const double GaugeLiters = 1.0;
+
+    /// <summary>A ruler in a boiling pan.</summary>
+    private const double RulerMeters = 0.0015;
+
+    /// <summary>A deeper pan by less than this is the ruler's doing, and no sap poured in.</summary>
+    private const double PouredLiters = 4;
+
+    /// <summary>The eye at a thermometer, in K; what it is off by all evening is a number of the members.</summary>
+    private const double ThermometerEye = 0.08;
+
+    /// <summary>What the tank's gauge would show: mean and standard deviation of a reading, in liters; null before the first.</summary>
+    public (double Mean, double Deviation)? ExpectedTank
+    {
+        get
+        {
+            if (!IsTankKnown)
+            {
+                return null;
+            }
+
+            var (mean, variance) = Assimilation.Moments(Gauge());
+            return (mean, double.Sqrt(variance + (GaugeLiters * GaugeLiters)));
+        }
+    }
+
+    /// <summary>The tank's gauge was read.</summary>
+    /// <param name="read">What it shows.</param>
+    /// <param name="insisted">Whether the operator stands by a reading that no member explains: then the members move to it, and know less.</param>
+    public RigEnsemble TankRead(Volume read, bool insisted = false)
+    {
+        if (!IsTankKnown)
+        {
+            return Changed(
+                (members, noise) =>
+                {
+                    for (var member = 0; member < members.Count; member++)
+                    {
+                        members[Field.Tank][member] =
+                            double.Max(read.Liters - members[Field.GaugeOff][member] + (GaugeLiters * noise[member]), 0);
+                    }
+                },
+                isTankKnown: true);
+        }
+
+        if (insisted)
+        {
+            return Changed((members, noise) =>
+            {
+                Assimilation.Widen(members, 1.5);
+                for (var member = 0; member < members.Count; member++)
+                {
+                    members[Field.Tank][member] =
+                        double.Max(read.Liters - members[Field.GaugeOff][member] + (2 * GaugeLiters * noise[member]), 0);
+                }
+            });
+        }
+
+        return Changed((members, _) => Assimilation.Read(members, Gauge(), read.Liters, GaugeLiters));
+    }
+
+    /// <summary>The pan's depth was read; the float is taken to hold it there.</summary>
+    /// <param name="read">What the ruler shows.</param>
+    /// <param name="lit">Whether there is a fire: before, the pan's sugar content is kept; after, what is missing is water and what is more is sap.</param>
+    public RigEnsemble DepthRead(Length read, bool lit) => Changed(
+        (members, noise) =>
+        {
+            for (var member = 0; member < members.Count; member++)
+            {
+                var before = members[Field.Pan][member];
+                var to = double.Max((Rig.PanArea * (read + Length.FromMeters(RulerMeters * noise[member]))).Liters, 0.1);
+                if (!lit)
+                {
+                    members[Field.Pan][member] = to;
+                    PanDeeds.ScaleSugar(members, member, to / before);
+                }
+                else if (to - before > PouredLiters)
+                {
+                    PanDeeds.Pour(members, member, to - before, Constants.SapCelsius);
+                }
+                else
+                {
+                    members[Field.Pan][member] = to;
+                }
+            }
+        },
+        Rig.HasFloat && read > Rig.LeastDepth ? read : HeldDepth);
+
+    /// <summary>The thermometer at the draw-off stands so far over boiling water today.</summary>
+    public RigEnsemble DrawOffRead(TemperatureRise overBoilingWater, Pressure station)
+    {
+        var rises = Rises(station);
+        return Changed((members, _) =>
+        {
+            var predicted = new double[members.Count];
+            for (var member = 0; member < members.Count; member++)
+            {
+                predicted[member] = rises(LastFraction(members, member)) + members[Field.ThermometerOff][member];
+            }
+
+            Assimilation.Read(members, predicted, overBoilingWater.Celsius, ThermometerEye);
+        });
+    }
+
+    /// <summary>A cooled sample from the draw-off side was read with a refractometer.</summary>
+    public RigEnsemble DrawOffRead(SugarContent sample) => Changed((members, _) =>
+    {
+        var predicted = new double[members.Count];
+        for (var member = 0; member < members.Count; member++)
+        {
+            predicted[member] = 100 * LastFraction(members, member);
+        }
+
+        Assimilation.Read(members, predicted, sample.Brix, 0.5 + (0.02 * sample.Brix));
+    });
+
+    /// <summary>A sample stirred from the whole pan was read.</summary>
+    public RigEnsemble PanSugarRead(SugarContent sample) => Changed((members, noise) =>
+    {
+        for (var member = 0; member < members.Count; member++)
+        {
+            var fraction = double.Clamp(sample.MassFraction * double.Exp(0.04 * noise[member]), 0, 0.8);
+            var sugar = members.SugarOf(member);
+            if (sugar > 1e-6)
+            {
+                var wanted = members[Field.Pan][member] * RigConstants.KilogramsOfSap(fraction) * fraction;
+                PanDeeds.ScaleSugar(members, member, wanted / sugar);
+            }
+        }
+    });
+
+    /// <summary>The raw sap's sugar was read.</summary>
+    /// <param name="read">The reading.</param>
+    /// <param name="fillsPan">Whether the pan holds nothing else yet.</param>
+    public RigEnsemble SapRead(SugarContent read, bool fillsPan) => Changed((members, noise) =>
+    {
+        for (var member = 0; member < members.Count; member++)
+        {
+            members[Field.Sap][member] = double.Max(read.MassFraction + (0.001 * noise[member]), 0.001);
+            if (fillsPan)
+            {
+                PanDeeds.SetSugar(members, member, members[Field.Sap][member]);
+            }
+        }
+    });
+
+    private double LastFraction(Members members, int member)
+    {
+        var sugar = members.LastSugar[member];
+        var mass = (members[Field.Pan][member] / members.Cells) + (sugar * (1 - RigConstants.SugarLiters));
+        return sugar / mass;
+    }
+
+    private double[] Gauge()
+    {
+        var gauge = new double[Count];
+        for (var member = 0; member < Count; member++)
+        {
+            gauge[member] = Members[Field.Tank][member] + Members[Field.GaugeOff][member];
+        }
+
+        return gauge;
+    }
+
+    /// <summary>The boiling-point elevation by sugar fraction, in K, from a table of half a Brix: 0.01 K from the formula.</summary>
+    private static Func<double, double> Rises(Pressure station)
+    {
+        const int Last = 170;
+        var table = new double[Last + 1];
+        for (var half = 0; half <= Last; half++)
+        {
+            table[half] = BoilingPointElevation.Of(SugarContent.FromBrix(half / 2.0), station).Celsius;
+        }
+
+        return fraction =>
+        {
+            var place = double.Clamp(fraction * 200, 0, Last - 1);
+            var low = (int)place;
+            return table[low] + ((place - low) * (table[low + 1] - table[low]));
+        };
+    }
+}

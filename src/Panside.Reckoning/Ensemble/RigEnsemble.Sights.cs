@@ -1,0 +1,185 @@
+using Panside.Reckoning.Rig;
+
+namespace Panside.Reckoning.Ensemble;
+
+/// <summary>How the pan boils, as an eye tells it.</summary>
+public enum BoilSeen
+{
+    /// <summary>No bubbles.</summary>
+    Still,
+
+    /// <summary>A few.</summary>
+    Simmering,
+
+    /// <summary>All over, low.</summary>
+    Steady,
+
+    /// <summary>Full.</summary>
+    Rolling,
+}
+
+/// <summary>How the coals look through the door.</summary>
+public enum CoalsSeen
+{
+    /// <summary>No more than ash and sparks.</summary>
+    Spent,
+
+    /// <summary>A thin bed.</summary>
+    Thin,
+
+    /// <summary>A deep bed.</summary>
+    Deep,
+}
+
+/// <summary>How the channels differ in color.</summary>
+public enum GradientSeen
+{
+    /// <summary>Not at all.</summary>
+    Gone,
+
+    /// <summary>A little.</summary>
+    Fading,
+
+    /// <summary>Clearly.</summary>
+    Clear,
+}
+
+/// <summary>What was seen: an eye's words have no sharp bounds, so that each makes members more or less likely.</summary>
+public sealed partial class RigEnsemble
+{
+    /// <summary>An eye says a wrong word so often, whatever it sees.</summary>
+    private const double Slip = 0.003;
+
+    /// <summary>Bounds between the words for the boil, in liters of steam a minute and a square meter: no source, calibrated.</summary>
+    private static readonly double[] BoilBounds = [double.Log(0.02), double.Log(0.15), double.Log(0.40)];
+
+    /// <summary>Bounds between the words for the coals, as shares of a long-fired bed: no source, calibrated.</summary>
+    private static readonly double[] CoalBounds = [double.Log(0.06), double.Log(0.45)];
+
+    /// <summary>Bounds between the words for the gradient, as the difference of the ends over the mean: no source, calibrated.</summary>
+    private static readonly double[] GradientBounds = [0.3, 0.7];
+
+    /// <summary>The boil was looked at.</summary>
+    public RigEnsemble Seen(BoilSeen boil)
+    {
+        var seen = Weighed(
+            member => double.Log(double.Max(Members[Field.Steam][member] / Constants.Area, 1e-4)), BoilBounds, (int)boil, 0.45);
+        return seen.Changed((members, noise) =>
+        {
+            for (var member = 0; member < members.Count; member++)
+            {
+                if (boil == BoilSeen.Still)
+                {
+                    Calm(members, member);
+                }
+                else
+                {
+                    Boil(members, member, boil == BoilSeen.Simmering ? 1.02 : boil == BoilSeen.Steady ? 1.25 : 1.6);
+                }
+            }
+        });
+    }
+
+    /// <summary>The coals were looked at.</summary>
+    public RigEnsemble Seen(CoalsSeen coals)
+    {
+        var usual = RigModel.UsualCoals(Rig).Megajoules;
+        var seen = Weighed(
+            member => double.Log(double.Max((Members[Field.Flame][member] + Members[Field.Coals][member]) / usual, 1e-4)),
+            CoalBounds, (int)coals, 0.5);
+        return seen.Changed((members, noise) =>
+        {
+            for (var member = 0; member < members.Count; member++)
+            {
+                var fuel = members[Field.Flame][member] + members[Field.Coals][member];
+                var bound = usual * double.Exp(0.3 * noise[member]);
+                var to = coals switch
+                {
+                    CoalsSeen.Spent => double.Min(fuel, 0.05 * bound),
+                    CoalsSeen.Thin => double.Clamp(fuel, 0.03 * bound, 0.6 * bound),
+                    _ => double.Max(fuel, 0.3 * bound),
+                };
+                if (fuel > 1e-9 && to < fuel)
+                {
+                    members[Field.Flame][member] *= to / fuel;
+                    members[Field.Coals][member] *= to / fuel;
+                }
+                else
+                {
+                    members[Field.Coals][member] += to - fuel;
+                }
+            }
+        });
+    }
+
+    /// <summary>The channels were looked at.</summary>
+    public RigEnsemble Seen(GradientSeen gradient) => Weighed(
+        member =>
+        {
+            var mean = Members.SugarOf(member) / Members.Cells;
+            return (Members.LastSugar[member] - Members[Field.Sugar][member]) / double.Max(mean, 1e-6);
+        },
+        GradientBounds, (int)gradient, 0.2);
+
+    private RigEnsemble Weighed(Func<int, double> scale, double[] bounds, int word, double deviation)
+    {
+        var likelihoods = new double[Count];
+        for (var member = 0; member < Count; member++)
+        {
+            var at = scale(member);
+            var below = word == 0 ? 0 : Normal.Below((bounds[word - 1] - at) / deviation);
+            var above = word == bounds.Length ? 1 : Normal.Below((bounds[word] - at) / deviation);
+            likelihoods[member] = Slip + double.Max(above - below, 0);
+        }
+
+        return With(Assimilation.Seen(Members, likelihoods, Told), Told + 1, Minute);
+    }
+
+    /// <summary>
+    /// A boil that is seen still cannot get more heat than its surface gives off: the stores are cut to that. A pan that is still
+    /// because cold sap was poured in tells nothing of the fire.
+    /// </summary>
+    private void Calm(Members members, int member)
+    {
+        if (members[Field.Temperature][member] < Constants.BoilingCelsius - 3)
+        {
+            return;
+        }
+
+        var (heat, lost) = Balance(members, member);
+        var cut = heat > lost * 0.95 ? lost * 0.95 / heat : 1;
+        members[Field.Flame][member] *= cut;
+        members[Field.Coals][member] *= cut;
+        members[Field.Brick][member] *= cut;
+        members[Field.Steam][member] = 0;
+    }
+
+    /// <summary>A boil that is seen gets at least so many times the heat at which it would be still; coals stand for what is missing.</summary>
+    private void Boil(Members members, int member, double times)
+    {
+        members[Field.Temperature][member] = Constants.BoilingCelsius;
+        var (heat, lost) = Balance(members, member);
+        if (heat >= lost * times)
+        {
+            return;
+        }
+
+        var perMegajoule = double.Exp(members[Field.Heat][member] + members[Field.Weather][member]) * Constants.ToPan
+            * (1 - double.Exp(-1 / double.Exp(members[Field.CoalTime][member])));
+        members[Field.Coals][member] += ((lost * times) - heat) / perMegajoule;
+        members[Field.Steam][member] = double.Max(members[Field.Steam][member], 1e-6);
+    }
+
+    /// <summary>Heat that comes to the pan in the next minute, and what its surface gives off at the boil without boiling, in MJ.</summary>
+    private (double Heat, double Lost) Balance(Members members, int member)
+    {
+        double Of(int field) => double.Exp(members[field][member]);
+        double Gives(int store, int time) => members[store][member] * (1 - double.Exp(-1 / Of(time)));
+        var fire = Gives(Field.Flame, Field.FlameTime) + Gives(Field.Coals, Field.CoalTime);
+        var heat = double.Exp(members[Field.Heat][member] + members[Field.Weather][member])
+            * ((Constants.ToPan * fire) + (Constants.BrickToPan * Gives(Field.Brick, Field.BrickTime)));
+        var lost = Constants.Area * ((Of(Field.AirLoss) * (Constants.BoilingCelsius - Constants.AirCelsius))
+            + (Of(Field.Vapor) * Constants.BoilingKilopascals * Constants.Latent));
+        return (heat, lost);
+    }
+}

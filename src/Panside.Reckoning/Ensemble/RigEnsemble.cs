@@ -1,0 +1,212 @@
+using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Reckoning.Ensemble;
+
+/// <summary>
+/// What is known of a rig: many possible rigs in possible states, moved on by the minute, corrected by each reading and
+/// observation, run forward for each forecast. Immutable, and a pure function of what it was told: the same telling gives the
+/// same members on every machine.
+/// </summary>
+public sealed partial class RigEnsemble
+{
+    /// <summary>Members of a session's ensemble: as many as a promise is checked on.</summary>
+    public const int UsualCount = 1000;
+
+    private RigState? _summary;
+
+    private RigEnsemble(RigDescription rig, RigPrior prior, Temperature boiling, Members members)
+    {
+        (Rig, Prior, Boiling, Members) = (rig, prior, boiling, members);
+        Constants = RigConstants.Of(rig, boiling);
+    }
+
+    /// <summary>The rig as its file describes it.</summary>
+    public RigDescription Rig { get; }
+
+    /// <summary>How unlike such rigs are.</summary>
+    public RigPrior Prior { get; }
+
+    /// <summary>Where water boils today, as the thermometer here shows it.</summary>
+    public Temperature Boiling { get; }
+
+    /// <summary>Whole minutes since the start.</summary>
+    public int Minute { get; private init; }
+
+    /// <summary>Whether the tank was read; until then no member knows its own.</summary>
+    public bool IsTankKnown { get; private init; }
+
+    /// <summary>What the float holds the pan at.</summary>
+    public Length HeldDepth { get; private init; }
+
+    /// <summary>Members.</summary>
+    public int Count => Members.Count;
+
+    /// <summary>The middle of the ensemble as one rig.</summary>
+    public RigState Summary => _summary ??= Summarize();
+
+    /// <summary>How many things were told so far: each draws random numbers of its own.</summary>
+    internal int Told { get; private init; }
+
+    /// <summary>The numbers of the members.</summary>
+    internal Members Members { get; }
+
+    /// <summary>What the members share.</summary>
+    internal RigConstants Constants { get; }
+
+    private double HeldLiters => (Rig.PanArea * HeldDepth).Liters;
+
+    /// <summary>The rig cold, with the pan at its run depth and raw sap of about 2 Brix in it.</summary>
+    /// <param name="rig">The rig.</param>
+    /// <param name="boiling">Where water boils there.</param>
+    /// <param name="prior">How unlike such rigs are.</param>
+    /// <param name="count">Members; a multiple of 8.</param>
+    /// <exception cref="ArgumentOutOfRangeException">No multiple of 8.</exception>
+    public static RigEnsemble Cold(RigDescription rig, Temperature boiling, RigPrior prior, int count = UsualCount)
+    {
+        var members = Beginning.Of(rig, prior, count);
+        return new(rig, prior, boiling, members) { HeldDepth = rig.RunDepth };
+    }
+
+    /// <summary>Minutes on.</summary>
+    public RigEnsemble After(int minutes)
+    {
+        if (minutes <= 0)
+        {
+            return this;
+        }
+
+        var members = Members.Copy();
+        for (var minute = Minute + 1; minute <= Minute + minutes; minute++)
+        {
+            Beginning.Drift(members, Prior, minute);
+            Stepping.Go(members, Constants, new()
+            {
+                Steps = 1,
+                StepMinutes = 1,
+                HeldLiters = Rig.HasFloat ? HeldLiters : 0,
+                TankEnds = IsTankKnown,
+            });
+        }
+
+        return With(members, Told, Minute + minutes);
+    }
+
+    /// <summary>A charge of wood goes in; it is what was said of it, give or take.</summary>
+    public RigEnsemble Charged(Mass wood) => Changed((members, noise) =>
+    {
+        var heat = Rig.HeatOf(wood).Megajoules;
+        for (var member = 0; member < members.Count; member++)
+        {
+            var own = heat * double.Exp(Prior.Charge * noise[member]);
+            var coals = members[Field.CoalShare][member];
+            members[Field.Flame][member] += own * (1 - coals);
+            members[Field.Coals][member] += own * coals;
+        }
+    });
+
+    /// <summary>Syrup is drawn from the last cell, and the pan levels out behind it.</summary>
+    public RigEnsemble Drawn(Volume syrup) => Changed((members, noise) =>
+    {
+        for (var member = 0; member < members.Count; member++)
+        {
+            PanDeeds.Draw(members, member, syrup.Liters * double.Exp(0.05 * noise[member]));
+        }
+    });
+
+    /// <summary>Sap goes into the tank.</summary>
+    public RigEnsemble Refilled(Volume sap) => Changed((members, noise) =>
+    {
+        for (var member = 0; member < members.Count; member++)
+        {
+            members[Field.Tank][member] += sap.Liters * double.Exp(0.03 * noise[member]);
+        }
+    });
+
+    /// <summary>The pan is flooded from the tank to its flood depth, and held there.</summary>
+    public RigEnsemble Flooded() => Changed(
+        (members, noise) =>
+        {
+            var flood = (Rig.PanArea * Rig.FloodDepth).Liters;
+            for (var member = 0; member < members.Count; member++)
+            {
+                var poured = double.Max((flood * (1 + (0.02 * noise[member]))) - members[Field.Pan][member], 0);
+                PanDeeds.Pour(members, member, poured, Constants.SapCelsius);
+                members[Field.Tank][member] = double.Max(members[Field.Tank][member] - poured, 0);
+                members[Field.Fed][member] += poured;
+            }
+        },
+        Rig.FloodDepth);
+
+    /// <summary>Where water boils today was read at the thermometer, or follows from the pressure.</summary>
+    /// <param name="boiling">The temperature.</param>
+    /// <param name="read">Whether it was read: then the thermometer's own error is in it, and cancels in each later reading.</param>
+    public RigEnsemble BoilingAt(Temperature boiling, bool read)
+    {
+        var members = Members.Copy();
+        if (read && !IsThermometerKnown)
+        {
+            for (var member = 0; member < members.Count; member++)
+            {
+                members[Field.ThermometerOff][member] *= Beginning.ReadThermometer / Beginning.UnreadThermometer;
+            }
+        }
+
+        return new(Rig, Prior, boiling, members)
+        {
+            Minute = Minute,
+            Told = Told + 1,
+            HeldDepth = HeldDepth,
+            IsTankKnown = IsTankKnown,
+            IsThermometerKnown = IsThermometerKnown || read,
+        };
+    }
+
+    private bool IsThermometerKnown { get; init; }
+
+    private RigEnsemble Changed(Action<Members, double[]> change, Length? heldDepth = null, bool? isTankKnown = null)
+    {
+        var members = Members.Copy();
+        change(members, Beginning.Noise(members.Count, Told));
+        return With(members, Told + 1, Minute, heldDepth, isTankKnown);
+    }
+
+    private RigEnsemble With(Members members, int told, int minute, Length? heldDepth = null, bool? isTankKnown = null) =>
+        new(Rig, Prior, Boiling, members)
+        {
+            Minute = minute,
+            Told = told,
+            HeldDepth = heldDepth ?? HeldDepth,
+            IsTankKnown = isTankKnown ?? IsTankKnown,
+            IsThermometerKnown = IsThermometerKnown,
+        };
+
+    private RigState Summarize()
+    {
+        double Mean(int field) => Members[field].Average();
+        var sugar = 0.0;
+        for (var cell = 0; cell < Members.Cells; cell++)
+        {
+            sugar += Mean(Field.Sugar + cell);
+        }
+
+        return new()
+        {
+            Flame = Energy.FromMegajoules(Mean(Field.Flame)),
+            Coals = Energy.FromMegajoules(Mean(Field.Coals)),
+            Brick = Energy.FromMegajoules(Mean(Field.Brick)),
+            Pan = Volume.FromLiters(Mean(Field.Pan)),
+            PanTemperature = Temperature.FromCelsius(Mean(Field.Temperature)),
+            PanSugar = Mass.FromKilograms(sugar),
+            Tank = IsTankKnown ? Volume.FromLiters(Mean(Field.Tank)) : null,
+            Sap = SugarContent.FromMassFraction(Mean(Field.Sap)),
+            SapTemperature = Temperature.FromCelsius(Constants.SapCelsius),
+            Boiling = Boiling,
+            HeldDepth = HeldDepth,
+            Evaporated = Volume.FromLiters(Mean(Field.Evaporated)),
+            Fed = Volume.FromLiters(Mean(Field.Fed)),
+            Rate = VolumeRate.FromLitersPerHour(60 * Mean(Field.Rate)),
+            IsBoiling = Members[Field.Steam].Count(liters => liters > 0) * 2 > Members.Count,
+        };
+    }
+}

@@ -1,0 +1,29 @@
+namespace Panside.Reckoning.Ensemble;
+
+/// <summary>How members are run on.</summary>
+internal readonly record struct Run
+{
+    /// <summary>Steps to take.</summary>
+    public required int Steps { get; init; }
+
+    /// <summary>Minutes of a step: two at the most where sugar moves, since a longer one would carry more than a cell holds.</summary>
+    public double StepMinutes { get; init; }
+
+    /// <summary>Heat of the wood that goes in, in MJ a minute, evenly; 0 with no more wood.</summary>
+    public double WoodMegajoules { get; init; }
+
+    /// <summary>Liters that the float holds the pan at; 0 without feed.</summary>
+    public double HeldLiters { get; init; }
+
+    /// <summary>Whether the feed ends with what is in the tank.</summary>
+    public bool TankEnds { get; init; }
+
+    /// <summary>Whether only heat and water are asked for: then sugar stays where it is, and what the feed brings is left out.</summary>
+    public bool WithoutSugar { get; init; }
+
+    /// <summary>
+    /// Sugar fraction by mass at which the draw-off is looked for; 0 where it is not. Members that have all come to it are not
+    /// run further, so that nothing but <see cref="RunResult.DrawMinutes"/> tells anything then.
+    /// </summary>
+    public double DrawFraction { get; init; }
+}

@@ -1,0 +1,191 @@
+using System.Numerics;
+
+namespace Panside.Reckoning.Ensemble;
+
+/// <summary>
+/// Moves members on. Between charges the fire is a linear system: each store of heat empties exponentially, exactly within a
+/// step. The heat covers the surface's losses, warms the pan, and boils. The float feeds the first cell; liquid passes on so
+/// that all cells stand equally high; neighbors exchange where the feed is weak. A block of members runs through all steps
+/// before the next, so that it stays near the processor; only sums within one member are formed, so that the width of vectors
+/// changes no digit.
+/// </summary>
+/// <remarks>
+/// Energy, water and sugar are kept: what leaves one place comes to another. The pan's heat is counted from liquid of 0 °C as
+/// volume times <see cref="RigConstants.LiterHeat"/> times temperature. Sap brings that of its own temperature. Steam and vapor
+/// carry away that of the boiling point and <see cref="RigConstants.Latent"/>, at whatever temperature they leave: true steam
+/// carries 5 % less at 20 °C. A pan that is all but dry takes up only the heat that its liquid can use, and the rest goes up
+/// the stack.
+/// </remarks>
+internal static class Stepping
+{
+    /// <summary>Part of the exchange between cells that a full feed leaves: no source, calibrated.</summary>
+    private const double MixingAtFullFeed = 0.08;
+
+    /// <summary>Liters that never leave a dry pan, so that no step divides by nothing: a film.</summary>
+    private const double Film = 0.05;
+
+    /// <summary>Part of the first cell that can pass on in a step.</summary>
+    private const double MostPassed = 0.9;
+
+    /// <summary>Part of a cell that can change places with a neighbor's in a step.</summary>
+    private const double MostExchanged = 0.25;
+
+    /// <summary>Parts of its warmth over the air's that a pan can lose in a step to the air and to vapor: a drop must not freeze.</summary>
+    private const double MostToAir = 0.5;
+
+    private const double MostToVapor = 0.3;
+
+    /// <summary>Runs members on, in place.</summary>
+    public static RunResult Go(Members members, in RigConstants rig, in Run run)
+    {
+        var result = new RunResult(members.Count);
+        Span<Vector<double>> sugar = stackalloc Vector<double>[members.Cells];
+        for (var at = 0; at < members.Count; at += Vector<double>.Count)
+        {
+            for (var cell = 0; cell < sugar.Length; cell++)
+            {
+                sugar[cell] = new(members[Field.Sugar + cell], at);
+            }
+
+            Go(members, rig, run, result, sugar, at);
+            for (var cell = 0; cell < sugar.Length; cell++)
+            {
+                sugar[cell].CopyTo(members[Field.Sugar + cell], at);
+            }
+        }
+
+        return result;
+    }
+
+    /// <summary>As many members as a vector is wide.</summary>
+    private static void Go(Members members, in RigConstants rig, in Run run, RunResult result, Span<Vector<double>> sugar, int at)
+    {
+        var pace = new Pace(members, rig, run, at);
+        var (one, zero, never) = (Vector<double>.One, Vector<double>.Zero, new Vector<double>(double.PositiveInfinity));
+        var liter = RigConstants.LiterHeat / rig.Latent;
+        var kelvins = 1 / liter;
+        var (boiling, cold) = (new Vector<double>(rig.BoilingCelsius), new Vector<double>(rig.AirCelsius));
+        var (airVapor, held, film) = (VaporPressure(cold), new Vector<double>(run.HeldLiters), new Vector<double>(Film));
+        var draws = run.DrawFraction > 0;
+        var drawn = new Vector<double>(run.DrawFraction / (1 - ((1 - RigConstants.SugarLiters) * run.DrawFraction)) / sugar.Length);
+
+        var (flame, coals, brick) = (Of(Field.Flame), Of(Field.Coals), Of(Field.Brick));
+        var (pan, celsius, tank) = (Of(Field.Pan), Of(Field.Temperature), Of(Field.Tank));
+        var (evaporated, entered) = (Of(Field.Evaporated), Of(Field.Fed));
+        var (still, draw, least, empty) = (zero, never, never, never);
+        var (taken, toAir, steam, gone) = (zero, zero, zero, zero);
+        for (var step = 1; step <= run.Steps; step++)
+        {
+            // The fire.
+            flame += pace.WoodToFlame;
+            coals += pace.WoodToCoals;
+            var flames = flame * pace.FlameGives;
+            var glows = coals * pace.CoalsGive;
+            var gives = brick * pace.BrickGives;
+            var fire = flames + glows;
+            flame -= flames;
+            coals -= glows;
+            brick += (pace.ToBrick * fire) - gives;
+
+            // The surface first; what is left warms the pan up to the boil; what is left of that boils.
+            var body = pan * liter;
+            var warmth = body * (celsius - cold);
+            var air = Vector.Min(pace.Air, body * MostToAir) * (celsius - cold);
+            var most = Vector.Max(pan - film, zero);
+            var vapor = pace.Vapor * (VaporPressure(celsius) - airVapor);
+            vapor = Vector.Max(Vector.Min(vapor, Vector.Min(warmth * MostToVapor, most)), zero);
+            var heat = (pace.ToPan * fire) + (pace.BrickToPan * gives);
+            var over = heat - air - vapor - (body * (boiling - celsius));
+            var boils = Vector.GreaterThan(over, zero);
+            var wanted = Vector.Max(over, zero);
+            steam = Vector.Min(wanted, most - vapor);
+            gone = steam + vapor;
+            var left = pan - gone;
+            var kept = Vector.ConditionalSelect(
+                boils, left * boiling, (pan * celsius) + ((heat - air - gone) * kelvins) - (gone * boiling));
+            taken += heat - (wanted - steam);
+            toAir += air;
+
+            // The feed, into the first cell, as much as the tank has.
+            var fed = Vector.Max(held - left, zero);
+            fed = run.TankEnds ? Vector.Min(fed, tank) : fed;
+            pan = left + fed;
+            tank = Vector.Max(tank - fed, zero);
+            celsius = (kept + (fed * rig.SapCelsius)) / pan;
+            evaporated += gone;
+            entered += fed;
+            if (!run.WithoutSugar)
+            {
+                Move(sugar, fed, one / left, pace.SapSugar * fed, pace.Mixing, (1 - MixingAtFullFeed) / (rig.FullFeed * run.StepMinutes));
+            }
+
+            var minute = new Vector<double>(step * run.StepMinutes);
+            still = Vector.ConditionalSelect(boils, minute, still);
+            least = Vector.Min(least, pan);
+            empty = Vector.Min(empty, Vector.ConditionalSelect(Vector.LessThanOrEqual(tank, zero), minute, never));
+            if (draws)
+            {
+                draw = Vector.Min(draw, Vector.ConditionalSelect(Vector.GreaterThanOrEqual(sugar[^1], pan * drawn), minute, never));
+                if (Vector.LessThanAll(draw, never))
+                {
+                    break;
+                }
+            }
+        }
+
+        Store(Field.Flame, flame);
+        Store(Field.Coals, coals);
+        Store(Field.Brick, brick);
+        Store(Field.Pan, pan);
+        Store(Field.Temperature, celsius);
+        Store(Field.Tank, tank);
+        Store(Field.Evaporated, evaporated);
+        Store(Field.Fed, entered);
+        Store(Field.Steam, steam * (1 / run.StepMinutes));
+        Store(Field.Rate, gone * (1 / run.StepMinutes));
+        still.CopyTo(result.StillMinutes, at);
+        draw.CopyTo(result.DrawMinutes, at);
+        least.CopyTo(result.LeastLiters, at);
+        empty.CopyTo(result.EmptyMinutes, at);
+        taken.CopyTo(result.TakenLiters, at);
+        toAir.CopyTo(result.AirLiters, at);
+
+        Vector<double> Of(int field) => new(members[field], at);
+        void Store(int field, Vector<double> value) => value.CopyTo(members[field], at);
+    }
+
+    /// <summary>
+    /// Sugar moves with the liquid. Every cell holds the same volume, and each loses the same share to steam, so that of the
+    /// feed f the part f (n − 1 − i)/n passes on from cell i of n.
+    /// </summary>
+    private static void Move(
+        Span<Vector<double>> sugar, Vector<double> fed, Vector<double> perLeft, Vector<double> comes, Vector<double> mixing, double stills)
+    {
+        var calm = Vector.Max(Vector<double>.One - (fed * stills), new Vector<double>(MixingAtFullFeed));
+        var exchange = Vector.Min(mixing * calm * perLeft, new Vector<double>(MostExchanged));
+        var each = Vector.Min(fed * perLeft, new Vector<double>(MostPassed / int.Max(sugar.Length - 1, 1)));
+        var passes = each * (sugar.Length - 1);
+        var here = sugar[0];
+        for (var cell = 0; cell + 1 < sugar.Length; cell++)
+        {
+            var next = sugar[cell + 1];
+            var leaves = (here * (passes + exchange)) - (next * exchange);
+            sugar[cell] = here + comes - leaves;
+            (comes, here) = (leaves, next);
+            passes -= each;
+        }
+
+        sugar[^1] = here + comes;
+    }
+
+    /// <summary>Vapor pressure of water in kPa: the Magnus form by a polynomial in hundreds of °C; 0.001 kPa from it over 0–108 °C.</summary>
+    private static Vector<double> VaporPressure(Vector<double> celsius)
+    {
+        var x = celsius * 0.01;
+        var square = x * x;
+        var low = (x * 4.515790157478342) + new Vector<double>(0.6098639945246405);
+        var middle = (x * 31.938608411716487) + new Vector<double>(13.11957513616963);
+        var high = (x * 36.70275198638407) + new Vector<double>(17.190161864760952);
+        return low + (square * (middle + (square * high)));
+    }
+}

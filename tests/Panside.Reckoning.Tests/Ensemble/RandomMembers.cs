@@ -1,0 +1,45 @@
+using CsCheck;
+using Panside.Reckoning.Ensemble;
+
+namespace Panside.Reckoning.Tests.Ensemble;
+
+/// <summary>Members in the middle of anything: fires of all sizes, pans from a film to a flood, tanks empty and full.</summary>
+internal static class RandomMembers
+{
+    /// <summary>Members, and how they are run on.</summary>
+    public static readonly Gen<(bool Forced, Members Members, Run Run)> Gen =
+        CsCheck.Gen.Select(
+            CsCheck.Gen.Bool, CsCheck.Gen.ULong, CsCheck.Gen.Double[0.1, 2], CsCheck.Gen.Double[0, 16], CsCheck.Gen.Bool, CsCheck.Gen.Bool,
+            CsCheck.Gen.Int[1, 120],
+            (forced, seed, minutes, wood, tankEnds, feed, steps) => (forced, Of(forced, seed), new Run
+            {
+                Steps = steps,
+                StepMinutes = minutes,
+                WoodMegajoules = wood < 4 ? 0 : wood - 4,
+                HeldLiters = feed ? 10 + wood * 3 : 0,
+                TankEnds = tankEnds,
+            }));
+
+    /// <summary>Members from a seed.</summary>
+    public static Members Of(bool forced, ulong seed, int count = 16)
+    {
+        var members = Beginning.Of(EnsembleRig.Of(forced), RigPrior.Default, count);
+        for (var member = 0; member < count; member++)
+        {
+            var random = RandomNumbers.For(seed, (ulong)member);
+            double Upto(double most) => most * random.Unit();
+            members[Field.Flame][member] = Upto(80);
+            members[Field.Coals][member] = Upto(120);
+            members[Field.Brick][member] = Upto(60);
+            members[Field.Pan][member] = 0.1 + Upto(random.Unit() < 0.3 ? 2 : 60);
+            members[Field.Temperature][member] = Upto(99.5);
+            members[Field.Tank][member] = Upto(random.Unit() < 0.3 ? 5 : 200);
+            for (var cell = 0; cell < members.Cells; cell++)
+            {
+                members[Field.Sugar + cell][member] = members[Field.Pan][member] / members.Cells * Upto(0.8);
+            }
+        }
+
+        return members;
+    }
+}

@@ -1,0 +1,111 @@
+using CsCheck;
+using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Properties;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Reckoning.Tests.Ensemble;
+
+/// <summary>What an ensemble makes of what it is told.</summary>
+public class TellingTests
+{
+    private static readonly Gen<(bool Forced, Func<RigEnsemble, RigEnsemble>[] Told)> Told = Gen.Select(Gen.Bool, Tellings.Few);
+    private static readonly Gen<(bool Forced, Func<RigEnsemble, RigEnsemble>[] Told)> Likely = Gen.Select(Gen.Bool, Tellings.Likely);
+
+    [Fact]
+    public void The_same_telling_gives_the_same_members() => Told.Sample(at =>
+    {
+        var (one, other) = (Tellings.Tell(at.Forced, at.Told), Tellings.Tell(at.Forced, at.Told));
+        for (var field = 0; field < one.Members.Fields; field++)
+        {
+            Assert.Equal(one.Members[field], other.Members[field]);
+        }
+    }, iter: 20);
+
+    [Fact]
+    public void Every_number_stays_one_that_a_rig_can_have() => Told.Sample(at =>
+    {
+        var rig = Tellings.Tell(at.Forced, at.Told);
+        for (var field = 0; field < rig.Members.Fields; field++)
+        {
+            Assert.All(rig.Members[field], value => Assert.True(double.IsFinite(value), $"field {field}"));
+        }
+
+        Assert.All(rig.Members[Field.Flame], value => Assert.True(value >= 0));
+        Assert.All(rig.Members[Field.Coals], value => Assert.True(value >= 0));
+        Assert.All(rig.Members[Field.Tank], value => Assert.True(value >= 0));
+        Assert.All(rig.Members[Field.Pan], value => Assert.True(value > 0));
+        Assert.All(rig.Members.LastSugar, value => Assert.True(value >= 0));
+    }, iter: 50);
+
+    [Fact]
+    public void A_tank_reading_never_widens_the_tank() => Gen.Select(Likely, Gen.Double[-3, 3]).Sample((at, deviate) =>
+    {
+        var rig = Tellings.Tell(at.Forced, at.Told);
+        return Deviation(rig.TankRead(Tellings.NearTank(rig, deviate)).Members[Field.Tank]) <= Deviation(rig.Members[Field.Tank]) * (1 + 1e-9);
+    }, iter: 50);
+
+    [Fact]
+    public void A_reading_of_the_draw_off_never_widens_it() => Gen.Select(Likely, Gen.Int[0, 103]).Sample((at, member) =>
+    {
+        var rig = Tellings.Tell(at.Forced, at.Told);
+        var shown = Tellings.Shown(rig, member);
+        var rise = BoilingPointElevation.Of(shown, Tellings.Air);
+        var (before, after) = (Deviation(Tellings.Fractions(rig)), Deviation(Tellings.Fractions(rig.DrawOffRead(shown))));
+        Assert.True(after <= before * (1 + 1e-9), $"{before} became {after} by {shown.Brix} Brix");
+        (before, after) = (Deviation(Rises(rig)), Deviation(Rises(rig.DrawOffRead(rise, Tellings.Air))));
+        Assert.True(after <= before * (1 + 1e-9), $"{before} K became {after} K by {rise.Celsius} K");
+    }, iter: 50);
+
+    [Fact]
+    public void A_reading_moves_the_tank_toward_it() => Likely.Sample(at =>
+    {
+        var rig = Tellings.Tell(at.Forced, at.Told);
+        var (mean, _) = rig.ExpectedTank!.Value;
+        var more = rig.TankRead(Volume.FromLiters(mean + 2)).ExpectedTank!.Value.Mean;
+        return more >= mean - 1e-9 && more <= mean + 2 + 1e-9;
+    }, iter: 50);
+
+    [Fact]
+    public void A_reading_that_is_insisted_on_is_taken_and_widens_what_rigs_are_like()
+    {
+        var rig = EnsembleRig.Fired(EnsembleRig.Cold(false).TankRead(Volume.FromUsGallons(40)), 60);
+        var insisted = rig.TankRead(Volume.FromUsGallons(20), insisted: true);
+        Assert.Equal(Volume.FromUsGallons(20).Liters, insisted.ExpectedTank!.Value.Mean, 0.5);
+        Assert.True(Deviation(insisted.Members[Field.Heat]) > 1.2 * Deviation(rig.Members[Field.Heat]));
+    }
+
+    [Fact]
+    public void Forecasts_are_in_order_from_quantile_to_quantile() => Told.Sample(at =>
+    {
+        var rig = Tellings.Tell(at.Forced, at.Told);
+        var outlook = rig.WithoutWood;
+        var rates = rig.RatesLitersPerHour(firing: true);
+        for (var quantile = 0.0; quantile < 0.99; quantile += 0.01)
+        {
+            Assert.True(outlook.ResidualLiters(quantile) <= outlook.ResidualLiters(quantile + 0.01));
+            Assert.True(outlook.ReserveLiters(quantile) <= outlook.ReserveLiters(quantile + 0.01));
+            Assert.True(outlook.StillMinutes(quantile) <= outlook.StillMinutes(quantile + 0.01));
+            Assert.True(outlook.ReserveLiters(quantile) <= outlook.ResidualLiters(quantile) + 28);
+        }
+
+        Assert.Equal(rates.Order(), rates);
+        Assert.Equal(rig.MinutesTo(rig.Rig.Target).Order(), rig.MinutesTo(rig.Rig.Target));
+    }, iter: 20);
+
+    [Fact]
+    public void A_forecast_leaves_the_ensemble_as_it_was()
+    {
+        var rig = EnsembleRig.AtLastCharge(forced: true);
+        var before = rig.Members.Copy();
+        _ = (rig.WithoutWood, rig.MinutesTo(rig.Rig.Target), rig.RatesLitersPerHour(firing: false), rig.After(5), rig.TankRead(default));
+        for (var field = 0; field < before.Fields; field++)
+        {
+            Assert.Equal(before[field], rig.Members[field]);
+        }
+    }
+
+    private static double[] Rises(RigEnsemble rig) => [.. Tellings.Fractions(rig).Zip(rig.Members[Field.ThermometerOff], (fraction, off) =>
+        off + BoilingPointElevation.Of(SugarContent.FromBrix(double.Clamp(100 * fraction, 0, 84)), Tellings.Air).Celsius)];
+
+    private static double Deviation(double[] values) => double.Sqrt(Assimilation.Moments(values).Variance);
+}
