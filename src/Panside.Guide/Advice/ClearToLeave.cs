@@ -77,7 +77,7 @@ public static class ClearToLeave
 
     /// <summary>Whether the heat that is left could take the pan below its least depth.</summary>
     public static bool IsTooShallow(Situation now) =>
-        now.IsLit && (now.State.Rig.Pan - Volume.FromLiters(WorstLiters(now))) < now.Setting.Description.LeastVolume;
+        now.IsLit && now.Unfed!.LeastPanLiters(0) < now.Setting.Description.LeastVolume.Liters;
 
     /// <summary>Whether nothing but the sugar at the draw-off side speaks against leaving.</summary>
     public static bool HangsOnDrawSide(Situation now) => now.Unmet is [var only] && only == CanPassSyrup(now);
@@ -99,14 +99,10 @@ public static class ClearToLeave
     }
 
     /// <summary>
-    /// The most water that can still leave, in liters: the rig run on at the 99.9 % bound of its heat. A boil seen still has
-    /// already cut the heat to what the surface gives off, whatever the model thought.
+    /// The most water that can still leave, in liters: of all members, run on without feed, the one that boils away most. A boil
+    /// seen still has already cut their heat to what the surface gives off.
     /// </summary>
-    private static double WorstLiters(Situation now)
-    {
-        var worst = now.Shutdown?.ResidualLiters99 ?? 0;
-        return worst * double.Exp(0.76 * now.State.Rate.Spread.OfResidual);
-    }
+    private static double WorstLiters(Situation now) => now.Unfed?.ResidualLiters(1) ?? 0;
 
     private static string? CanPassSyrup(Situation now)
     {

@@ -40,11 +40,11 @@ public static class Forecasts
         Band? Liters(Band? liters) => liters?.Map(value => units.From(Volume.FromLiters(value)).Value);
         var (band, unit, step) = name switch
         {
-            Residual => (Liters(now.Shutdown?.ResidualLiters), units.Preferred(Dimension.Volume), units == UnitSystem.Metric ? 2 : 0.5),
+            Residual => (Liters(now.ResidualLiters), units.Preferred(Dimension.Volume), units == UnitSystem.Metric ? 2 : 0.5),
             Reserve => (Liters(now.ReserveLiters), units.Preferred(Dimension.Volume), units == UnitSystem.Metric ? 2 : 0.5),
             ToDraw => (now.MinutesToDraw, Unit.Minute, 5.0),
             ToLastCharge => (now.MinutesToLastCharge, Unit.Minute, 5.0),
-            ToStill => (now.Shutdown?.StillMinutes, Unit.Minute, 5.0),
+            ToStill => (now.StillMinutes, Unit.Minute, 5.0),
             _ => (now.RateLitersPerHour?.Map(value => units.From(VolumeRate.FromLitersPerHour(value)).Value),
                 units.Preferred(Dimension.VolumeRate), units == UnitSystem.Metric ? 2 : 0.5),
         };

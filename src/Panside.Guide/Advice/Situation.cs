@@ -1,6 +1,7 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Sessions;
+using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Rig;
 
@@ -9,7 +10,8 @@ namespace Panside.Guide.Advice;
 /// <summary>A state seen through the reckoning: what is asked of it more than once is reckoned once.</summary>
 public sealed class Situation
 {
-    private readonly Lazy<Shutdown?> _shutdown;
+    private readonly Lazy<Band?> _rate;
+    private readonly Lazy<Band?> _toDraw;
     private readonly Lazy<IReadOnlyList<string>> _unmet;
     private readonly Lazy<double?> _stop;
     private readonly Lazy<double?> _stopOnceCharged;
@@ -18,12 +20,11 @@ public sealed class Situation
     public Situation(Setting setting, SessionState state)
     {
         (Setting, State) = (setting, state);
-        _shutdown = new(() => IsLit
-            ? Reckoning.Rig.Shutdown.Of(setting.Description, state.Rig, state.Rate.Spread)
-            : null);
         _unmet = new(() => ClearToLeave.Unmet(this));
-        _stop = new(() => ReckonStop(state.Rig));
-        _stopOnceCharged = new(() => ReckonStop(RigModel.Charged(setting.Description, state.Rig, setting.Rig.Charge)));
+        _stop = new(() => ReckonStop(state.Rigs));
+        _stopOnceCharged = new(() => ReckonStop(state.Rigs.Charged(setting.Rig.Charge)));
+        _rate = new(() => IsLit ? Quantiles(state.Rigs.RatesLitersPerHour(IsFiring && state.Rig.IsBoiling)) : null);
+        _toDraw = new(ReckonDraw);
     }
 
     /// <summary>What the session runs on.</summary>
@@ -37,27 +38,28 @@ public sealed class Situation
         || State.Observations.ContainsKey(ObservationName.Boil) || State.Observations.ContainsKey(ObservationName.Coals);
 
     /// <summary>What happens with no more wood; null before the fire.</summary>
-    public Shutdown? Shutdown => _shutdown.Value;
+    public Outlook? Shutdown => IsLit ? State.Rigs.WithoutWood : null;
+
+    /// <summary>What happens with no more wood and no more feed; null before the fire.</summary>
+    public Outlook? Unfed => IsLit ? State.Rigs.WithoutFeed : null;
+
+    /// <summary>All water that leaves the open pan in the next four hours, in liters; null before the fire.</summary>
+    public Band? ResidualLiters => Shutdown is { } s ? Quantiles(s.ResidualLiters) : null;
+
+    /// <summary>Minutes until the boil goes still; null before the fire.</summary>
+    public Band? StillMinutes => Shutdown is { } s ? Quantiles(s.StillMinutes) : null;
 
     /// <summary>What still speaks against leaving; empty when it is safe.</summary>
     public IReadOnlyList<string> Unmet => _unmet.Value;
 
     /// <summary>Sap wanted in the tank, in liters.</summary>
-    public Band? ReserveLiters => Shutdown?.ReserveLiters(Setting.Description, State.Rig);
-
-    /// <summary>Water leaving the pan, in liters an hour, with its band; null while nothing boils.</summary>
-    public Band? RateLitersPerHour => IsLit
-        ? new Band(
-            MeanRate * State.Rate.Spread.RateFactor(-Band.Deviate95),
-            MeanRate,
-            MeanRate * State.Rate.Spread.RateFactor(Band.Deviate95))
-        : null;
+    public Band? ReserveLiters => Shutdown is { } s ? Quantiles(s.ReserveLiters) : null;
 
     /// <summary>
-    /// The rate over a charge of wood rather than this minute's: between charges it swings by half. A steady firing's mean
-    /// while wood goes in; the present rate once it does not.
+    /// Water leaving the pan, in liters an hour, over the time of a charge rather than this minute: between charges it swings by
+    /// half. At the usual firing while wood goes in, without wood once it does not. Null before the fire.
     /// </summary>
-    public double MeanRate => IsFiring && State.Rig.IsBoiling ? SteadyRate : State.Rig.Rate.LitersPerHour;
+    public Band? RateLitersPerHour => _rate.Value;
 
     /// <summary>Whether wood still goes in: the last charge is no older than two intervals.</summary>
     public bool IsFiring => LastWood is { } wood && State.MinutesSince(wood) <= 2 * Setting.Rig.Interval.TotalMinutes;
@@ -89,14 +91,10 @@ public sealed class Situation
     {
         get
         {
-            if (State.Rig.Tank is not { } tank || StopLiters is not { } stop || RateLitersPerHour is not { P5: > 0.1 } rate
-                || IsHeld || !State.Rig.IsBoiling)
-            {
-                return null;
-            }
-
-            var spare = double.Max(tank.Liters - stop, 0);
-            return rate.Map(liters => spare / liters * 60);
+            return State.Rig.Tank is null || StopLiters is not { } stop || RateLitersPerHour is not { P5: > 0.1 }
+                || IsHeld || !State.Rig.IsBoiling
+                ? null
+                : Quantiles(State.Rigs.MinutesToTank(Volume.FromLiters(stop)));
         }
     }
 
@@ -140,30 +138,8 @@ public sealed class Situation
     /// <summary>Whether the operator has said that no more wood goes in.</summary>
     public bool IsHeld => State.Marks.Contains("wood-held");
 
-    /// <summary>Minutes until the draw point; null where no sugar comes in or nothing boils.</summary>
-    public Band? MinutesToDraw
-    {
-        get
-        {
-            if (!State.Rig.IsBoiling || IsHeld)
-            {
-                return null;
-            }
-
-            var since = State.Last(DeedName.CloseDraw)?.At.Time;
-            var read = State.Last(ReadingName.DrawTemperature) is { } last && !(since > last.At.Time) ? last : (Noted<Measure>?)null;
-            var atDraw = read is { } noted ? DrawPoint.SugarAt(State, UnitSystem.Temperature(noted.Value)) : null;
-            var rig = State.Rig with { Rate = VolumeRate.FromLitersPerHour(MeanRate) };
-            if (SugarBalance.MinutesToDraw(Setting.Description, rig, atDraw) is not { } minutes)
-            {
-                return null;
-            }
-
-            var age = atDraw is { Brix: > 30 } && read is { } reading ? State.MinutesSince(reading.At) : 0;
-            var left = double.Max(minutes - age, 0);
-            return Band.Ordered(left * 0.55, left, left * 1.8);
-        }
-    }
+    /// <summary>Minutes until the draw point; null where no sugar comes in, nothing boils, or it is more than six hours off.</summary>
+    public Band? MinutesToDraw => _toDraw.Value;
 
     /// <summary>Whether the draw-off was last read so near to the draw point that minutes decide, and not since drawn.</summary>
     public bool IsDrawAtHand => !IsDrawDue
@@ -184,25 +160,30 @@ public sealed class Situation
     /// <summary>The depth now, as reckoned from the last reading on.</summary>
     public Length Depth => State.Rig.Pan / Setting.Rig.PanArea;
 
-    /// <summary>
-    /// With the last charge just in: the flames of the one before have burned down by then, so that the answer does not swing
-    /// between two charges.
-    /// </summary>
-    private double? ReckonStop(RigState rig)
+    /// <summary>The three quantiles of a band.</summary>
+    private static Band Quantiles(Func<double, double> quantile) => new(quantile(0.05), quantile(0.5), quantile(0.95));
+
+    private static Band Quantiles(RankedValues values) => Quantiles(values.At);
+
+    private double? ReckonStop(RigEnsemble rigs)
     {
         if (!IsLit)
         {
             return null;
         }
 
-        var charged = RigModel.Charged(Setting.Description, rig with { Flame = default }, Setting.Rig.Charge);
-        var shutdown = Reckoning.Rig.Shutdown.Of(Setting.Description, charged, State.Rate.Spread);
-        var reserve = IsCautious
-            ? shutdown.ReserveLiters99(Setting.Description, charged)
-            : shutdown.ReserveLiters(Setting.Description, charged).P95;
-        return double.Max(reserve, FloorLiters);
+        var shutdown = rigs.OnceLastCharged(Setting.Rig.Charge);
+        return double.Max(shutdown.ReserveLiters(IsCautious ? 0.99 : 0.95), FloorLiters);
     }
 
-    /// <summary>Mean rate at the rig's own firing, in liters an hour: heat of a charge over its interval, less what never boils.</summary>
-    private double SteadyRate => RigModel.SteadyRate(Setting.Description, State.Rig).LitersPerHour;
+    private Band? ReckonDraw()
+    {
+        if (!State.Rig.IsBoiling || IsHeld)
+        {
+            return null;
+        }
+
+        var band = Quantiles(State.Rigs.MinutesTo(Setting.Rig.Target));
+        return double.IsInfinity(band.P50) ? null : band with { P95 = double.Min(band.P95, RigEnsemble.LongestToDraw) };
+    }
 }

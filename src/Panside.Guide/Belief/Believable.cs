@@ -2,6 +2,7 @@ using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Sessions;
 using Panside.Guide.Words;
+using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
 
@@ -47,27 +48,40 @@ public sealed class Believable(Setting setting)
 
     private Doubt? Tank(SessionState state, Reading reading)
     {
-        if (state.Anchor is not { } anchor)
+        var now = Units.Volume(reading.Measure);
+        if (!IsFar(state.Rigs, now) || state.Last(ReadingName.TankVolume) is not { } last || state.Rig.Tank is not { } likely)
         {
             return null;
         }
 
-        var now = Units.Volume(reading.Measure);
-        var expected = anchor.Liters + state.Totals.RefilledLiters - anchor.RefilledLiters;
+        var refilledSince = state.Last(DeedName.RefillTank) is { Value: { } added } refill && refill.At.Time >= last.At.Time
+            ? Units.Volume(added).Liters
+            : 0;
+        var expected = Units.Volume(last.Value).Liters + refilledSince;
         var gone = expected - now.Liters;
-        var minutes = double.Max(1, double.Ceiling((reading.At.Time - anchor.At.Time).TotalMinutes));
+        var minutes = double.Max(1, double.Ceiling((reading.At.Time - last.At.Time).TotalMinutes));
         var since = $"in {Amount.Minutes(minutes)}";
-        var refilled = state.Last(DeedName.RefillTank) is { Value: null } told && told.At.Time >= anchor.At.Time;
-        if (gone < -Slack && state.Deeds.ContainsKey(DeedName.LitFire) && !refilled)
+        var refilled = state.Last(DeedName.RefillTank) is { Value: null } told && told.At.Time >= last.At.Time;
+        if (now > likely)
         {
+            if (!state.Deeds.ContainsKey(DeedName.LitFire) || refilled)
+            {
+                return null;
+            }
+
+            if (gone > 0)
+            {
+                return new(
+                    $"Only {Shown(Volume.FromLiters(gone))} gone {since}? {Shown(likely)} is reckoned, and {Shown(now)} is said.",
+                    "It would take a fire much weaker than the last hour's, or a refill that was not told.");
+            }
+
             return new(
                 $"{Shown(Volume.FromLiters(-gone))} more in the tank {since}, and no refill said? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",
                 "It would take a refill that was not told; or the reading before was low.");
         }
 
-        var boiled = (state.Rig.Evaporated.Liters - anchor.EvaporatedLiters) * state.Rate.Spread.RateFactor(3);
-        var most = Slack + boiled + FilledLiters(state, anchor);
-        return now.Liters > 0.4 && gone > most
+        return now.Liters > 0.4 && state.Deeds.ContainsKey(DeedName.LitFire)
             ? new(
                 $"{Shown(Volume.FromLiters(gone))} gone {since}? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",
                 $"It would take a leak, an open draw-off, or {Amount.Shown(Units.From(VolumeRate.FromLitersPerHour(gone * 60 / minutes)))} of boiling.")
@@ -77,18 +91,12 @@ public sealed class Believable(Setting setting)
     /// <summary>Two gauge readings, each a gallon off.</summary>
     private static double Slack => 7.6;
 
-    /// <summary>What the tank may have given the pan at once: before the fire, and for the flood of the shutdown.</summary>
-    private double FilledLiters(SessionState state, TankAnchor anchor)
-    {
-        if (!state.Deeds.ContainsKey(DeedName.LitFire))
-        {
-            return setting.Rig.PanVolume(setting.Rig.FloodDepth).Liters;
-        }
+    /// <summary>A reading further from what the members expect than this many deviations is no rig's that is known here.</summary>
+    private const double Far = 4.5;
 
-        return state.Last(DeedName.FloodPan) is { } flooded && flooded.At.Time >= anchor.At.Time
-            ? (setting.Rig.PanVolume(setting.Rig.FloodDepth) - setting.Rig.PanVolume(setting.Rig.RunDepth)).Liters
-            : 0;
-    }
+    /// <summary>Whether no member explains a tank reading.</summary>
+    public static bool IsFar(RigEnsemble rigs, Volume read) =>
+        rigs.ExpectedTank is { } expected && double.Abs(read.Liters - expected.Mean) > Far * expected.Deviation;
 
     private Doubt? Depth(Reading reading)
     {

@@ -58,7 +58,7 @@ internal static class DrawPoint
     }
 
     /// <summary>The pressure by the boiling point; a thermometer that is off is brought into the formula's range, which moves the elevation by 0.1 °F at most.</summary>
-    private static Pressure PressureAt(Temperature boiling) =>
+    public static Pressure PressureAt(Temperature boiling) =>
         Setting.Within(BoilingWater.PressureAt(Temperature.FromCelsius(double.Clamp(boiling.Celsius, 91.8, 101.7))));
 
     /// <summary>The range of the latent heat; no sugarhouse stands where it is left by more than a faulty thermometer.</summary>

@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
 using Panside.Guide.Lines;
-using Panside.Reckoning.Rig;
+using Panside.Reckoning.Ensemble;
 
 namespace Panside.Guide.Sessions;
 
@@ -19,7 +19,7 @@ public sealed class Evolver(Setting setting)
     public SessionState Start { get; } = new()
     {
         Step = "",
-        Rig = RigModel.Cold(setting.Description, setting.StandardBoiling),
+        Rigs = RigEnsemble.Cold(setting.Description, setting.StandardBoiling, RigPrior.Default),
     };
 
     /// <summary>The state after the happening.</summary>
@@ -86,13 +86,11 @@ public sealed class Evolver(Setting setting)
     {
         var started = state.Started ?? to;
         var minute = (int)double.Min((to.Time - started.Time).TotalMinutes, int.MaxValue - 1.0);
-        var rig = RigModel.Step(setting.Description, state.Rig, int.Min(minute - state.RigMinute, MinutesAtMost));
         return state with
         {
             Started = started,
             Now = to,
-            Rig = rig,
-            RigMinute = minute,
+            Rigs = state.Rigs.After(minute, MinutesAtMost),
             SaidNow = state.Now?.Time == to.Time ? state.SaidNow : [],
         };
     }

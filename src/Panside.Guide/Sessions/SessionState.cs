@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Rig;
 
 namespace Panside.Guide.Sessions;
@@ -81,17 +82,11 @@ public sealed record SessionState
     /// <summary>The forecasts as last told.</summary>
     public ImmutableDictionary<string, Forecast> Forecasts { get; init; } = ImmutableDictionary<string, Forecast>.Empty;
 
-    /// <summary>The rig as reckoned.</summary>
-    public RigState Rig { get; init; } = new();
+    /// <summary>What is known of the rig: many possible rigs.</summary>
+    public required RigEnsemble Rigs { get; init; }
 
-    /// <summary>The whole minute since the start that <see cref="Rig"/> stands at.</summary>
-    public int RigMinute { get; init; }
-
-    /// <summary>What the tank readings have taught of this rig.</summary>
-    public RateEstimate Rate { get; init; } = RateEstimate.Prior;
-
-    /// <summary>The last believed tank reading, from which the next interval counts.</summary>
-    public TankAnchor? Anchor { get; init; }
+    /// <summary>The middle of them.</summary>
+    public RigState Rig => Rigs.Summary;
 
     /// <summary>The last draw-off temperature that told of sugar, from which the draw-off side can only have thickened.</summary>
     public DrawOffAnchor? DrawOff { get; init; }
@@ -127,15 +122,6 @@ public sealed record SessionState
     public int MinutesSince(Moment moment) =>
         Now is { } now ? (int)double.Max(0, (now.Time - moment.Time).TotalMinutes) : 0;
 }
-
-/// <summary>A tank reading as the start of an interval.</summary>
-/// <param name="Liters">What the tank held.</param>
-/// <param name="EvaporatedLiters">Water that the model had boiled away by then.</param>
-/// <param name="RefilledLiters">Sap added to the tank by then.</param>
-/// <param name="PanLiters">What the pan held.</param>
-/// <param name="DrawnLiters">Liters of syrup drawn by then.</param>
-/// <param name="At">When.</param>
-public sealed record TankAnchor(double Liters, double EvaporatedLiters, double RefilledLiters, double PanLiters, double DrawnLiters, Moment At);
 
 /// <summary>What stood at the draw-off when its thermometer told of sugar.</summary>
 /// <param name="Sugar">The sugar content there.</param>

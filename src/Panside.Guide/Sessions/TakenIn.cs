@@ -1,18 +1,14 @@
-using System.Collections.Immutable;
+using Panside.Guide.Belief;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
-using Panside.Reckoning.Rig;
+using Panside.Reckoning.Ensemble;
 
 namespace Panside.Guide.Sessions;
 
 /// <summary>What readings, observations and deeds change in what is known and in the rig as reckoned.</summary>
 internal sealed class TakenIn(Setting setting)
 {
-    /// <summary>A deeper reading by less than this is the ruler's doing, and no sap poured in.</summary>
-    private const double PouredLiters = 4;
-
     /// <summary>The state with the line taken as true.</summary>
     public SessionState Take(SessionState state, LineIn line) => line switch
     {
@@ -31,52 +27,37 @@ internal sealed class TakenIn(Setting setting)
 
     private SessionState Read(SessionState state, Reading reading)
     {
+        var lit = state.Deeds.ContainsKey(DeedName.LitFire);
         if (reading.Name == ReadingName.TankVolume)
         {
-            return Tank(state, reading.At, setting.Units.Volume(reading.Measure));
+            return Tank(state, setting.Units.Volume(reading.Measure));
         }
 
         if (reading.Name == ReadingName.PanDepth)
         {
-            var depth = UnitSystem.Length(reading.Measure);
-            var pan = setting.Rig.PanVolume(depth);
-            var lit = state.Deeds.ContainsKey(DeedName.LitFire);
-            var poured = lit && (pan - state.Rig.Pan).Liters > PouredLiters ? pan - state.Rig.Pan : default;
-            return state with
-            {
-                Rig = Cooled(state.Rig, poured) with
-                {
-                    Pan = pan,
-                    HeldDepth = setting.Rig.HasFloat && depth > setting.Rig.LeastDepth ? depth : state.Rig.HeldDepth,
-                    PanSugar = lit ? state.Rig.PanSugar : state.Rig.PanSugar * (pan / NotZero(state.Rig.Pan)),
-                },
-            };
+            return state with { Rigs = state.Rigs.DepthRead(UnitSystem.Length(reading.Measure), lit) };
         }
 
-        if (reading.Name == ReadingName.DrawTemperature
-            && DrawPoint.SugarAt(state, UnitSystem.Temperature(reading.Measure)) is { } atDraw)
+        if (reading.Name == ReadingName.DrawTemperature)
         {
-            return state with { DrawOff = new(atDraw, state.Rig.Evaporated.Liters) };
+            return DrawOff(state, UnitSystem.Temperature(reading.Measure));
         }
 
         if (reading.Name == ReadingName.DrawBrix)
         {
-            return state with { DrawOff = new(UnitSystem.Sugar(reading.Measure), state.Rig.Evaporated.Liters) };
+            var sugar = UnitSystem.Sugar(reading.Measure);
+            return state with { DrawOff = new(sugar, state.Rig.Evaporated.Liters), Rigs = state.Rigs.DrawOffRead(sugar) };
         }
 
         if (reading.Name == ReadingName.SapBrix)
         {
-            var sap = UnitSystem.Sugar(reading.Measure);
-            var raw = !state.Deeds.ContainsKey(DeedName.LitFire) && !state.Readings.ContainsKey(ReadingName.PanBrix);
-            return state with
-            {
-                Rig = state.Rig with { Sap = sap, PanSugar = raw ? SugarOf(state.Rig.Pan, sap) : state.Rig.PanSugar },
-            };
+            var raw = !lit && !state.Readings.ContainsKey(ReadingName.PanBrix);
+            return state with { Rigs = state.Rigs.SapRead(UnitSystem.Sugar(reading.Measure), raw) };
         }
 
         if (reading.Name == ReadingName.PanBrix)
         {
-            return state with { Rig = state.Rig with { PanSugar = SugarOf(state.Rig.Pan, UnitSystem.Sugar(reading.Measure)) } };
+            return state with { Rigs = state.Rigs.PanSugarRead(UnitSystem.Sugar(reading.Measure)) };
         }
 
         if (reading.Name == ReadingName.DrawnVolume)
@@ -87,98 +68,60 @@ internal sealed class TakenIn(Setting setting)
         if (reading.Name == ReadingName.BoilingWaterTemperature || reading.Name == ReadingName.Barometer
             || reading.Name == ReadingName.StationPressure)
         {
-            return state with { Rig = state.Rig with { Boiling = DrawPoint.BoilingToday(setting, state) } };
+            var read = state.Readings.ContainsKey(ReadingName.BoilingWaterTemperature);
+            return state with { Rigs = state.Rigs.BoilingAt(DrawPoint.BoilingToday(setting, state), read) };
         }
 
         return reading.Name == ReadingName.HydrometerBrix ? Hydrometer(state) : state;
     }
 
-    private SessionState Tank(SessionState state, Moment at, Volume tank)
+    private static SessionState Tank(SessionState state, Volume tank)
     {
-        var (rate, rig, totals) = (state.Rate, state.Rig, state.Totals);
-        if (state.Anchor is { } anchor)
-        {
-            var expected = (rig.Evaporated.Liters - anchor.EvaporatedLiters) / rate.Factor;
-            var measured = anchor.Liters + (totals.RefilledLiters - anchor.RefilledLiters) - tank.Liters
-                - (rig.Pan.Liters - anchor.PanLiters) - (totals.DrawnLiters - anchor.DrawnLiters);
-            rate = rate.After(expected, measured);
-        }
-
+        var (rig, totals) = (state.Rig, state.Totals);
         return state with
         {
-            Rate = rate,
-            Rig = rig with { Tank = tank, HeatFactor = rate.Factor },
+            Rigs = state.Rigs.TankRead(tank, insisted: Believable.IsFar(state.Rigs, tank)),
             Totals = totals with { TankAtFirst = totals.TankAtFirst ?? (tank.Liters - totals.RefilledLiters + rig.Fed.Liters) },
-            Anchor = new(
-                tank.Liters, rig.Evaporated.Liters, totals.RefilledLiters, rig.Pan.Liters, totals.DrawnLiters, at),
         };
     }
 
-    private SessionState See(SessionState state, Observed observed)
+    private static SessionState DrawOff(SessionState state, Temperature read)
     {
-        var rig = state.Rig;
-        var usual = RigModel.UsualCoals(setting.Description);
-        return (observed.Name.Code, observed.Is) switch
+        var rise = read - state.Rig.Boiling;
+        if (DrawPoint.SugarAt(state, read) is { } atDraw)
         {
-            ("boil", "still") => state with { Rig = Weakened(rig) },
-            ("boil", "rolling") => state with { Rig = Strengthened(rig, 2) },
-            ("boil", "steady") => state with { Rig = Strengthened(rig, 1.4) },
-            ("boil", "simmering") => state with { Rig = Strengthened(rig, 1.05) },
-            ("coals", "deep") => state with { Rig = rig with { Coals = More(rig.Coals, usual * 0.6) } },
-            ("coals", "thin") => state with { Rig = rig with { Coals = Less(rig.Coals, usual * 0.25) } },
-            ("coals", "spent") => state with { Rig = rig with { Coals = Less(rig.Coals, usual * 0.03), Flame = default } },
-            _ => state,
-        };
+            state = state with { DrawOff = new(atDraw, state.Rig.Evaporated.Liters) };
+        }
+
+        // A draw-off that does not boil tells nothing of its sugar.
+        return state.Rig.IsBoiling && rise.Celsius is > -0.6 and < 9
+            ? state with { Rigs = state.Rigs.DrawOffRead(rise, DrawPoint.PressureAt(state.Rig.Boiling)) }
+            : state;
     }
 
-    /// <summary>A boil that is seen still cannot hold more heat than the surface gives off: the stores are cut to that.</summary>
-    private RigState Weakened(RigState rig)
+    private static SessionState See(SessionState state, Observed observed) => (observed.Name.Code, observed.Is) switch
     {
-        if (rig.PanTemperature < rig.Boiling - TemperatureRise.FromCelsius(3))
-        {
-            // Still because cold sap was poured in: that tells nothing of the fire.
-            return rig;
-        }
-
-        var heat = RigModel.HeatToPan(setting.Description, rig);
-        var limit = RigModel.StillBelow(setting.Description, rig) * 0.95;
-        if (heat <= limit)
-        {
-            return rig;
-        }
-
-        var cut = limit / heat;
-        return rig with { Flame = rig.Flame * cut, Coals = rig.Coals * cut, Brick = rig.Brick * cut, IsBoiling = false };
-    }
-
-    /// <summary>A boil that is seen needs at least so many times the heat at which it would be still; coals stand for what is missing.</summary>
-    private RigState Strengthened(RigState rig, double times)
-    {
-        var boiling = rig with { PanTemperature = rig.Boiling, IsBoiling = true };
-        var missing = (RigModel.StillBelow(setting.Description, boiling) * times) - RigModel.HeatToPan(setting.Description, boiling);
-        if (missing.Kilowatts <= 0)
-        {
-            return boiling;
-        }
-
-        var more = RigModel.UsualCoals(setting.Description) * 0.02;
-        for (var step = 0; step < 50 && RigModel.HeatToPan(setting.Description, boiling) < RigModel.StillBelow(setting.Description, boiling) * times; step++)
-        {
-            boiling = boiling with { Coals = boiling.Coals + more };
-        }
-
-        return boiling;
-    }
+        ("boil", "still") => state with { Rigs = state.Rigs.Seen(BoilSeen.Still) },
+        ("boil", "simmering") => state with { Rigs = state.Rigs.Seen(BoilSeen.Simmering) },
+        ("boil", "steady") => state with { Rigs = state.Rigs.Seen(BoilSeen.Steady) },
+        ("boil", "rolling") => state with { Rigs = state.Rigs.Seen(BoilSeen.Rolling) },
+        ("coals", "spent") => state with { Rigs = state.Rigs.Seen(CoalsSeen.Spent) },
+        ("coals", "thin") => state with { Rigs = state.Rigs.Seen(CoalsSeen.Thin) },
+        ("coals", "deep") => state with { Rigs = state.Rigs.Seen(CoalsSeen.Deep) },
+        ("gradient", "gone") => state with { Rigs = state.Rigs.Seen(GradientSeen.Gone) },
+        ("gradient", "fading") => state with { Rigs = state.Rigs.Seen(GradientSeen.Fading) },
+        ("gradient", "clear") => state with { Rigs = state.Rigs.Seen(GradientSeen.Clear) },
+        _ => state,
+    };
 
     private SessionState Do(SessionState state, Did did)
     {
-        var rig = state.Rig;
         if (did.Name == DeedName.LitFire || did.Name == DeedName.AddWood)
         {
             var wood = did.Measure is { } mass ? UnitSystem.Mass(mass) : setting.Rig.Charge;
             return state with
             {
-                Rig = RigModel.Charged(setting.Description, rig, wood),
+                Rigs = state.Rigs.Charged(wood),
                 Totals = state.Totals with { WoodKilograms = state.Totals.WoodKilograms + wood.Kilograms },
             };
         }
@@ -201,66 +144,27 @@ internal sealed class TakenIn(Setting setting)
             var volume = setting.Units.Volume(added);
             return state with
             {
-                Rig = rig with { Tank = rig.Tank + volume },
+                Rigs = state.Rigs.Refilled(volume),
                 Totals = state.Totals with { RefilledLiters = state.Totals.RefilledLiters + volume.Liters },
             };
         }
 
-        if (did.Name == DeedName.FloodPan)
-        {
-            var flooded = setting.Rig.PanVolume(setting.Rig.FloodDepth);
-            var poured = rig.Pan < flooded ? flooded - rig.Pan : default;
-            var left = rig.Tank is { } tank ? Volume.FromLiters(double.Max((tank - poured).Liters, 0)) : (Volume?)null;
-            return state with
-            {
-                Rig = Cooled(rig, poured) with
-                {
-                    HeldDepth = setting.Rig.FloodDepth,
-                    Pan = rig.Pan + poured,
-                    PanSugar = rig.PanSugar + SugarOf(poured, rig.Sap),
-                    Fed = rig.Fed + poured,
-                    Tank = left,
-                },
-            };
-        }
-
-        return state;
-    }
-
-    /// <summary>Cold sap that is poured in takes the pan off the boil until it has warmed through.</summary>
-    private static RigState Cooled(RigState rig, Volume poured)
-    {
-        if (poured.Liters <= 0)
-        {
-            return rig;
-        }
-
-        var share = poured.Liters / (rig.Pan + poured).Liters;
-        var cooler = TemperatureRise.FromCelsius((rig.PanTemperature - rig.SapTemperature).Celsius * share);
-        return rig with { PanTemperature = rig.PanTemperature - cooler, IsBoiling = false };
+        return did.Name == DeedName.FloodPan ? state with { Rigs = state.Rigs.Flooded() } : state;
     }
 
     /// <summary>What one draw gave. Told again it is the same draw: the later figure takes the place of the earlier one.</summary>
-    private SessionState Draw(SessionState state, Volume told)
+    private static SessionState Draw(SessionState state, Volume told)
     {
         var drawn = told - Volume.FromLiters(state.ThisDraw.Liters);
-        state = state with { ThisDraw = state.ThisDraw with { Liters = told.Liters } };
-        var sugar = Mass.FromKilograms(
-            drawn.Liters / 1000 * SugarSolution.DensityOf(setting.Rig.Target, Temperature.FromCelsius(20)).KilogramsPerCubicMeter
-            * setting.Rig.Target.MassFraction);
-        var pan = state.Rig.Pan - drawn;
         return state with
         {
-            Rig = state.Rig with
-            {
-                Pan = pan.Liters > 0 ? pan : default,
-                PanSugar = sugar < state.Rig.PanSugar ? state.Rig.PanSugar - sugar : default,
-            },
+            ThisDraw = state.ThisDraw with { Liters = told.Liters },
+            Rigs = state.Rigs.Drawn(drawn),
             Totals = state.Totals with { DrawnLiters = state.Totals.DrawnLiters + drawn.Liters },
         };
     }
 
-    private SessionState Hydrometer(SessionState state)
+    private static SessionState Hydrometer(SessionState state)
     {
         if (SyrupSample.TrueSugar(state) is not { } sugar)
         {
@@ -277,13 +181,4 @@ internal sealed class TakenIn(Setting setting)
             },
         };
     }
-
-    private static Mass SugarOf(Volume volume, SugarContent sugar) => Mass.FromKilograms(
-        volume.Liters / 1000 * SugarSolution.DensityOf(sugar, Temperature.FromCelsius(20)).KilogramsPerCubicMeter * sugar.MassFraction);
-
-    private static Volume NotZero(Volume volume) => volume.Liters > 0.01 ? volume : Volume.FromLiters(0.01);
-
-    private static Energy More(Energy a, Energy b) => a > b ? a : b;
-
-    private static Energy Less(Energy a, Energy b) => a < b ? a : b;
 }

@@ -13,10 +13,12 @@ public sealed class Outlook
     private readonly double[] _residual;
     private readonly double[] _reserve;
     private readonly double[] _still;
+    private readonly double[] _least;
 
-    private Outlook(double[] residual, double[] reserve, double[] still)
+    private Outlook(double[] residual, double[] reserve, RunResult result)
     {
-        (_residual, _reserve, _still) = (Sorted.Of(residual), Sorted.Of(reserve), Sorted.Of(still));
+        (_residual, _reserve) = (Sorted.Of(residual), Sorted.Of(reserve));
+        (_still, _least) = (Sorted.Of(result.StillMinutes), Sorted.Of(result.LeastLiters));
     }
 
     /// <summary>All water that leaves the open pan, in liters, at a quantile.</summary>
@@ -28,8 +30,13 @@ public sealed class Outlook
     /// <summary>Minutes until the boil goes still, at a quantile; 0 where it does not boil.</summary>
     public double StillMinutes(double quantile) => Sorted.At(_still, quantile);
 
+    /// <summary>The least liquid that the pan comes to, in liters, at a quantile; 0 is the member that fares worst.</summary>
+    public double LeastPanLiters(double quantile) => Sorted.At(_least, quantile);
+
     /// <summary>Runs an ensemble forward.</summary>
-    internal static Outlook Of(RigEnsemble rig)
+    /// <param name="rig">The ensemble.</param>
+    /// <param name="fed">Whether the float goes on feeding the pan, with as much as it takes.</param>
+    internal static Outlook Of(RigEnsemble rig, bool fed)
     {
         var members = rig.Members.Copy();
         var before = rig.Members[Field.Evaporated];
@@ -37,7 +44,7 @@ public sealed class Outlook
         {
             Steps = FourHours,
             StepMinutes = StepMinutes,
-            HeldLiters = rig.Rig.HasFloat ? (rig.Rig.PanArea * rig.HeldDepth).Liters : 0,
+            HeldLiters = fed && rig.Rig.HasFloat ? (rig.Rig.PanArea * rig.HeldDepth).Liters : 0,
             WithoutSugar = true,
         });
         var (residual, reserve) = (new double[members.Count], new double[members.Count]);
@@ -48,6 +55,6 @@ public sealed class Outlook
             reserve[member] = double.Max(residual[member] - (rig.Members[Field.Pan][member] - least), 0);
         }
 
-        return new(residual, reserve, result.StillMinutes);
+        return new(residual, reserve, result);
     }
 }

@@ -5,32 +5,50 @@ namespace Panside.Reckoning.Ensemble;
 /// <summary>The forecasts: nothing here changes the ensemble.</summary>
 public sealed partial class RigEnsemble
 {
+    /// <summary>How far ahead a draw is looked for, in minutes.</summary>
+    public const double LongestToDraw = DrawSteps * DrawStepMinutes;
+
     private const double DrawStepMinutes = 2;
 
     private const int DrawSteps = 180;
 
-    private Outlook? _outlook;
+    private Outlook? _withoutWood;
+    private Outlook? _withoutFeed;
 
     /// <summary>What happens with no more wood.</summary>
-    public Outlook WithoutWood => _outlook ??= Outlook.Of(this);
+    public Outlook WithoutWood => _withoutWood ??= Outlook.Of(this, fed: true);
+
+    /// <summary>What happens with no more wood and no more feed.</summary>
+    public Outlook WithoutFeed => _withoutFeed ??= Outlook.Of(this, fed: false);
 
     /// <summary>
-    /// Water leaving the pan, in liters an hour, over the time of a charge to come, sorted: at the usual firing, or with no more
-    /// wood.
+    /// What happens with no more wood once a last charge is in. The flames of the one before are taken as burned down by then, so
+    /// that the answer does not swing between two charges.
     /// </summary>
-    public IReadOnlyList<double> RatesLitersPerHour(bool firing)
+    public Outlook OnceLastCharged(Mass wood)
     {
-        return Sorted.Of(RatesByMember(firing));
+        var members = Members.Copy();
+        Array.Clear(members[Field.Flame]);
+        return Outlook.Of(With(members, Told, Minute).Charged(wood), fed: true);
     }
 
     /// <summary>
-    /// Minutes until the draw-off comes to a sugar content at the usual firing, sorted; infinite for members that do not come to
+    /// Water leaving the pan, in liters an hour, over the time of a charge to come: at the usual firing, or with no more
+    /// wood.
+    /// </summary>
+    public RankedValues RatesLitersPerHour(bool firing)
+    {
+        return new(RatesByMember(firing));
+    }
+
+    /// <summary>
+    /// Minutes until the draw-off comes to a sugar content at the usual firing; infinite for members that do not come to
     /// it in six hours.
     /// </summary>
-    public IReadOnlyList<double> MinutesTo(SugarContent atDrawOff)
+    public RankedValues MinutesTo(SugarContent atDrawOff)
     {
         var members = Members.Copy();
-        return Sorted.Of(Stepping.Go(members, Constants, new()
+        return new(Stepping.Go(members, Constants, new()
         {
             Steps = DrawSteps,
             StepMinutes = DrawStepMinutes,
@@ -40,8 +58,8 @@ public sealed partial class RigEnsemble
         }).DrawMinutes);
     }
 
-    /// <summary>Minutes until the tank has come down to a volume at the usual firing, sorted; 0 where it has.</summary>
-    public IReadOnlyList<double> MinutesToTank(Volume stop)
+    /// <summary>Minutes until the tank has come down to a volume at the usual firing; 0 where it has.</summary>
+    public RankedValues MinutesToTank(Volume stop)
     {
         var rates = RatesByMember(firing: true);
         var minutes = new double[Count];
@@ -50,7 +68,7 @@ public sealed partial class RigEnsemble
             minutes[member] = double.Max(Members[Field.Tank][member] - stop.Liters, 0) / double.Max(rates[member], 1e-3) * 60;
         }
 
-        return Sorted.Of(minutes);
+        return new(minutes);
     }
 
     /// <summary>The ensemble as it would be some minutes on with wood going in evenly; for questions and plans.</summary>

@@ -68,6 +68,15 @@ public sealed partial class RigEnsemble
         return new(rig, prior, boiling, members) { HeldDepth = rig.RunDepth };
     }
 
+    /// <summary>As it stands at a later minute since the start.</summary>
+    /// <param name="minute">The minute; an earlier one changes nothing.</param>
+    /// <param name="atMost">Longer than this nothing is run: by then a rig is cold.</param>
+    public RigEnsemble After(int minute, int atMost)
+    {
+        var ran = After(int.Min(minute - Minute, atMost));
+        return minute > ran.Minute ? ran.With(ran.Members, Told, minute) : ran;
+    }
+
     /// <summary>Minutes on.</summary>
     public RigEnsemble After(int minutes)
     {

@@ -264,7 +264,6 @@ public class ConversationTests
 
         var (with, without) = (Boil(ticks: true), Boil(ticks: false));
         Assert.Equal(without.State.Rig, with.State.Rig);
-        Assert.Equal(without.State.Rate, with.State.Rate);
     }
 
     [Fact]
