@@ -13,7 +13,7 @@ namespace Panside.Benchmarks;
 public class WholeAnswers
 {
     private readonly string _flow = Known.Text(SteadyBoil.FlowName);
-    private readonly RigDescription _rig = Pan();
+    private readonly RigDescription _rig = KnownRig.Pan;
     private readonly RigState _state;
 
     /// <summary>A rig that has burned for two hours.</summary>
@@ -39,13 +39,4 @@ public class WholeAnswers
     /// <summary>The rig's file.</summary>
     [Benchmark]
     public Rig ReadRig() => RigFile.Read(SteadyBoil.RigName, Known.Text(SteadyBoil.RigName));
-
-    private static RigDescription Pan()
-    {
-        var charge = Mass.FromPounds(5);
-        return new(
-            Area.FromSquareFeet(8), Length.FromInches(1.5), Length.FromInches(0.75), Length.FromInches(2.5), 3, false,
-            Mass.FromPounds(120), true, Firewood.HeatAsFired(FirewoodSpecies.SugarMaple, charge, 0.2), charge,
-            TimeSpan.FromMinutes(9), Known.Syrup);
-    }
 }

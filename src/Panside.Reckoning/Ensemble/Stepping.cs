@@ -63,9 +63,9 @@ internal static class Stepping
         var pace = new Pace(members, rig, run, at);
         var (one, zero, never) = (Vector<double>.One, Vector<double>.Zero, new Vector<double>(double.PositiveInfinity));
         var liter = RigConstants.LiterHeat / rig.Latent;
-        var kelvins = 1 / liter;
+        var (kelvins, carried) = (1 / liter, (1 / liter) + rig.BoilingCelsius);
         var (boiling, cold) = (new Vector<double>(rig.BoilingCelsius), new Vector<double>(rig.AirCelsius));
-        var (airVapor, held, film) = (VaporPressure(cold), new Vector<double>(run.HeldLiters), new Vector<double>(Film));
+        var (airVapor, held, film) = (VaporPressure(cold, zero), new Vector<double>(run.HeldLiters), new Vector<double>(Film));
         var draws = run.DrawFraction > 0;
         var drawn = new Vector<double>(run.DrawFraction / (1 - ((1 - RigConstants.SugarLiters) * run.DrawFraction)) / sugar.Length);
 
@@ -88,29 +88,27 @@ internal static class Stepping
             brick += (pace.ToBrick * fire) - gives;
 
             // The surface first; what is left warms the pan up to the boil; what is left of that boils.
-            var body = pan * liter;
-            var warmth = body * (celsius - cold);
-            var air = Vector.Min(pace.Air, body * MostToAir) * (celsius - cold);
-            var most = Vector.Max(pan - film, zero);
-            var vapor = pace.Vapor * (VaporPressure(celsius) - airVapor);
-            vapor = Vector.Max(Vector.Min(vapor, Vector.Min(warmth * MostToVapor, most)), zero);
             var heat = (pace.ToPan * fire) + (pace.BrickToPan * gives);
-            var over = heat - air - vapor - (body * (boiling - celsius));
-            var boils = Vector.GreaterThan(over, zero);
-            var wanted = Vector.Max(over, zero);
-            steam = Vector.Min(wanted, most - vapor);
-            gone = steam + vapor;
+            var (over, most) = (celsius - cold, Vector.MaxNative(pan - film, zero));
+            var body = pan * liter;
+            var warmth = body * over;
+            var comes = heat - (over * Vector.MinNative(pace.Air, body * MostToAir));
+            var vapor = pace.Vapor * VaporPressure(celsius, airVapor);
+            vapor = Vector.MaxNative(Vector.MinNative(vapor, Vector.MinNative(warmth * MostToVapor, most)), zero);
+            var spare = comes - (body * (boiling - celsius));
+            var wanted = Vector.MaxNative(spare, vapor);
+            gone = Vector.MinNative(wanted, most);
             var left = pan - gone;
-            var kept = Vector.ConditionalSelect(
-                boils, left * boiling, (pan * celsius) + ((heat - air - gone) * kelvins) - (gone * boiling));
-            taken += heat - (wanted - steam);
-            toAir += air;
+            var kept = Vector.MinNative((pan * celsius) + (comes * kelvins) - (gone * carried), left * boiling);
+            taken += heat - (wanted - gone);
+            toAir += heat - comes;
+            steam = gone - vapor;
 
             // The feed, into the first cell, as much as the tank has.
-            var fed = Vector.Max(held - left, zero);
-            fed = run.TankEnds ? Vector.Min(fed, tank) : fed;
+            var fed = Vector.MaxNative(held - left, zero);
+            fed = run.TankEnds ? Vector.MinNative(fed, tank) : fed;
             pan = left + fed;
-            tank = Vector.Max(tank - fed, zero);
+            tank = Vector.MaxNative(tank - fed, zero);
             celsius = (kept + (fed * rig.SapCelsius)) / pan;
             evaporated += gone;
             entered += fed;
@@ -120,12 +118,12 @@ internal static class Stepping
             }
 
             var minute = new Vector<double>(step * run.StepMinutes);
-            still = Vector.ConditionalSelect(boils, minute, still);
-            least = Vector.Min(least, pan);
-            empty = Vector.Min(empty, Vector.ConditionalSelect(Vector.LessThanOrEqual(tank, zero), minute, never));
+            still = Vector.ConditionalSelect(Vector.GreaterThan(spare, vapor), minute, still);
+            least = Vector.MinNative(least, pan);
+            empty = Vector.MinNative(empty, Vector.ConditionalSelect(Vector.LessThanOrEqual(tank, zero), minute, never));
             if (draws)
             {
-                draw = Vector.Min(draw, Vector.ConditionalSelect(Vector.GreaterThanOrEqual(sugar[^1], pan * drawn), minute, never));
+                draw = Vector.MinNative(draw, Vector.ConditionalSelect(Vector.GreaterThanOrEqual(sugar[^1], pan * drawn), minute, never));
                 if (Vector.LessThanAll(draw, never))
                 {
                     break;
@@ -161,9 +159,9 @@ internal static class Stepping
     private static void Move(
         Span<Vector<double>> sugar, Vector<double> fed, Vector<double> perLeft, Vector<double> comes, Vector<double> mixing, double stills)
     {
-        var calm = Vector.Max(Vector<double>.One - (fed * stills), new Vector<double>(MixingAtFullFeed));
-        var exchange = Vector.Min(mixing * calm * perLeft, new Vector<double>(MostExchanged));
-        var each = Vector.Min(fed * perLeft, new Vector<double>(MostPassed / int.Max(sugar.Length - 1, 1)));
+        var calm = Vector.MaxNative(Vector<double>.One - (fed * stills), new Vector<double>(MixingAtFullFeed));
+        var exchange = Vector.MinNative(mixing * calm * perLeft, new Vector<double>(MostExchanged));
+        var each = Vector.MinNative(fed * perLeft, new Vector<double>(MostPassed / int.Max(sugar.Length - 1, 1)));
         var passes = each * (sugar.Length - 1);
         var here = sugar[0];
         for (var cell = 0; cell + 1 < sugar.Length; cell++)
@@ -178,14 +176,16 @@ internal static class Stepping
         sugar[^1] = here + comes;
     }
 
-    /// <summary>Vapor pressure of water in kPa: the Magnus form by a polynomial in hundreds of °C; 0.001 kPa from it over 0–108 °C.</summary>
-    private static Vector<double> VaporPressure(Vector<double> celsius)
+    /// <summary>
+    /// Vapor pressure of water over the air's, in kPa: the Magnus form by a polynomial; 0.001 kPa from it over 0–108 °C. Its
+    /// powers are summed side by side, since each step waits for it.
+    /// </summary>
+    private static Vector<double> VaporPressure(Vector<double> celsius, Vector<double> air)
     {
-        var x = celsius * 0.01;
-        var square = x * x;
-        var low = (x * 4.515790157478342) + new Vector<double>(0.6098639945246405);
-        var middle = (x * 31.938608411716487) + new Vector<double>(13.11957513616963);
-        var high = (x * 36.70275198638407) + new Vector<double>(17.190161864760952);
-        return low + (square * (middle + (square * high)));
+        var square = celsius * celsius;
+        var low = (celsius * 4.515790157478342e-2) + (new Vector<double>(0.6098639945246405) - air);
+        var middle = (celsius * 31.938608411716487e-6) + new Vector<double>(13.11957513616963e-4);
+        var high = (celsius * 36.70275198638407e-10) + new Vector<double>(17.190161864760952e-8);
+        return low + (square * middle) + (square * square * high);
     }
 }

@@ -119,18 +119,15 @@ internal sealed class ScalarMember(RigConstants rig, Run run)
         var calm = Math.Max(1 - (0.92 * fed / (rig.FullFeed * _minutes)), 0.08);
         var exchange = Math.Min(of.Mixing * rig.Area * _minutes * calm / cell, 0.25);
         var each = Math.Min(fed / cells / cell, cells > 1 ? 0.9 / (cells - 1) : 0.9);
-        var before = (double[])_sugar.Clone();
-        for (var at = 0; at < cells; at++)
+        var comes = fed * of.Sap / (1 - (of.Sap * (1 - RigConstants.SugarLiters)));
+        for (var at = 0; at + 1 < cells; at++)
         {
-            if (at + 1 < cells)
-            {
-                var leaves = (before[at] * each * (cells - 1 - at)) + (exchange * (before[at] - before[at + 1]));
-                _sugar[at] -= leaves;
-                _sugar[at + 1] += leaves;
-            }
+            var leaves = (_sugar[at] * each * (cells - 1 - at)) + (exchange * (_sugar[at] - _sugar[at + 1]));
+            _sugar[at] += comes - leaves;
+            comes = leaves;
         }
 
-        _sugar[0] += fed * of.Sap / (1 - (of.Sap * (1 - RigConstants.SugarLiters)));
+        _sugar[^1] += comes;
     }
 
     private double Part(double logarithm) => 1 - Math.Exp(-_minutes / Math.Exp(logarithm));

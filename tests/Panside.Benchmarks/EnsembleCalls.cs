@@ -1,0 +1,39 @@
+using BenchmarkDotNet.Attributes;
+using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Benchmarks;
+
+/// <summary>What a session asks of its ensemble on one line.</summary>
+[MemoryDiagnoser(displayGenColumns: false)]
+public class EnsembleCalls
+{
+    private readonly RigEnsemble _rig = KnownRig.Boiling(RigEnsemble.UsualCount);
+
+    /// <summary>A minute on.</summary>
+    [Benchmark]
+    public RigEnsemble After_Minute() => _rig.After(1);
+
+    /// <summary>Four hours with no more wood, quantiles included.</summary>
+    [Benchmark]
+    public Outlook WithoutWood() => Outlook.Of(_rig);
+
+    /// <summary>Up to six hours of firing until the draw-off is syrup.</summary>
+    [Benchmark]
+    public IReadOnlyList<double> MinutesTo_Syrup() => _rig.MinutesTo(Known.Syrup);
+
+    /// <summary>The rate over a charge to come.</summary>
+    [Benchmark]
+    public IReadOnlyList<double> Rates() => _rig.RatesLitersPerHour(firing: true);
+
+    /// <summary>All that a line asks: a minute on, three shutdowns, a draw.</summary>
+    [Benchmark]
+    public (double, double, IReadOnlyList<double>) Line()
+    {
+        var rig = _rig.After(1);
+        var charged = rig.Charged(rig.Rig.UsualCharge);
+        return (
+            rig.WithoutWood.ReserveLiters(0.95) + rig.Flooded().WithoutWood.ReserveLiters(0.95),
+            charged.WithoutWood.StillMinutes(0.5), rig.MinutesTo(Known.Syrup));
+    }
+}
