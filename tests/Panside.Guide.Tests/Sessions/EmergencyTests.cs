@@ -233,6 +233,8 @@ public class EmergencyTests
         Assert.Contains(boil.After(12).OfType<AdviceLine>(), line => line.Advice.Action == "cool-pan");
         boil.Say("refill 10 gal");
         Assert.NotEqual("fire-again", boil.State.Step);
+        boil.After(30);
+        Assert.Contains(boil.All.OfType<PromptLine>().TakeLast(8), line => line.Prompt.Ask == "smell");
     }
 
     [Theory]
