@@ -16,19 +16,19 @@ public class EnsembleCalls
 
     /// <summary>Four hours with no more wood, quantiles included.</summary>
     [Benchmark]
-    public Outlook WithoutWood() => Outlook.Of(_rig);
+    public Outlook WithoutWood() => Outlook.Of(_rig, fed: true);
 
     /// <summary>Up to six hours of firing until the draw-off is syrup.</summary>
     [Benchmark]
-    public IReadOnlyList<double> MinutesTo_Syrup() => _rig.MinutesTo(Known.Syrup);
+    public RankedValues MinutesTo_Syrup() => _rig.MinutesTo(Known.Syrup);
 
     /// <summary>The rate over a charge to come.</summary>
     [Benchmark]
-    public IReadOnlyList<double> Rates() => _rig.RatesLitersPerHour(firing: true);
+    public RankedValues Rates() => _rig.RatesLitersPerHour(firing: true);
 
     /// <summary>All that a line asks: a minute on, three shutdowns, a draw.</summary>
     [Benchmark]
-    public (double, double, IReadOnlyList<double>) Line()
+    public (double, double, RankedValues) Line()
     {
         var rig = _rig.After(1);
         var charged = rig.Charged(rig.Rig.UsualCharge);

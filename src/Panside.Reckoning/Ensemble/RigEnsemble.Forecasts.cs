@@ -36,10 +36,7 @@ public sealed partial class RigEnsemble
     /// Water leaving the pan, in liters an hour, over the time of a charge to come: at the usual firing, or with no more
     /// wood.
     /// </summary>
-    public RankedValues RatesLitersPerHour(bool firing)
-    {
-        return new(RatesByMember(firing));
-    }
+    public RankedValues RatesLitersPerHour(bool firing) => new(RatesByMember(firing));
 
     /// <summary>
     /// Minutes until the draw-off comes to a sugar content at the usual firing; infinite for members that do not come to
@@ -92,12 +89,26 @@ public sealed partial class RigEnsemble
         return With(members, Told, Minute + (int)minutes);
     }
 
+    /// <summary>With the flames that the usual firing keeps up on the mean, so that it does not matter when in a charge one asks.</summary>
+    private RigEnsemble MidCharge()
+    {
+        var members = Members.Copy();
+        for (var member = 0; member < members.Count; member++)
+        {
+            members[Field.Flame][member] = FiringMegajoulesPerMinute * (1 - members[Field.CoalShare][member])
+                * double.Exp(members[Field.FlameTime][member]);
+        }
+
+        return With(members, Told, Minute);
+    }
+
     private double FiringMegajoulesPerMinute => Rig.HeatOfCharge.Megajoules / Rig.Interval.TotalMinutes;
 
     private double[] RatesByMember(bool firing)
     {
         var minutes = double.Max(Rig.Interval.TotalMinutes, 2);
-        var members = Ran(minutes, firing ? FiringMegajoulesPerMinute : 0, tankEnds: false, withoutSugar: true).Members;
+        var from = firing ? MidCharge() : this;
+        var members = from.Ran(minutes, firing ? FiringMegajoulesPerMinute : 0, tankEnds: false, withoutSugar: true).Members;
         var rates = new double[Count];
         for (var member = 0; member < Count; member++)
         {

@@ -20,7 +20,7 @@ public class PracticeTests
         double[] liters = [.. hot.Members[Field.Evaporated].Zip(warm.Members[Field.Evaporated], (after, before) => after - before)];
         Assert.InRange(EnsembleRig.Gallons(EnsembleRig.Median(liters)) / 4, gallons * 0.85, gallons * 1.15);
         Assert.InRange(
-            EnsembleRig.Gallons(EnsembleRig.Median(hot.RatesLitersPerHour(firing: true))), gallons * 0.85, gallons * 1.15);
+            EnsembleRig.Gallons(hot.RatesLitersPerHour(firing: true).At(0.5)), gallons * 0.85, gallons * 1.15);
     }
 
     [Fact]
@@ -89,7 +89,7 @@ public class PracticeTests
     public void Common_practice_a_draw_comes_about_as_often_as_the_sap_s_sugar_says()
     {
         var rig = EnsembleRig.Fired(EnsembleRig.Cold(forced: true), 300);
-        Assert.InRange(EnsembleRig.Median(rig.MinutesTo(rig.Rig.Target)), 0, 240);
+        Assert.InRange(rig.MinutesTo(rig.Rig.Target).At(0.5), 0, 240);
     }
 
     /// <summary>Last cell less first over the mean, in the middle member.</summary>
