@@ -45,16 +45,19 @@ public sealed class Outlook
             Steps = FourHours,
             StepMinutes = StepMinutes,
             HeldLiters = fed && rig.Rig.HasFloat ? (rig.Rig.PanArea * rig.HeldDepth).Liters : 0,
+            TankEnds = rig.IsTankKnown,
             WithoutSugar = true,
         });
+        var leftOut = LeftOut.Widened([.. Enumerable.Repeat(1.0, members.Count)], LeftOut.OfResidual, rig);
         var (residual, reserve) = (new double[members.Count], new double[members.Count]);
         var least = rig.Rig.LeastVolume.Liters;
         for (var member = 0; member < members.Count; member++)
         {
-            residual[member] = members[Field.Evaporated][member] - before[member];
+            residual[member] = (members[Field.Evaporated][member] - before[member]) * leftOut[member];
             reserve[member] = double.Max(residual[member] - (rig.Members[Field.Pan][member] - least), 0);
         }
 
+        LeftOut.Widened(result.StillMinutes, LeftOut.OfResidual, rig);
         return new(residual, reserve, result);
     }
 }

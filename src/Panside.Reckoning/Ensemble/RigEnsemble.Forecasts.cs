@@ -45,14 +45,15 @@ public sealed partial class RigEnsemble
     public RankedValues MinutesTo(SugarContent atDrawOff)
     {
         var members = Members.Copy();
-        return new(Stepping.Go(members, Constants, new()
+        var minutes = Stepping.Go(members, Constants, new()
         {
             Steps = DrawSteps,
             StepMinutes = DrawStepMinutes,
             WoodMegajoules = FiringMegajoulesPerMinute,
             HeldLiters = HeldLiters,
             DrawFraction = atDrawOff.MassFraction,
-        }).DrawMinutes);
+        }).DrawMinutes;
+        return new(LeftOut.Widened(minutes, LeftOut.OfDraw, this));
     }
 
     /// <summary>Minutes until the tank has come down to a volume at the usual firing; 0 where it has.</summary>
@@ -115,6 +116,6 @@ public sealed partial class RigEnsemble
             rates[member] = (members[Field.Evaporated][member] - Members[Field.Evaporated][member]) * 60 / minutes;
         }
 
-        return rates;
+        return LeftOut.Widened(rates, LeftOut.OfRate, this);
     }
 }

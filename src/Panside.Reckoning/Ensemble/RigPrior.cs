@@ -37,7 +37,7 @@ public sealed record RigPrior
     public double Vapor { get; init; } = 0.2;
 
     /// <summary>Exchange between cells.</summary>
-    public double Mixing { get; init; } = 0.4;
+    public double Mixing { get; init; } = 0.6;
 
     /// <summary>What draft, wood and weather do to the heat from hour to hour.</summary>
     public double Weather { get; init; } = 0.08;

@@ -18,8 +18,8 @@ namespace Panside.Reckoning.Ensemble;
 /// </remarks>
 internal static class Stepping
 {
-    /// <summary>Part of the exchange between cells that a full feed leaves: no source, calibrated.</summary>
-    private const double MixingAtFullFeed = 0.08;
+    /// <summary>The part of a full feed that halves the exchange between cells: no source, calibrated.</summary>
+    private const double HalvingFeed = 0.015;
 
     /// <summary>Liters that never leave a dry pan, so that no step divides by nothing: a film.</summary>
     private const double Film = 0.05;
@@ -114,7 +114,7 @@ internal static class Stepping
             entered += fed;
             if (!run.WithoutSugar)
             {
-                Move(sugar, fed, one / left, pace.SapSugar * fed, pace.Mixing, (1 - MixingAtFullFeed) / (rig.FullFeed * run.StepMinutes));
+                Move(sugar, fed, one / left, pace.SapSugar * fed, pace.Mixing, 1 / (HalvingFeed * rig.FullFeed * run.StepMinutes));
             }
 
             var minute = new Vector<double>(step * run.StepMinutes);
@@ -159,8 +159,7 @@ internal static class Stepping
     private static void Move(
         Span<Vector<double>> sugar, Vector<double> fed, Vector<double> perLeft, Vector<double> comes, Vector<double> mixing, double stills)
     {
-        var calm = Vector.MaxNative(Vector<double>.One - (fed * stills), new Vector<double>(MixingAtFullFeed));
-        var exchange = Vector.MinNative(mixing * calm * perLeft, new Vector<double>(MostExchanged));
+        var exchange = Vector.MinNative(mixing * perLeft / (Vector<double>.One + (fed * stills)), new Vector<double>(MostExchanged));
         var each = Vector.MinNative(fed * perLeft, new Vector<double>(MostPassed / int.Max(sugar.Length - 1, 1)));
         var passes = each * (sugar.Length - 1);
         var here = sugar[0];

@@ -19,7 +19,7 @@ public static class RigModel
     internal const double SurfaceLoss = 0.012;
 
     /// <summary>Water that a hot, still surface gives off, in kg/(m² h kPa) of vapor pressure: no source, calibrated.</summary>
-    internal const double SurfaceEvaporation = 0.05;
+    internal const double SurfaceEvaporation = 0.04;
 
     private const double AirCelsius = 2;
 

@@ -38,6 +38,16 @@ internal static class Opening
         throw new UnusableException($"{path}: another panside has begun this record meanwhile. Start again to go on with it, or name another file.");
     }
 
+    /// <summary>What boil number so many is judged on: the rig named, or the two built-in ones in turn; both guidances in turn.</summary>
+    public static Setting SettingToJudge(GuidedArguments arguments, int boil)
+    {
+        var rig = arguments.Rig is null
+            ? RigFile.Read("built-in", Library.BuiltIn(boil % 2 == 0 ? "rigs/two-by-four-natural.yaml" : "rigs/two-by-four-forced.yaml"))
+            : Library.Rig(arguments.Rig, Home.Of(arguments.Home));
+        return new(
+            Library.Flow(arguments.Flow), rig, boil / 2 % 2 == 0 ? Guidance.Beginner : Guidance.Practised, Product.Name, practice: true);
+    }
+
     /// <summary>What a record says that it ran on.</summary>
     public static Setting SettingOf(string path, Record record, string? flowFile)
     {

@@ -2,6 +2,7 @@ using System.CommandLine;
 using Panside.Faces;
 using Panside.Journal;
 using Panside.Practice;
+using Panside.Practice.Judging;
 using Panside.Practice.Operator;
 using Panside.Screen;
 
@@ -24,8 +25,9 @@ internal static class PracticeCommand
         var unattended = new Option<bool>("--unattended") { Description = "A simulated operator follows the advice to the end; prints the outcome." };
         var plain = new Option<bool>("--plain") { Description = "The conversation as lines of text; chosen by itself without a terminal." };
         var stream = new Option<bool>("--stream") { Description = "Not with a simulated rig." };
+        var judge = new Option<int?>("--judge") { Description = "Practises so many boils and tells how the forecasts fared, as a table.", HelpName = "N" };
         scenario.AcceptOnlyFromAmong([.. Scenario.All.Select(one => one.Name)]);
-        var command = new Command("practice", "Guides a boil on a simulated rig.") { speed, scenario, seed, unattended, plain, stream };
+        var command = new Command("practice", "Guides a boil on a simulated rig.") { speed, scenario, seed, unattended, judge, plain, stream };
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -41,6 +43,11 @@ internal static class PracticeCommand
             }
 
             var arguments = guided.Read(parsed);
+            if (parsed.GetValue(judge) is { } boils)
+            {
+                return Judged(arguments, boils);
+            }
+
             if (arguments.Journal is { } path && File.Exists(path) && new FileInfo(path).Length > 0)
             {
                 throw new UnusableException($"{path}: exists. A simulated rig is not gone on with; name a new file, or leave --journal out.");
@@ -79,6 +86,22 @@ internal static class PracticeCommand
         }
 
         return outcome.IsGood ? ExitStatus.Done : ExitStatus.Wrong;
+    }
+
+    private static int Judged(GuidedArguments arguments, int boils)
+    {
+        if (boils < 1)
+        {
+            throw new UnusableException($"--judge {boils}: expected how many boils, 1 or more.");
+        }
+
+        // A setting of its own for each boil: they run at the same time.
+        foreach (var row in JudgedTable.Of(boil => Opening.SettingToJudge(arguments, boil), boils))
+        {
+            Console.Out.WriteLine(row);
+        }
+
+        return ExitStatus.Done;
     }
 
     private static int Attend(RecordedSession session, PracticeRig rig, double speed, bool plain)

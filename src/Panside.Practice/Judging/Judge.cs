@@ -1,0 +1,78 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Lines;
+using Panside.Guide.Sessions;
+using Panside.Practice.Operator;
+using Panside.Reckoning.Ensemble;
+
+namespace Panside.Practice.Judging;
+
+/// <summary>One boil judged: its forecasts, and how it ended.</summary>
+internal sealed record JudgedBoil(IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome);
+
+/// <summary>
+/// Judges the forecasts by a rig that is not the forecaster's own: a boil is practised without a person, and every so often the
+/// simulated rig is run ahead to see what truly comes.
+/// </summary>
+internal static class Judge
+{
+    private const int EveryMinutes = 18;
+
+    private const int DrawMinutesAtMost = 240;
+
+    private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
+
+    /// <summary>Practises one boil and judges it.</summary>
+    public static JudgedBoil Boil(Setting setting, Scenario scenario, long seed)
+    {
+        var door = new SessionDoor(setting);
+        var rig = new PracticeRig(setting.Rig, scenario, seed);
+        var person = new PracticeOperator(rig, setting.Units, seed);
+        var judged = new List<Judgement>();
+
+        // Each boil is looked at from another minute on, so that the looks do not all fall on one place of a charge.
+        var next = 60L * (1 + RandomStreamOf(seed));
+        void Look()
+        {
+            if (rig.Second >= next && !door.State.IsOver && rig.Truth.Ledger.Wood > 0)
+            {
+                next = rig.Second + (EveryMinutes * 60);
+                judged.AddRange(Look_(setting, door, rig));
+            }
+        }
+
+        var outcome = new Unattended(door, rig, person, Evening) { Overheard = (_, _) => Look() }.Run();
+        return new(judged, outcome);
+    }
+
+    private static long RandomStreamOf(long seed) => (seed * 7) % EveryMinutes;
+
+    private static IEnumerable<Judgement> Look_(Setting setting, SessionDoor door, PracticeRig rig)
+    {
+        var now = new Situation(setting, door.State);
+        var phase = setting.Flow.PhaseOf(door.State.Step).Code;
+        if (!now.IsLit || phase is "emergency" or "over")
+        {
+            yield break;
+        }
+
+        IReadOnlyList<double> Of(Func<double, double> quantile) => [.. Judgement.Levels.Select(quantile)];
+        var outlook = now.State.Rigs.WithoutWood;
+        var (liters, still) = RunAhead.WithoutWood(rig.Makeup, rig.Truth with { Covered = false });
+        yield return new(phase, Forecasts.Residual, liters, Of(outlook.ResidualLiters), 4 * door.LastRate);
+        yield return new(phase, Forecasts.ToStill, still, Of(outlook.StillMinutes), null);
+        if (now.IsHeld || !now.IsFiring || !now.State.Rig.IsBoiling)
+        {
+            yield break;
+        }
+
+        var sinceWood = (long)(door.State.Now!.Value.Time - now.LastWood!.Value.Time).TotalSeconds;
+        yield return new(
+            phase, Forecasts.Rate, RunAhead.Rate(rig.Makeup, rig.Truth, sinceWood),
+            Of(door.State.Rigs.RatesLitersPerHour(firing: true).At), door.LastRate);
+        if (RunAhead.MinutesToDraw(rig.Makeup, rig.Truth, sinceWood, DrawMinutesAtMost) is { } minutes && phase != "draw-off")
+        {
+            var draw = Of(level => double.Min(door.State.Rigs.MinutesTo(setting.Rig.Target).At(level), RigEnsemble.LongestToDraw));
+            yield return new(phase, Forecasts.ToDraw, minutes, draw, null);
+        }
+    }
+}

@@ -1,0 +1,47 @@
+namespace Panside.Practice.Judging;
+
+/// <summary>One forecast beside what truly came.</summary>
+/// <param name="Phase">The phase that it was made in.</param>
+/// <param name="Forecast">Its name.</param>
+/// <param name="Truth">What came.</param>
+/// <param name="Quantile">The forecast's value at a quantile.</param>
+/// <param name="LastRate">What "the last rate goes on" would have said; null where it says nothing.</param>
+internal sealed record Judgement(string Phase, string Forecast, double Truth, IReadOnlyList<double> Quantile, double? LastRate)
+{
+    /// <summary>The quantiles kept: 2.5 %, 7.5 % … 97.5 %, then 5, 25, 75 and 95 %.</summary>
+    public static IReadOnlyList<double> Levels { get; } =
+        [.. Enumerable.Range(0, Points).Select(point => (point + 0.5) / Points), 0.05, 0.25, 0.75, 0.95];
+
+    private const int Points = 20;
+
+    /// <summary>The middle of the forecast.</summary>
+    public double Median => (Quantile[(Points / 2) - 1] + Quantile[Points / 2]) / 2;
+
+    /// <summary>Whether the middle half covers the truth.</summary>
+    public bool IsInHalf => Truth >= Quantile[Points + 1] && Truth <= Quantile[Points + 2];
+
+    /// <summary>Whether the 90 % band covers the truth.</summary>
+    public bool IsInBand => Truth >= Quantile[Points] && Truth <= Quantile[Points + 3];
+
+    /// <summary>
+    /// The continuous ranked probability score by the mean of the pinball losses of evenly spaced quantiles (F. Laio, S. Tamea,
+    /// Hydrology and Earth System Sciences 11 (2007) 1267–1277, from memory), in the forecast's unit.
+    /// </summary>
+    public double Score
+    {
+        get
+        {
+            var sum = 0.0;
+            for (var point = 0; point < Points; point++)
+            {
+                var off = Truth - Quantile[point];
+                sum += 2 * (off >= 0 ? Levels[point] * off : (Levels[point] - 1) * off);
+            }
+
+            return sum / Points;
+        }
+    }
+
+    /// <summary>The same score of the one value that the last rate says: its distance.</summary>
+    public double? ScoreOfLastRate => LastRate is { } value ? double.Abs(Truth - value) : null;
+}
