@@ -1,8 +1,8 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Sessions;
+using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
-using Panside.Reckoning.Rig;
 
 namespace Panside.Guide.Advice;
 
@@ -130,7 +130,7 @@ public static class ClearToLeave
         }
 
         // Since that reading the last cell can have taken up no more sugar than the feed for the water boiled away brought.
-        var cell = state.Rig.Pan.Liters * 1.05 / SugarBalance.Cells(now.Setting.Description);
+        var cell = state.Rig.Pan.Liters * 1.05 / PanCells.Of(now.Setting.Description);
         var taken = (state.Rig.Evaporated.Liters - drawOff.EvaporatedLiters) * state.Rig.Sap.MassFraction;
         var thickest = drawOff.Sugar.Brix + (100 * taken / double.Max(cell, 0.1));
         return After(thickest) > target - 2 ? "the draw-off side is near syrup and can pass it" : null;

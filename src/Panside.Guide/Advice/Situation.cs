@@ -14,7 +14,6 @@ public sealed class Situation
     private readonly Lazy<Band?> _toDraw;
     private readonly Lazy<IReadOnlyList<string>> _unmet;
     private readonly Lazy<double?> _stop;
-    private readonly Lazy<RigEnsemble> _charged;
     private readonly Lazy<double?> _stopOnceCharged;
 
     /// <summary>The situation of a state.</summary>
@@ -23,8 +22,7 @@ public sealed class Situation
         (Setting, State) = (setting, state);
         _unmet = new(() => ClearToLeave.Unmet(this));
         _stop = new(() => ReckonStop(state.Rigs));
-        _charged = new(() => state.Rigs.Charged(setting.Rig.Charge));
-        _stopOnceCharged = new(() => ReckonStop(_charged.Value));
+        _stopOnceCharged = new(() => ReckonStop(Charged));
         _rate = new(() => IsLit ? Quantiles(state.Rigs.RatesLitersPerHour(IsFiring && state.Rig.IsBoiling)) : null);
         _toDraw = new(ReckonDraw);
     }
@@ -117,9 +115,14 @@ public sealed class Situation
         }
     }
 
+    private RigEnsemble Charged => State.Rigs.OnceCharged(Setting.Rig.Charge);
+
     /// <summary>Whether a charge now would be the last one: the one after it would find less sap than the shutdown then needs.</summary>
     public bool IsLastChargeNext => State.Rig.Tank is { } tank && _stopOnceCharged.Value is { } stop
-        && tank.Liters - (_charged.Value.RatesLitersPerHour(firing: true).At(0.5) * Setting.Rig.Interval.TotalHours) <= stop;
+        && tank.Liters - (Charged.RatesLitersPerHour(firing: true).At(0.5) * Setting.Rig.Interval.TotalHours * NearCall) <= stop;
+
+    /// <summary>A charge that is the last one but for so little is called the last: a minute of weather would make it so.</summary>
+    private static double NearCall => 1.15;
 
     /// <summary>Whether a tank reading lower than reckoned waits to be believed: until it is settled no wood is asked for.</summary>
     public bool IsTankInDoubt => State.Doubted is Reading { Name.Code: "tank-volume" } doubted

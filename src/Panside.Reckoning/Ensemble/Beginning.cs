@@ -14,12 +14,6 @@ internal static class Beginning
     /// <summary>Exchange between neighboring cells without feed, in liters a minute and a square meter of pan: so that the channels mix within half an hour.</summary>
     private const double FullExchange = 0.7;
 
-    /// <summary>
-    /// Share of the fire's heat that goes into the brick: no source, calibrated. More than the first reckoning's, since here cold
-    /// feed and vapor take from what the brick gives, and hot brick is to boil on after the coals have gone.
-    /// </summary>
-    private const double ToBrick = 0.18;
-
     /// <summary>Minutes in which what draft, wood and weather do is forgotten.</summary>
     private const double WeatherMinutes = 40;
 
@@ -31,7 +25,7 @@ internal static class Beginning
     public static Members Of(RigDescription rig, RigPrior prior, int count)
     {
         var constants = FireConstants.Of(rig.ForcedDraft);
-        var members = new Members(count, SugarBalance.Cells(rig));
+        var members = new Members(count, PanCells.Of(rig));
         var liters = (rig.PanArea * rig.RunDepth).Liters;
         for (var member = 0; member < count; member++)
         {
@@ -41,10 +35,10 @@ internal static class Beginning
             Draw(Field.Heat, double.Exp(prior.HeatMean), prior.Heat);
             Draw(Field.FlameTime, constants.FlameMinutes, prior.FlameTime);
             Draw(Field.CoalTime, constants.CoalMinutes, prior.CoalTime);
-            Draw(Field.BrickTime, RigModel.BrickMinutes(rig), prior.BrickTime);
-            Draw(Field.ToBrick, ToBrick, prior.ToBrick);
-            Draw(Field.AirLoss, RigModel.SurfaceLoss * 60 / 1000, prior.AirLoss);
-            Draw(Field.Vapor, RigModel.SurfaceEvaporation / 60, prior.Vapor);
+            Draw(Field.BrickTime, BrickTime.MinutesOf(rig), prior.BrickTime);
+            Draw(Field.ToBrick, FireConstants.ToBrick, prior.ToBrick);
+            Draw(Field.AirLoss, SurfaceLoss.ToAir, prior.AirLoss);
+            Draw(Field.Vapor, SurfaceLoss.Vapor, prior.Vapor);
             Draw(Field.Mixing, FullExchange, prior.Mixing);
             members[Field.CoalShare][member] = FireConstants.CoalShare + (prior.CoalShare * random.WithinThree());
             members[Field.Weather][member] = prior.Weather * random.WithinThree();

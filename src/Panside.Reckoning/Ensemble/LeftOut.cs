@@ -10,7 +10,7 @@ internal static class LeftOut
     public const double OfRate = 0.07;
 
     /// <summary>Of the time to a draw.</summary>
-    public const double OfDraw = 0.25;
+    public const double OfDraw = 0.3;
 
     /// <summary>Of the water that leaves after the last charge.</summary>
     public const double OfResidual = 0.08;

@@ -34,11 +34,11 @@ internal readonly record struct RigConstants(
     /// <summary>For a rig, with water boiling at a temperature.</summary>
     public static RigConstants Of(RigDescription rig, Temperature boiling) => new(
         rig.PanArea.SquareMeters,
-        SugarBalance.Cells(rig),
+        PanCells.Of(rig),
         FireConstants.Of(rig.ForcedDraft).ToPan,
         FireConstants.BrickToPan,
         boiling.Celsius,
-        RigModel.VaporPressure(boiling.Celsius) - RigModel.VaporPressure(Air),
+        VaporPressure.At(boiling.Celsius) - VaporPressure.At(Air),
         Steam.LatentHeatMegajoulesPerKilogram(boiling),
         Air,
         Sap,

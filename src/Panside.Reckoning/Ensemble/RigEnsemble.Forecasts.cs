@@ -14,6 +14,11 @@ public sealed partial class RigEnsemble
 
     private Outlook? _withoutWood;
     private Outlook? _withoutFeed;
+    private (Mass Wood, Outlook Outlook)? _onceCharged;
+    private (Mass Wood, RigEnsemble Rigs)? _charged;
+    private double[]? _ratesFiring;
+    private double[]? _ratesWithoutWood;
+    private (SugarContent Sugar, RankedValues Minutes)? _toDraw;
 
     /// <summary>What happens with no more wood.</summary>
     public Outlook WithoutWood => _withoutWood ??= Outlook.Of(this, fed: true);
@@ -27,9 +32,25 @@ public sealed partial class RigEnsemble
     /// </summary>
     public Outlook OnceLastCharged(Mass wood)
     {
-        var members = Members.Copy();
-        Array.Clear(members[Field.Flame]);
-        return Outlook.Of(With(members, Told, Minute).Charged(wood), fed: true);
+        if (_onceCharged is not { } known || known.Wood != wood)
+        {
+            var members = Members.Copy();
+            Array.Clear(members[Field.Flame]);
+            _onceCharged = known = (wood, Outlook.Of(With(members, Told, Minute).Charged(wood), fed: true));
+        }
+
+        return known.Outlook;
+    }
+
+    /// <summary>As it would be with a charge just in; asked often, and reckoned once.</summary>
+    public RigEnsemble OnceCharged(Mass wood)
+    {
+        if (_charged is not { } known || known.Wood != wood)
+        {
+            _charged = known = (wood, Charged(wood));
+        }
+
+        return known.Rigs;
     }
 
     /// <summary>
@@ -43,6 +64,16 @@ public sealed partial class RigEnsemble
     /// it in six hours.
     /// </summary>
     public RankedValues MinutesTo(SugarContent atDrawOff)
+    {
+        if (_toDraw is not { } known || known.Sugar != atDrawOff)
+        {
+            _toDraw = known = (atDrawOff, ReckonMinutesTo(atDrawOff));
+        }
+
+        return known.Minutes;
+    }
+
+    private RankedValues ReckonMinutesTo(SugarContent atDrawOff)
     {
         var members = Members.Copy();
         var minutes = Stepping.Go(members, Constants, new()
@@ -105,7 +136,10 @@ public sealed partial class RigEnsemble
 
     private double FiringMegajoulesPerMinute => Rig.HeatOfCharge.Megajoules / Rig.Interval.TotalMinutes;
 
-    private double[] RatesByMember(bool firing)
+    private double[] RatesByMember(bool firing) =>
+        firing ? _ratesFiring ??= ReckonRates(firing) : _ratesWithoutWood ??= ReckonRates(firing);
+
+    private double[] ReckonRates(bool firing)
     {
         var minutes = double.Max(Rig.Interval.TotalMinutes, 2);
         var from = firing ? MidCharge() : this;

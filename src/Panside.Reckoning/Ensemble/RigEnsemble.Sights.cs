@@ -1,5 +1,3 @@
-using Panside.Reckoning.Rig;
-
 namespace Panside.Reckoning.Ensemble;
 
 /// <summary>How the pan boils, as an eye tells it.</summary>
@@ -83,7 +81,7 @@ public sealed partial class RigEnsemble
     /// <summary>The coals were looked at.</summary>
     public RigEnsemble Seen(CoalsSeen coals)
     {
-        var usual = RigModel.UsualCoals(Rig).Megajoules;
+        var usual = UsualCoals.Of(Rig).Megajoules;
         var seen = Weighed(
             member => double.Log(double.Max((Members[Field.Flame][member] + Members[Field.Coals][member]) / usual, 1e-4)),
             CoalBounds, (int)coals, 0.5);

@@ -201,17 +201,11 @@ public sealed partial class RigEnsemble
 
         return new()
         {
-            Flame = Energy.FromMegajoules(Mean(Field.Flame)),
-            Coals = Energy.FromMegajoules(Mean(Field.Coals)),
-            Brick = Energy.FromMegajoules(Mean(Field.Brick)),
             Pan = Volume.FromLiters(Mean(Field.Pan)),
-            PanTemperature = Temperature.FromCelsius(Mean(Field.Temperature)),
             PanSugar = Mass.FromKilograms(sugar),
             Tank = IsTankKnown ? Volume.FromLiters(Mean(Field.Tank)) : null,
             Sap = SugarContent.FromMassFraction(Mean(Field.Sap)),
-            SapTemperature = Temperature.FromCelsius(Constants.SapCelsius),
             Boiling = Boiling,
-            HeldDepth = HeldDepth,
             Evaporated = Volume.FromLiters(Mean(Field.Evaporated)),
             Fed = Volume.FromLiters(Mean(Field.Fed)),
             Rate = VolumeRate.FromLitersPerHour(60 * Mean(Field.Rate)),

@@ -19,7 +19,7 @@ namespace Panside.Reckoning.Ensemble;
 internal static class Stepping
 {
     /// <summary>The part of a full feed that halves the exchange between cells: no source, calibrated.</summary>
-    private const double HalvingFeed = 0.015;
+    private const double HalvingFeed = 0.025;
 
     /// <summary>Liters that never leave a dry pan, so that no step divides by nothing: a film.</summary>
     private const double Film = 0.05;
@@ -65,7 +65,7 @@ internal static class Stepping
         var liter = RigConstants.LiterHeat / rig.Latent;
         var (kelvins, carried) = (1 / liter, (1 / liter) + rig.BoilingCelsius);
         var (boiling, cold) = (new Vector<double>(rig.BoilingCelsius), new Vector<double>(rig.AirCelsius));
-        var (airVapor, held, film) = (VaporPressure(cold, zero), new Vector<double>(run.HeldLiters), new Vector<double>(Film));
+        var (airVapor, held, film) = (VaporPressure.Over(zero, cold), new Vector<double>(run.HeldLiters), new Vector<double>(Film));
         var draws = run.DrawFraction > 0;
         var drawn = new Vector<double>(run.DrawFraction / (1 - ((1 - RigConstants.SugarLiters) * run.DrawFraction)) / sugar.Length);
 
@@ -93,7 +93,7 @@ internal static class Stepping
             var body = pan * liter;
             var warmth = body * over;
             var comes = heat - (over * Vector.MinNative(pace.Air, body * MostToAir));
-            var vapor = pace.Vapor * VaporPressure(celsius, airVapor);
+            var vapor = pace.Vapor * VaporPressure.Over(airVapor, celsius);
             vapor = Vector.MaxNative(Vector.MinNative(vapor, Vector.MinNative(warmth * MostToVapor, most)), zero);
             var spare = comes - (body * (boiling - celsius));
             var wanted = Vector.MaxNative(spare, vapor);
@@ -173,18 +173,5 @@ internal static class Stepping
         }
 
         sugar[^1] = here + comes;
-    }
-
-    /// <summary>
-    /// Vapor pressure of water over the air's, in kPa: the Magnus form by a polynomial; 0.001 kPa from it over 0–108 °C. Its
-    /// powers are summed side by side, since each step waits for it.
-    /// </summary>
-    private static Vector<double> VaporPressure(Vector<double> celsius, Vector<double> air)
-    {
-        var square = celsius * celsius;
-        var low = (celsius * 4.515790157478342e-2) + (new Vector<double>(0.6098639945246405) - air);
-        var middle = (celsius * 31.938608411716487e-6) + new Vector<double>(13.11957513616963e-4);
-        var high = (celsius * 36.70275198638407e-10) + new Vector<double>(17.190161864760952e-8);
-        return low + (square * middle) + (square * square * high);
     }
 }

@@ -1,6 +1,4 @@
 using Panside.Reckoning.Ensemble;
-using Panside.Reckoning.Quantities;
-using Panside.Reckoning.Rig;
 
 namespace Panside.Reckoning.Tests.Ensemble;
 
@@ -49,7 +47,7 @@ public class PracticeTests
     public void Common_practice_hot_brick_boils_on_after_the_coals_have_burned_away()
     {
         var rig = Forced;
-        var few = 0.05 * RigModel.UsualCoals(rig.Rig).Megajoules;
+        var few = 0.05 * UsualCoals.Of(rig.Rig).Megajoules;
         while (EnsembleRig.Median(rig.Members[Field.Flame].Zip(rig.Members[Field.Coals], (flame, coals) => flame + coals)) > few)
         {
             rig = rig.After(1);
@@ -59,6 +57,9 @@ public class PracticeTests
         var members = rig.Members.Copy();
         Array.Clear(members[Field.Flame]);
         Array.Clear(members[Field.Coals]);
+        var minute = new Run { Steps = 1, StepMinutes = 1, HeldLiters = 28 };
+        var (ofBrick, ofAll) = (Stepping.Go(members.Copy(), rig.Constants, minute), Stepping.Go(rig.Members.Copy(), rig.Constants, minute));
+        Assert.True(EnsembleRig.Median(ofBrick.TakenLiters) > 0.5 * EnsembleRig.Median(ofAll.TakenLiters));
         var still = Stepping.Go(members, rig.Constants, new() { Steps = 60, StepMinutes = 0.5, HeldLiters = 28 }).StillMinutes;
         Assert.True(EnsembleRig.Median(still) >= 1, $"{EnsembleRig.Median(still)} min");
     }

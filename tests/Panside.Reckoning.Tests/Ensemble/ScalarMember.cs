@@ -116,7 +116,7 @@ internal sealed class ScalarMember(RigConstants rig, Run run)
     private void Move(in Traits of, double fed, double left)
     {
         var (cells, cell) = (_sugar.Length, left / _sugar.Length);
-        var calm = 1 / (1 + (fed / (0.015 * rig.FullFeed * _minutes)));
+        var calm = 1 / (1 + (fed / (0.025 * rig.FullFeed * _minutes)));
         var exchange = Math.Min(of.Mixing * rig.Area * _minutes * calm / cell, 0.25);
         var each = Math.Min(fed / cells / cell, cells > 1 ? 0.9 / (cells - 1) : 0.9);
         var comes = fed * of.Sap / (1 - (of.Sap * (1 - RigConstants.SugarLiters)));

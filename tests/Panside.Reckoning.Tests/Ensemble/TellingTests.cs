@@ -22,6 +22,17 @@ public class TellingTests
     }, iter: 20);
 
     [Fact]
+    public void Minutes_add_up() => Told.Sample(at =>
+    {
+        var rig = Tellings.Tell(at.Forced, at.Told);
+        var (whole, parts) = (rig.After(7), rig.After(3).After(4));
+        for (var field = 0; field < whole.Members.Fields; field++)
+        {
+            Assert.Equal(whole.Members[field], parts.Members[field]);
+        }
+    }, iter: 20);
+
+    [Fact]
     public void Every_number_stays_one_that_a_rig_can_have() => Told.Sample(at =>
     {
         var rig = Tellings.Tell(at.Forced, at.Told);
@@ -64,6 +75,25 @@ public class TellingTests
         var more = rig.TankRead(Volume.FromLiters(mean + 2)).ExpectedTank!.Value.Mean;
         return more >= mean - 1e-9 && more <= mean + 2 + 1e-9;
     }, iter: 50);
+
+    [Theory]
+    [InlineData(0.8)]
+    [InlineData(1.25)]
+    public void Readings_of_the_tank_draw_the_rate_toward_them_and_narrow_it(double times)
+    {
+        var before = EnsembleRig.Fired(EnsembleRig.Cold(false).TankRead(Volume.FromUsGallons(40)), 60);
+        var usual = before.RatesLitersPerHour(firing: true);
+        var (rig, tank) = (before, before.ExpectedTank!.Value.Mean);
+        for (var reading = 0; reading < 6; reading++)
+        {
+            tank -= times * usual.At(0.5) * 0.3;
+            rig = EnsembleRig.Fired(rig, 18).TankRead(Volume.FromLiters(tank));
+        }
+
+        var read = rig.RatesLitersPerHour(firing: true);
+        Assert.Equal(times * usual.At(0.5), read.At(0.5), 0.1 * usual.At(0.5));
+        Assert.True(read.At(0.95) - read.At(0.05) < 0.6 * (usual.At(0.95) - usual.At(0.05)));
+    }
 
     [Fact]
     public void A_reading_that_is_insisted_on_is_taken_and_widens_what_rigs_are_like()

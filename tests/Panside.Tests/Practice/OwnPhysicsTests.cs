@@ -13,6 +13,7 @@ public class OwnPhysicsTests
         var spaces = Referred();
         Assert.Contains("Panside.Reckoning.Properties", spaces);
         Assert.DoesNotContain("Panside.Reckoning.Rig", spaces);
+        Assert.DoesNotContain("Panside.Reckoning.Ensemble", spaces);
         Assert.DoesNotContain("Panside.Guide.Advice", spaces);
     }
 

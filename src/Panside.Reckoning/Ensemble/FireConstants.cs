@@ -1,10 +1,11 @@
-namespace Panside.Reckoning.Rig;
+namespace Panside.Reckoning.Ensemble;
 
 /// <summary>
-/// The fire's shares and time constants. No published value exists for a small wood-fired arch; these are calibrated so
-/// that the model gives what common practice reports of a pan of 2 ft by 4 ft: 1.0 gal/h of water a square foot by natural
-/// draft and 1.5 with a blower, about 5 gal still boiled away after the last charge, about 3 gal after another quarter of an
-/// hour, and a shutdown with a blower in about a third of the time. The spread around them is in <see cref="Spread"/>.
+/// The fire's shares and time constants, as medians. No published value exists for a small wood-fired arch; these are
+/// calibrated so that an ensemble gives what common practice reports of a pan of 2 ft by 4 ft: 1.0 gal/h of water a square
+/// foot by natural draft and 1.5 with a blower, about 5 gal still boiled away after the last charge, about 3 gal after another
+/// quarter of an hour, and a shutdown with a blower in about a third of the time. The spread around them is in
+/// <see cref="RigPrior"/>.
 /// </summary>
 /// <param name="FlameMinutes">Time constant of the burning of volatiles.</param>
 /// <param name="CoalMinutes">Time constant of the coals.</param>
@@ -15,8 +16,11 @@ internal readonly record struct FireConstants(double FlameMinutes, double CoalMi
     /// <summary>Share of the wood's heat that is given off by the coals: 0.25 to 0.40, from memory.</summary>
     public const double CoalShare = 0.35;
 
-    /// <summary>Share of the fire's heat that goes into the brick.</summary>
-    public const double ToBrick = 0.14;
+    /// <summary>
+    /// Share of the fire's heat that goes into the brick: so much that hot brick boils on after the coals have gone, although cold
+    /// feed and vapor take from what it gives.
+    /// </summary>
+    public const double ToBrick = 0.18;
 
     /// <summary>Share of the brick's heat that comes to the pan.</summary>
     public const double BrickToPan = 0.55;
