@@ -26,10 +26,10 @@ internal readonly record struct FireConstants(double FlameMinutes, double CoalMi
     public const double BrickToPan = 0.55;
 
     /// <summary>By the stack alone.</summary>
-    public static readonly FireConstants Natural = new(6, 30, 80, 0.29);
+    public static readonly FireConstants Natural = new(6, 28, 55, 0.29);
 
     /// <summary>With a blower: coals and brick give up their heat about three times as fast.</summary>
-    public static readonly FireConstants Forced = new(4, 7, 18, 0.27);
+    public static readonly FireConstants Forced = new(4, 7, 16, 0.27);
 
     /// <summary>The constants for a draft.</summary>
     public static FireConstants Of(bool forcedDraft) => forcedDraft ? Forced : Natural;

@@ -7,10 +7,10 @@ namespace Panside.Reckoning.Ensemble;
 internal static class LeftOut
 {
     /// <summary>Of the rate over one charge.</summary>
-    public const double OfRate = 0.07;
+    public const double OfRate = 0.1;
 
     /// <summary>Of the time to a draw.</summary>
-    public const double OfDraw = 0.3;
+    public const double OfDraw = 0.45;
 
     /// <summary>Of the water that leaves after the last charge.</summary>
     public const double OfResidual = 0.08;

@@ -57,7 +57,6 @@ public sealed class Outlook
             reserve[member] = double.Max(residual[member] - (rig.Members[Field.Pan][member] - least), 0);
         }
 
-        LeftOut.Widened(result.StillMinutes, LeftOut.OfResidual, rig);
         return new(residual, reserve, result);
     }
 }

@@ -132,16 +132,18 @@ public sealed partial class RigEnsemble
         }
     });
 
-    /// <summary>The pan is flooded from the tank to its flood depth, and held there.</summary>
+    /// <summary>The pan is flooded to its flood depth and held there: mostly from the tank, but who floods may pour water in as well.</summary>
     public RigEnsemble Flooded() => Changed(
         (members, noise) =>
         {
             var flood = (Rig.PanArea * Rig.FloodDepth).Liters;
+            var hand = Beginning.Noise(members.Count, Told, purpose: 1);
             for (var member = 0; member < members.Count; member++)
             {
                 var poured = double.Max((flood * (1 + (0.02 * noise[member]))) - members[Field.Pan][member], 0);
                 PanDeeds.Pour(members, member, poured, Constants.SapCelsius);
-                members[Field.Tank][member] = double.Max(members[Field.Tank][member] - poured, 0);
+                var fromTank = double.Min(poured * double.Clamp(0.75 + (0.35 * hand[member]), 0, 1), members[Field.Tank][member]);
+                members[Field.Tank][member] -= fromTank;
                 members[Field.Fed][member] += poured;
             }
         },
