@@ -67,6 +67,9 @@ public sealed class PracticeRig
     /// <summary>Whether sap can come from the tank to the pan.</summary>
     public bool IsFed => Makeup.Rig.HasFloat && Truth.ValveOpen && Truth.Tank.Mass > 0.5;
 
+    /// <summary>Whether wood has gone in.</summary>
+    public bool IsFired => Truth.Ledger.Wood > 0;
+
     /// <summary>Whether the draw-off is open.</summary>
     public bool IsDrawOpen => Truth.DrawOpen;
 

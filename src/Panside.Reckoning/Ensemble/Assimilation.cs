@@ -15,7 +15,11 @@ internal static class Assimilation
     /// <param name="predicted">What each would have shown.</param>
     /// <param name="read">What was read.</param>
     /// <param name="deviation">Standard deviation of the reading's own error.</param>
-    public static void Read(Members members, double[] predicted, double read, double deviation)
+    /// <param name="ofSugarOnly">
+    /// Whether it tells of the sugar's way alone. What stands at the draw-off hangs on much that no member has, so that it must
+    /// not move fire and tank.
+    /// </param>
+    public static void Read(Members members, double[] predicted, double read, double deviation, bool ofSugarOnly = false)
     {
         var (mean, variance) = Moments(predicted);
         if (variance < 1e-12)
@@ -34,7 +38,8 @@ internal static class Assimilation
 
         for (var field = 0; field < members.Fields; field++)
         {
-            if (!Untouched.Contains(field))
+            var isOfSugar = field is >= Field.Sugar or Field.Mixing or Field.ThermometerOff;
+            if (!Untouched.Contains(field) && (isOfSugar || !ofSugarOnly))
             {
                 Regress(members[field], predicted, mean, variance, shift);
             }

@@ -108,7 +108,7 @@ public sealed partial class RigEnsemble
                 predicted[member] = rises(LastFraction(members, member)) + members[Field.ThermometerOff][member];
             }
 
-            Assimilation.Read(members, predicted, overBoilingWater.Celsius, ThermometerEye);
+            Assimilation.Read(members, predicted, overBoilingWater.Celsius, ThermometerEye, ofSugarOnly: true);
         });
     }
 
@@ -121,7 +121,7 @@ public sealed partial class RigEnsemble
             predicted[member] = 100 * LastFraction(members, member);
         }
 
-        Assimilation.Read(members, predicted, sample.Brix, 0.5 + (0.02 * sample.Brix));
+        Assimilation.Read(members, predicted, sample.Brix, 0.5 + (0.02 * sample.Brix), ofSugarOnly: true);
     });
 
     /// <summary>A sample stirred from the whole pan was read.</summary>

@@ -1,8 +1,8 @@
 using System.CommandLine;
 using Panside.Faces;
 using Panside.Journal;
+using Panside.Judging;
 using Panside.Practice;
-using Panside.Practice.Judging;
 using Panside.Practice.Operator;
 using Panside.Screen;
 

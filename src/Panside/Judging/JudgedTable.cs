@@ -1,10 +1,11 @@
 using System.Globalization;
 using Panside.Guide.Sessions;
+using Panside.Practice;
 
-namespace Panside.Practice.Judging;
+namespace Panside.Judging;
 
 /// <summary>Many judged boils as a table.</summary>
-public static class JudgedTable
+internal static class JudgedTable
 {
     /// <summary>Practises boils with seeds from 1 on, over all scenarios in turn, and tells how the forecasts fared.</summary>
     /// <param name="setting">What boil number so many runs on.</param>

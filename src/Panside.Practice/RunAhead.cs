@@ -1,10 +1,9 @@
 using Panside.Practice.Physics;
-using Panside.Reckoning.Quantities;
 
-namespace Panside.Practice.Judging;
+namespace Panside.Practice;
 
 /// <summary>What truly comes: the simulated rig run ahead from a moment, beside the boil that goes on.</summary>
-internal static class RunAhead
+public static class RunAhead
 {
     private const int FourHours = 4 * 3600;
 
@@ -12,8 +11,10 @@ internal static class RunAhead
     private const double Still = 0.0003;
 
     /// <summary>With no more wood: liters that leave in four hours, and minutes until the boil goes still.</summary>
-    public static (double Liters, double StillMinutes) WithoutWood(Makeup makeup, Truth truth)
+    public static (double Liters, double StillMinutes) WithoutWood(PracticeRig rig)
     {
+        // The forecast is of the open pan.
+        var (makeup, truth) = (rig.Makeup, rig.Truth with { Covered = false });
         var (run, still) = (truth, 0);
         for (var second = 1; second <= FourHours; second++)
         {
@@ -25,9 +26,10 @@ internal static class RunAhead
     }
 
     /// <summary>At the usual firing: minutes until the draw-off comes to the target; null where it does not within a span.</summary>
-    public static double? MinutesToDraw(Makeup makeup, Truth truth, long secondsSinceWood, int minutesAtMost)
+    public static double? MinutesToDraw(PracticeRig rig, long secondsSinceWood, int minutesAtMost)
     {
-        var (run, since) = (WithSap(truth), secondsSinceWood);
+        var makeup = rig.Makeup;
+        var (run, since) = (WithSap(rig.Truth), secondsSinceWood);
         var interval = (long)makeup.Rig.Interval.TotalSeconds;
         for (var second = 0; second <= minutesAtMost * 60; second++)
         {
@@ -52,8 +54,9 @@ internal static class RunAhead
     private static Truth WithSap(Truth truth) => truth with { Tank = truth.Tank * (1000 / double.Max(truth.Tank.Mass, 0.1)) };
 
     /// <summary>At the usual firing: liters an hour over one charge to come.</summary>
-    public static double Rate(Makeup makeup, Truth truth, long secondsSinceWood)
+    public static double Rate(PracticeRig rig, long secondsSinceWood)
     {
+        var (makeup, truth) = (rig.Makeup, rig.Truth);
         var (run, since) = (WithSap(truth), secondsSinceWood);
         var interval = (long)makeup.Rig.Interval.TotalSeconds;
         for (var second = 0L; second < interval; second++)

@@ -1,4 +1,4 @@
-namespace Panside.Practice.Judging;
+namespace Panside.Judging;
 
 /// <summary>One forecast beside what truly came.</summary>
 /// <param name="Phase">The phase that it was made in.</param>

@@ -1,10 +1,11 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
+using Panside.Practice;
 using Panside.Practice.Operator;
 using Panside.Reckoning.Ensemble;
 
-namespace Panside.Practice.Judging;
+namespace Panside.Judging;
 
 /// <summary>One boil judged: its forecasts, and how it ended.</summary>
 internal sealed record JudgedBoil(IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome);
@@ -30,13 +31,13 @@ internal static class Judge
         var judged = new List<Judgement>();
 
         // Each boil is looked at from another minute on, so that the looks do not all fall on one place of a charge.
-        var next = 60L * (1 + RandomStreamOf(seed));
+        var next = 60L * (1 + FirstLook(seed));
         void Look()
         {
-            if (rig.Second >= next && !door.State.IsOver && rig.Truth.Ledger.Wood > 0)
+            if (rig.Second >= next && !door.State.IsOver && rig.IsFired)
             {
                 next = rig.Second + (EveryMinutes * 60);
-                judged.AddRange(Look_(setting, door, rig));
+                judged.AddRange(LookAt(setting, door, rig));
             }
         }
 
@@ -44,9 +45,9 @@ internal static class Judge
         return new(judged, outcome);
     }
 
-    private static long RandomStreamOf(long seed) => (seed * 7) % EveryMinutes;
+    private static long FirstLook(long seed) => (seed * 7) % EveryMinutes;
 
-    private static IEnumerable<Judgement> Look_(Setting setting, SessionDoor door, PracticeRig rig)
+    private static IEnumerable<Judgement> LookAt(Setting setting, SessionDoor door, PracticeRig rig)
     {
         var now = new Situation(setting, door.State);
         var phase = setting.Flow.PhaseOf(door.State.Step).Code;
@@ -57,7 +58,7 @@ internal static class Judge
 
         IReadOnlyList<double> Of(Func<double, double> quantile) => [.. Judgement.Levels.Select(quantile)];
         var outlook = now.State.Rigs.WithoutWood;
-        var (liters, still) = RunAhead.WithoutWood(rig.Makeup, rig.Truth with { Covered = false });
+        var (liters, still) = RunAhead.WithoutWood(rig);
         yield return new(phase, Forecasts.Residual, liters, Of(outlook.ResidualLiters), 4 * door.LastRate);
         yield return new(phase, Forecasts.ToStill, still, Of(outlook.StillMinutes), null);
         if (now.IsHeld || !now.IsFiring || !now.State.Rig.IsBoiling)
@@ -67,9 +68,9 @@ internal static class Judge
 
         var sinceWood = (long)(door.State.Now!.Value.Time - now.LastWood!.Value.Time).TotalSeconds;
         yield return new(
-            phase, Forecasts.Rate, RunAhead.Rate(rig.Makeup, rig.Truth, sinceWood),
+            phase, Forecasts.Rate, RunAhead.Rate(rig, sinceWood),
             Of(door.State.Rigs.RatesLitersPerHour(firing: true).At), door.LastRate);
-        if (RunAhead.MinutesToDraw(rig.Makeup, rig.Truth, sinceWood, DrawMinutesAtMost) is { } minutes && phase != "draw-off")
+        if (RunAhead.MinutesToDraw(rig, sinceWood, DrawMinutesAtMost) is { } minutes && phase != "draw-off")
         {
             var draw = Of(level => double.Min(door.State.Rigs.MinutesTo(setting.Rig.Target).At(level), RigEnsemble.LongestToDraw));
             yield return new(phase, Forecasts.ToDraw, minutes, draw, null);

@@ -1,7 +1,8 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
+using Panside.Practice;
 
-namespace Panside.Practice.Judging;
+namespace Panside.Judging;
 
 /// <summary>A session without a record, and what two readings of the tank say of the rate.</summary>
 internal sealed class SessionDoor(Setting setting) : IDoor
