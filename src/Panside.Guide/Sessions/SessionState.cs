@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Rig;
 
 namespace Panside.Guide.Sessions;

@@ -1,8 +1,8 @@
 using Panside.Guide.Belief;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Sessions;
 
