@@ -1,3 +1,5 @@
+using Panside.Guide.Sessions;
+using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Advice;
@@ -16,6 +18,13 @@ public static class CommonPractice
     /// </summary>
     public static Volume ReserveAtLastCharge(Area pan, bool cautious) =>
         Volume.FromUsGallons((cautious ? 5 : 3) * (pan.SquareMeters / SmallPan.SquareMeters));
+
+    /// <summary>Sap in the tank at the last charge: what the reckoning says, or that floor where it is more.</summary>
+    public static Volume StopAt(Setting setting, RigEnsemble rigs, bool cautious)
+    {
+        var reckoned = rigs.OnceLastCharged(setting.Rig.Charge).ReserveLiters(cautious ? 0.99 : 0.95);
+        return Volume.FromLiters(double.Max(reckoned, ReserveAtLastCharge(setting.Rig.PanArea, cautious).Liters));
+    }
 
     /// <summary>One draw of close to 2 qt is large.</summary>
     public static Volume LargeDraw(Area pan) => Volume.FromUsQuarts(2 * (pan.SquareMeters / SmallPan.SquareMeters));

@@ -86,6 +86,6 @@ public static class Figures
     }
 
     /// <summary>Minutes to the five that a forecast is honest to.</summary>
-    private static string About(double minutes) =>
+    internal static string About(double minutes) =>
         minutes < 2.5 ? "a few minutes" : minutes > 12 * 60 ? "more than 12 hours" : Amount.Minutes(double.Round(minutes / 5) * 5);
 }

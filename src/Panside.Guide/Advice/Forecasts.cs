@@ -40,8 +40,8 @@ public static class Forecasts
         Band? Liters(Band? liters) => liters?.Map(value => units.From(Volume.FromLiters(value)).Value);
         var (band, unit, step) = name switch
         {
-            Residual => (Liters(now.ResidualLiters), units.Preferred(Dimension.Volume), units == UnitSystem.Metric ? 2 : 0.5),
-            Reserve => (Liters(now.ReserveLiters), units.Preferred(Dimension.Volume), units == UnitSystem.Metric ? 2 : 0.5),
+            Residual => (Liters(now.ResidualLiters), units.Preferred(Dimension.Volume), VolumeStep(units)),
+            Reserve => (Liters(now.ReserveLiters), units.Preferred(Dimension.Volume), VolumeStep(units)),
             ToDraw => (now.MinutesToDraw, Unit.Minute, 5.0),
             ToLastCharge => (now.MinutesToLastCharge, Unit.Minute, 5.0),
             ToStill => (now.StillMinutes, Unit.Minute, 5.0),
@@ -53,6 +53,9 @@ public static class Forecasts
             : new(name, unit, null, null, null);
     }
 
+    /// <summary>The volume that forecasts are honest to, in the unit that is shown.</summary>
+    internal static double VolumeStep(UnitSystem units) => units == UnitSystem.Metric ? 2 : 0.5;
+
     /// <summary>To the step that the forecast is honest to.</summary>
-    private static double Rounded(double value, double step) => double.Round(value / step) * step;
+    internal static double Rounded(double value, double step) => double.Round(value / step) * step;
 }

@@ -169,16 +169,8 @@ public sealed class Situation
 
     private static Band Quantiles(RankedValues values) => Quantiles(values.At);
 
-    private double? ReckonStop(RigEnsemble rigs)
-    {
-        if (!IsLit)
-        {
-            return null;
-        }
-
-        var shutdown = rigs.OnceLastCharged(Setting.Rig.Charge);
-        return double.Max(shutdown.ReserveLiters(IsCautious ? 0.99 : 0.95), FloorLiters);
-    }
+    private double? ReckonStop(RigEnsemble rigs) =>
+        IsLit ? CommonPractice.StopAt(Setting, rigs, IsCautious).Liters : null;
 
     private Band? ReckonDraw()
     {

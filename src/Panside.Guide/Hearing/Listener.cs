@@ -32,6 +32,11 @@ public sealed partial class Listener(Setting setting)
             return new MeansWord("note", said.Length > 5 ? said[5..] : "");
         }
 
+        if (Supposition.Behind(said) is { } supposed)
+        {
+            return new MeansWord(Supposition.Word, supposed);
+        }
+
         return Word(at, said, open) ?? Amount(at, said, open) ?? Lost(said, open);
     }
 

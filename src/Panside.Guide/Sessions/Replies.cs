@@ -1,10 +1,11 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Flows;
+using Panside.Guide.Hearing;
 using Panside.Guide.Lines;
 
 namespace Panside.Guide.Sessions;
 
-/// <summary>Answers the assistant's own words: why, undo, note, status, skipped, help.</summary>
+/// <summary>Answers the assistant's own words: why, undo, note, status, what if, skipped, help.</summary>
 internal sealed class Replies(Setting setting)
 {
     /// <summary>Replies to a word; false where it is none of its own.</summary>
@@ -35,6 +36,9 @@ internal sealed class Replies(Setting setting)
                     turn.Tell(line);
                 }
 
+                return true;
+            case Supposition.Word:
+                WhatIf(turn, rest);
                 return true;
             case "skipped":
                 turn.Tell(turn.State.Skipped.Count == 0
@@ -95,6 +99,20 @@ internal sealed class Replies(Setting setting)
         }
     }
 
+    private static void WhatIf(Turn turn, string rest)
+    {
+        if (Supposition.Read(rest, turn.State.Now!.Value.Time, turn.Now.Setting.Units) is not { } supposed)
+        {
+            turn.Refuse($"'what if {rest}' is not understood. Understood are {Supposition.Forms}.", "text");
+            return;
+        }
+
+        foreach (var line in Advice.WhatIf.Answer(turn.Now, supposed))
+        {
+            turn.Tell(line);
+        }
+    }
+
     private static IEnumerable<string> Status(Turn turn)
     {
         string F(string figure) => Figures.Of(turn.Now, figure);
@@ -121,6 +139,7 @@ internal sealed class Replies(Setting setting)
         yield return "Done: lit, wood, open, drew 2 qt, spread, flooded, defoamer, covered, refill 5 gal, leave.";
         yield return "Seen: rolling, steady, simmering, still; deep, thin, spent; clear, fading, gone; rising, over; scorched.";
         yield return "Answers: yes, no, skip, later. Also: why, undo, status, skipped, note …";
+        yield return "Ask: what if I stop now, what if I add 5 gal, what if I fire until eight.";
         yield return "Flow: " + string.Join(", ", setting.Flow.Words.Values.Distinct()) + ".";
     }
 }

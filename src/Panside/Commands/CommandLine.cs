@@ -21,6 +21,7 @@ internal static class CommandLine
                 PracticeCommand.Create(),
                 CheckCommand.Create(),
                 ReplayCommand.Create(),
+                PlanCommand.Create(),
                 ReckonCommand.Create(),
             };
             root.SetAction(_ => HomeCommand.Run());

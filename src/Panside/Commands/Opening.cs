@@ -18,7 +18,7 @@ internal static class Opening
             return GoOn(path, arguments);
         }
 
-        var guidance = arguments.Guidance == "practised" ? Guidance.Practised : Guidance.Beginner;
+        var guidance = RigOptions.Meant(arguments.Guidance);
         var setting = new Setting(
             Library.Flow(arguments.Flow), Library.Rig(arguments.Rig, home), guidance, Product.Name, practice);
         var folder = practice ? home.Practice : home.Sessions;
@@ -63,7 +63,7 @@ internal static class Opening
                 $"{path}: was made with the flow '{header.Flow}' ({header.FlowHash}); this one is '{flow.Name}' ({flow.Hash}). Name the flow it was made with: --flow FILE.");
         }
 
-        var guidance = header.Guidance == "practised" ? Guidance.Practised : Guidance.Beginner;
+        var guidance = RigOptions.Meant(header.Guidance);
         return new(flow, RigFile.Read($"{path} (rig)", header.RigText), guidance, header.Program, header.Practice);
     }
 
