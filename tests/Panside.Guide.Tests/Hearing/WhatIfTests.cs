@@ -127,7 +127,7 @@ public partial class WhatIfTests
     public void A_later_stop_never_leaves_more_sap()
     {
         var boil = Conversation.AtSteadyBoil(tankGallons: 25);
-        var left = new[] { 10, 30, 60, 120, 240 }.Select(minutes => Left().Match(Told(boil, $"what if I fire for {minutes} min")[1]))
+        var left = new[] { 10, 20, 40, 60, 90 }.Select(minutes => Left().Match(Told(boil, $"what if I fire for {minutes} min")[1]))
             .Select(match => (Low: Number(match.Groups["low"].Value), High: Number(match.Groups["high"].Value))).ToList();
         Assert.Equal(left.Select(band => band.Low).OrderDescending(), left.Select(band => band.Low));
         Assert.Equal(left.Select(band => band.High).OrderDescending(), left.Select(band => band.High));
@@ -147,6 +147,10 @@ public partial class WhatIfTests
     [Fact]
     public void More_sap_than_the_tank_holds_is_told_with_the_room_there_is() =>
         Assert.Contains("there is room for about", Told(Conversation.AtSteadyBoil(tankGallons: 30), "what if I add 20 gal")[0], StringComparison.Ordinal);
+
+    [Fact]
+    public void Sap_that_no_rig_could_take_is_told_so() =>
+        Assert.Contains("not possible", Assert.Single(Told(Conversation.AtSteadyBoil(), "what if I add 900000 gal")), StringComparison.Ordinal);
 
     [Fact]
     public void Before_the_fire_nothing_burns()
