@@ -1,5 +1,7 @@
 using System.Globalization;
+using Panside.Guide.Belief;
 using Panside.Guide.Hearing;
+using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Words;
 using Panside.Reckoning.Ensemble;
@@ -58,6 +60,11 @@ internal static class WhatIf
     private static IEnumerable<string> Added(Situation now, Measure sap)
     {
         var (rig, units) = (now.Setting.Rig, now.Setting.Units);
+        if (new Possible(now.Setting).Fault(new Did(now.State.Now!.Value, DeedName.RefillTank, sap)) is var (why, _))
+        {
+            return [why];
+        }
+
         var added = units.Volume(sap);
         if (now.State.Rig.Tank is not { } tank)
         {
@@ -159,7 +166,12 @@ internal static class WhatIf
     /// <summary>A clock time so many minutes from now, to the five minutes that a forecast is honest to.</summary>
     private static string Clock(Situation now, double minutes)
     {
-        var at = now.State.Now!.Value.Time.AddMinutes(double.Min(minutes, TimeSpan.FromDays(7).TotalMinutes));
+        if (minutes >= TimeSpan.FromDays(1).TotalMinutes)
+        {
+            return "a day or more from now";
+        }
+
+        var at = now.State.Now!.Value.Time.AddMinutes(minutes);
         var five = double.Round(at.TimeOfDay.TotalMinutes / 5) * 5;
         return Clock(new DateTimeOffset(at.Date, at.Offset).AddMinutes(five));
     }

@@ -149,6 +149,10 @@ public partial class WhatIfTests
         Assert.Contains("there is room for about", Told(Conversation.AtSteadyBoil(tankGallons: 30), "what if I add 20 gal")[0], StringComparison.Ordinal);
 
     [Fact]
+    public void Sap_that_no_rig_could_take_is_told_so() =>
+        Assert.Contains("not possible", Assert.Single(Told(Conversation.AtSteadyBoil(), "what if I add 900000 gal")), StringComparison.Ordinal);
+
+    [Fact]
     public void Before_the_fire_nothing_burns()
     {
         var boil = new Conversation();
