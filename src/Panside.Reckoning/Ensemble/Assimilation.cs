@@ -19,12 +19,13 @@ internal static class Assimilation
     /// Whether it tells of the sugar's way alone. What stands at the draw-off hangs on much that no member has, so that it must
     /// not move fire and tank.
     /// </param>
-    public static void Read(Members members, double[] predicted, double read, double deviation, bool ofSugarOnly = false)
+    /// <returns>What each member is to show now.</returns>
+    public static double[] Read(Members members, double[] predicted, double read, double deviation, bool ofSugarOnly = false)
     {
         var (mean, variance) = Moments(predicted);
         if (variance < 1e-12)
         {
-            return;
+            return predicted;
         }
 
         var error = deviation * deviation;
@@ -46,6 +47,7 @@ internal static class Assimilation
         }
 
         Bound(members);
+        return [.. predicted.Zip(shift, (before, by) => before + by)];
     }
 
     /// <summary>

@@ -16,6 +16,9 @@ public sealed partial class RigEnsemble
     /// <summary>A deeper pan by less than this is the ruler's doing, and no sap poured in.</summary>
     private const double PouredLiters = 4;
 
+    /// <summary>Sweeter than this no cell is taken to be: sugar would come out.</summary>
+    private const double MostFraction = 0.77;
+
     /// <summary>The eye at a thermometer, in K; what it is off by all evening is a number of the members.</summary>
     private const double ThermometerEye = 0.08;
 
@@ -99,16 +102,20 @@ public sealed partial class RigEnsemble
     /// <summary>The thermometer at the draw-off stands so far over boiling water today.</summary>
     public RigEnsemble DrawOffRead(TemperatureRise overBoilingWater, Pressure station)
     {
-        var rises = Rises(station);
+        var rises = new RiseTable(station);
         return Changed((members, _) =>
         {
             var predicted = new double[members.Count];
             for (var member = 0; member < members.Count; member++)
             {
-                predicted[member] = rises(LastFraction(members, member)) + members[Field.ThermometerOff][member];
+                predicted[member] = rises.Of(LastFraction(members, member)) + members[Field.ThermometerOff][member];
             }
 
-            Assimilation.Read(members, predicted, overBoilingWater.Celsius, ThermometerEye, ofSugarOnly: true);
+            var shows = Assimilation.Read(members, predicted, overBoilingWater.Celsius, ThermometerEye, ofSugarOnly: true);
+            for (var member = 0; member < members.Count; member++)
+            {
+                SetLastFraction(members, member, rises.FractionAt(shows[member] - members[Field.ThermometerOff][member]));
+            }
         });
     }
 
@@ -121,7 +128,11 @@ public sealed partial class RigEnsemble
             predicted[member] = 100 * LastFraction(members, member);
         }
 
-        Assimilation.Read(members, predicted, sample.Brix, 0.5 + (0.02 * sample.Brix), ofSugarOnly: true);
+        var shows = Assimilation.Read(members, predicted, sample.Brix, 0.5 + (0.02 * sample.Brix), ofSugarOnly: true);
+        for (var member = 0; member < members.Count; member++)
+        {
+            SetLastFraction(members, member, shows[member] / 100);
+        }
     });
 
     /// <summary>A sample stirred from the whole pan was read.</summary>
@@ -161,6 +172,16 @@ public sealed partial class RigEnsemble
         return sugar / mass;
     }
 
+    /// <summary>
+    /// What stands at the draw-off is set outright: it bends with its sugar, so that a regression would miss what was read, and
+    /// in a long tail even spread it.
+    /// </summary>
+    private static void SetLastFraction(Members members, int member, double fraction)
+    {
+        var most = double.Clamp(fraction, 0, MostFraction);
+        members.LastSugar[member] = most * members[Field.Pan][member] / members.Cells * RigConstants.KilogramsOfSap(most);
+    }
+
     private double[] Gauge()
     {
         var gauge = new double[Count];
@@ -170,23 +191,5 @@ public sealed partial class RigEnsemble
         }
 
         return gauge;
-    }
-
-    /// <summary>The boiling-point elevation by sugar fraction, in K, from a table of half a Brix: 0.01 K from the formula.</summary>
-    private static Func<double, double> Rises(Pressure station)
-    {
-        const int Last = 170;
-        var table = new double[Last + 1];
-        for (var half = 0; half <= Last; half++)
-        {
-            table[half] = BoilingPointElevation.Of(SugarContent.FromBrix(half / 2.0), station).Celsius;
-        }
-
-        return fraction =>
-        {
-            var place = double.Clamp(fraction * 200, 0, Last - 1);
-            var low = (int)place;
-            return table[low] + ((place - low) * (table[low + 1] - table[low]));
-        };
     }
 }
