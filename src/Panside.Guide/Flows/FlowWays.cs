@@ -33,7 +33,10 @@ internal sealed class FlowWays
         Stuck = [.. _before.Keys.GroupBy(node => node.Step).Where(same => !same.Any(leading.Contains)).Select(same => same.Key)];
     }
 
-    /// <summary>The steps that can be reached from the start.</summary>
+    /// <summary>
+    /// The steps that can be reached from the start. A side trip over a side trip is followed back to where the outer one began; the
+    /// step between, which the operator comes back to first, is looked at by itself.
+    /// </summary>
     public HashSet<string> Reached { get; }
 
     /// <summary>

@@ -136,7 +136,6 @@ public sealed class Decider
 
                 turn.Happen(new Remembered(word));
                 _walker.Fire(turn, "word " + word);
-
                 break;
             case MeansNothing(var why):
                 turn.Refuse(why, "text");

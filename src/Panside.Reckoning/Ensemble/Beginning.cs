@@ -1,3 +1,4 @@
+using Panside.Reckoning.Chance;
 using Panside.Reckoning.Rig;
 
 namespace Panside.Reckoning.Ensemble;

@@ -44,10 +44,20 @@ internal static class PanDeeds
         members[Field.Pan][member] = pan + liters;
     }
 
-    /// <summary>Liters run out of the last cell in small parts; the cells level out after each.</summary>
+    /// <summary>
+    /// Liters run out of the last cell in small parts; the cells level out after each. Less than none is a draw that was told too
+    /// large: so much of what stands there was never gone.
+    /// </summary>
     public static void Draw(Members members, int member, double liters)
     {
         var cells = members.Cells;
+        if (liters < 0)
+        {
+            members.LastSugar[member] *= 1 - (liters * cells / members[Field.Pan][member]);
+            members[Field.Pan][member] -= liters;
+            return;
+        }
+
         var part = double.Clamp(liters, 0, members[Field.Pan][member] * 0.8) / DrawParts;
         for (var count = 0; count < DrawParts; count++)
         {

@@ -156,6 +156,7 @@ public sealed partial class RigEnsemble
     private void Boil(Members members, int member, double times)
     {
         members[Field.Temperature][member] = Constants.BoilingCelsius;
+        members[Field.Steam][member] = double.Max(members[Field.Steam][member], 1e-6);
         var (heat, lost) = Balance(members, member);
         if (heat >= lost * times)
         {
@@ -165,7 +166,6 @@ public sealed partial class RigEnsemble
         var perMegajoule = double.Exp(members[Field.Heat][member] + members[Field.Weather][member]) * Constants.ToPan
             * (1 - double.Exp(-1 / double.Exp(members[Field.CoalTime][member])));
         members[Field.Coals][member] += ((lost * times) - heat) / perMegajoule;
-        members[Field.Steam][member] = double.Max(members[Field.Steam][member], 1e-6);
     }
 
     /// <summary>Heat that comes to the pan in the next minute, and what its surface gives off at the boil without boiling, in MJ.</summary>

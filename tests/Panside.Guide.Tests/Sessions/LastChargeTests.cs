@@ -34,6 +34,16 @@ public class LastChargeTests
     }
 
     [Fact]
+    public void A_boil_that_is_seen_to_roll_is_reckoned_to_boil_at_once()
+    {
+        var boil = new Conversation();
+        boil.Say("yes", "depth 1.5", "tank 14", "lit", "boil rolling", "water 210.4");
+        Assert.True(boil.State.Rig.IsBoiling);
+        boil.Say("what if I fire for 20 min");
+        Assert.DoesNotContain(boil.Answers.OfType<ToldLine>(), told => told.Text.Contains("not known before the pan boils", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void A_low_tank_in_doubt_holds_the_wood_back_until_it_is_settled()
     {
         var boil = Conversation.AtSteadyBoil(tankGallons: 30);

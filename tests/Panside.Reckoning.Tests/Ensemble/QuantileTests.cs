@@ -1,3 +1,4 @@
+using Panside.Reckoning.Chance;
 using Panside.Reckoning.Ensemble;
 
 namespace Panside.Reckoning.Tests.Ensemble;

@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Reckoning.Chance;
 using Panside.Reckoning.Ensemble;
 
 namespace Panside.Reckoning.Tests.Ensemble;

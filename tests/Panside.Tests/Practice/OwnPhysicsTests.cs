@@ -18,8 +18,8 @@ public class OwnPhysicsTests
     }
 
     [Fact]
-    public void Of_the_reckoning_only_properties_and_quantities_are_shared() => Assert.Equal(
-        ["Panside.Reckoning.Properties", "Panside.Reckoning.Quantities"],
+    public void Of_the_reckoning_only_chance_properties_and_quantities_are_shared() => Assert.Equal(
+        ["Panside.Reckoning.Chance", "Panside.Reckoning.Properties", "Panside.Reckoning.Quantities"],
         Referred().Where(space => space.StartsWith("Panside.Reckoning", StringComparison.Ordinal)).Order(StringComparer.Ordinal));
 
     private static HashSet<string> Referred()

@@ -1,4 +1,4 @@
-namespace Panside.Reckoning.Ensemble;
+namespace Panside.Reckoning.Chance;
 
 /// <summary>
 /// Random numbers from a seed, the same on every machine and in every version: SplitMix64 (Steele, Lea, Flood 2014), from
