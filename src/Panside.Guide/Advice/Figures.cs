@@ -87,5 +87,5 @@ public static class Figures
 
     /// <summary>Minutes to the five that a forecast is honest to.</summary>
     internal static string About(double minutes) =>
-        minutes < 2.5 ? "a few minutes" : minutes > 12 * 60 ? "more than 12 hours" : Amount.Minutes(double.Round(minutes / 5) * 5);
+        minutes < 2.5 ? "a minute or two" : minutes > 12 * 60 ? "more than 12 hours" : Amount.Minutes(double.Round(minutes / 5) * 5);
 }

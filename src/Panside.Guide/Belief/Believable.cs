@@ -49,7 +49,7 @@ public sealed class Believable(Setting setting)
     private Doubt? Tank(SessionState state, Reading reading)
     {
         var now = Units.Volume(reading.Measure);
-        if (!IsFar(state.Rigs, now) || state.Last(ReadingName.TankVolume) is not { } last || state.Rig.Tank is not { } likely)
+        if (!state.Rigs.IsFar(now) || state.Last(ReadingName.TankVolume) is not { } last || state.Rig.Tank is not { } likely)
         {
             return null;
         }
@@ -90,13 +90,6 @@ public sealed class Believable(Setting setting)
 
     /// <summary>Two gauge readings, each a gallon off.</summary>
     private static double Slack => 7.6;
-
-    /// <summary>A reading further from what the members expect than this many deviations is no rig's that is known here.</summary>
-    private const double Far = 4.5;
-
-    /// <summary>Whether no member explains a tank reading.</summary>
-    public static bool IsFar(RigEnsemble rigs, Volume read) =>
-        rigs.ExpectedTank is { } expected && double.Abs(read.Liters - expected.Mean) > Far * expected.Deviation;
 
     private Doubt? Depth(Reading reading)
     {

@@ -68,6 +68,8 @@ public sealed record SessionHeader(
 /// <param name="Last">The last value in <paramref name="Unit"/>; null where there is none.</param>
 /// <param name="LastMinutes">Its age in whole minutes.</param>
 /// <param name="Choices">The states to choose from, for an observation.</param>
+/// <param name="CanSkip">Whether <c>skip</c> goes on. Told to persons; a program is told when it tries.</param>
+/// <param name="CanWait">Whether <c>later</c> asks again.</param>
 public sealed record Prompt(
     string Step,
     string Ask,
@@ -78,7 +80,9 @@ public sealed record Prompt(
     double? High = null,
     double? Last = null,
     int? LastMinutes = null,
-    IReadOnlyList<string>? Choices = null)
+    IReadOnlyList<string>? Choices = null,
+    bool CanSkip = true,
+    bool CanWait = true)
 {
     /// <summary>The word for a step that wants yes.</summary>
     public const string Confirm = "confirm";

@@ -131,6 +131,14 @@ internal sealed class Announcer(Setting setting)
 
     private Prompt Prompt(Turn turn, string id, string ask, string text, string? because)
     {
+        var prompt = Bare(turn, id, ask, text, because);
+        return setting.Flow.Steps.TryGetValue(id, out var step)
+            ? prompt with { CanSkip = !step.IsCritical, CanWait = step.Urgency != "danger" }
+            : prompt;
+    }
+
+    private Prompt Bare(Turn turn, string id, string ask, string text, string? because)
+    {
         if (ReadingName.FromCode(ask) is { } reading)
         {
             var (low, high, unit) = Usual.Range(setting, turn.State, reading);

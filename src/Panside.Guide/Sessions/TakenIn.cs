@@ -80,7 +80,7 @@ internal sealed class TakenIn(Setting setting)
         var (rig, totals) = (state.Rig, state.Totals);
         return state with
         {
-            Rigs = state.Rigs.TankRead(tank, insisted: Believable.IsFar(state.Rigs, tank)),
+            Rigs = state.Rigs.TankRead(tank, insisted: state.Rigs.IsFar(tank)),
             Totals = totals with { TankAtFirst = totals.TankAtFirst ?? (tank.Liters - totals.RefilledLiters + rig.Fed.Liters) },
         };
     }

@@ -58,12 +58,12 @@ internal sealed class Walker(Setting setting)
             case AnswerWords.Yes when open.Ask != Prompt.Confirm:
                 turn.Refuse(
                     open.Choices is { } choices
-                        ? $"What is seen is asked: one of {string.Join(", ", choices)}."
-                        : $"A number is asked, {UnitNames.CodesOf(open.Unit!.Value.Kind())}; or skip, or later.",
+                        ? $"What is seen is asked: one of {string.Join(", ", choices)}{Else(open)}."
+                        : $"A number is asked, {UnitNames.CodesOf(open.Unit!.Value.Kind())}{Else(open)}.",
                     "answer");
                 break;
             case AnswerWords.No when open.Ask != Prompt.Confirm:
-                turn.Refuse("A value or a state is asked; or skip, or later.", "answer");
+                turn.Refuse($"A value or a state is asked{Else(open)}.", "answer");
                 break;
             case AnswerWords.Skip when step is { IsCritical: true }:
                 turn.Refuse(step.Urgency == "danger"
@@ -110,6 +110,8 @@ internal sealed class Walker(Setting setting)
                 break;
         }
     }
+
+    private static string Else(Prompt open) => $"{(open.CanSkip ? "; or skip" : "")}{(open.CanWait ? "; or later" : "")}";
 
     /// <summary>Whether a trigger leads anywhere from here.</summary>
     public bool Leads(Turn turn, string trigger) =>

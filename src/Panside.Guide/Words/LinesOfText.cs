@@ -32,7 +32,7 @@ public static class LinesOfText
 
         if (prompt.Unit is not { } unit || prompt.Low is not { } low || prompt.High is not { } high)
         {
-            return "  [yes, no, skip, later]";
+            return $"  [yes, no{(prompt.CanSkip ? ", skip" : "")}{(prompt.CanWait ? ", later" : "")}]";
         }
 
         var last = prompt is { Last: { } value, LastMinutes: { } minutes }

@@ -50,6 +50,16 @@ internal static class Assimilation
         return [.. predicted.Zip(shift, (before, by) => before + by)];
     }
 
+    /// <summary>A reading so many deviations from all that is expected is no matter of chance.</summary>
+    public const double Far = 4.5;
+
+    /// <summary>Whether a reading is further from what the members predict than chance brings it.</summary>
+    public static bool IsFar(double[] predicted, double read, double error)
+    {
+        var (mean, variance) = Moments(predicted);
+        return double.Abs(read - mean) > Far * double.Sqrt(variance + (error * error));
+    }
+
     /// <summary>
     /// Something seen that can only be more or less likely: members are drawn anew by their likelihoods (systematic resampling),
     /// and their traits spread by as much as the drawing has narrowed them (J. Liu, M. West 2001, from memory).

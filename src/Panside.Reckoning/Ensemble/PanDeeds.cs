@@ -45,6 +45,23 @@ internal static class PanDeeds
     }
 
     /// <summary>
+    /// The cells behind the last one are at least as sweet as an even rise, by the same factor from cell to cell, from the sap to
+    /// what stands at the draw-off: no source. Where syrup stands there, sap does not stand next to it.
+    /// </summary>
+    public static void LeadUpToLast(Members members, int member)
+    {
+        var (cells, cell) = (members.Cells, members[Field.Pan][member] / members.Cells);
+        double FractionOf(double sugar) => sugar / (cell + (sugar * (1 - RigConstants.SugarLiters)));
+        var (sap, last) = (members[Field.Sap][member], FractionOf(members.LastSugar[member]));
+        for (var at = 0; at < cells - 1 && last > sap; at++)
+        {
+            var fraction = sap * double.Pow(last / sap, (at + 1.0) / cells);
+            var sugar = members[Field.Sugar + at];
+            sugar[member] = double.Max(sugar[member], fraction * cell * RigConstants.KilogramsOfSap(fraction));
+        }
+    }
+
+    /// <summary>
     /// Liters run out of the last cell in small parts; the cells level out after each. Less than none is a draw that was told too
     /// large: so much of what stands there was never gone.
     /// </summary>

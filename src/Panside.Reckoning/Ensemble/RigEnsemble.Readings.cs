@@ -22,6 +22,9 @@ public sealed partial class RigEnsemble
     /// <summary>The eye at a thermometer, in K; what it is off by all evening is a number of the members.</summary>
     private const double ThermometerEye = 0.08;
 
+    /// <summary>Whether no member explains a reading of the tank.</summary>
+    public bool IsFar(Volume tank) => IsTankKnown && Assimilation.IsFar(Gauge(), tank.Liters, GaugeLiters);
+
     /// <summary>What the tank's gauge would show: mean and standard deviation of a reading, in liters; null before the first.</summary>
     public (double Mean, double Deviation)? ExpectedTank
     {
@@ -103,7 +106,7 @@ public sealed partial class RigEnsemble
     public RigEnsemble DrawOffRead(TemperatureRise overBoilingWater, Pressure station)
     {
         var rises = new RiseTable(station);
-        return Changed((members, _) =>
+        return Changed((members, noise) =>
         {
             var predicted = new double[members.Count];
             for (var member = 0; member < members.Count; member++)
@@ -111,16 +114,16 @@ public sealed partial class RigEnsemble
                 predicted[member] = rises.Of(LastFraction(members, member)) + members[Field.ThermometerOff][member];
             }
 
-            var shows = Assimilation.Read(members, predicted, overBoilingWater.Celsius, ThermometerEye, ofSugarOnly: true);
+            var (shows, isFar) = DrawOffShows(members, predicted, overBoilingWater.Celsius, ThermometerEye, noise);
             for (var member = 0; member < members.Count; member++)
             {
-                SetLastFraction(members, member, rises.FractionAt(shows[member] - members[Field.ThermometerOff][member]));
+                SetLastFraction(members, member, rises.FractionAt(shows[member] - members[Field.ThermometerOff][member]), isFar);
             }
         });
     }
 
     /// <summary>A cooled sample from the draw-off side was read with a refractometer.</summary>
-    public RigEnsemble DrawOffRead(SugarContent sample) => Changed((members, _) =>
+    public RigEnsemble DrawOffRead(SugarContent sample) => Changed((members, noise) =>
     {
         var predicted = new double[members.Count];
         for (var member = 0; member < members.Count; member++)
@@ -128,10 +131,10 @@ public sealed partial class RigEnsemble
             predicted[member] = 100 * LastFraction(members, member);
         }
 
-        var shows = Assimilation.Read(members, predicted, sample.Brix, 0.5 + (0.02 * sample.Brix), ofSugarOnly: true);
+        var (shows, isFar) = DrawOffShows(members, predicted, sample.Brix, 0.5 + (0.02 * sample.Brix), noise);
         for (var member = 0; member < members.Count; member++)
         {
-            SetLastFraction(members, member, shows[member] / 100);
+            SetLastFraction(members, member, shows[member] / 100, isFar);
         }
     });
 
@@ -173,13 +176,26 @@ public sealed partial class RigEnsemble
     }
 
     /// <summary>
+    /// What each member is to show at the draw-off. A reading that no member comes near, as of a pan left sweeter than anyone
+    /// said, is taken as it is: neither the thermometer nor the mixing could be so far off.
+    /// </summary>
+    private static (double[] Shows, bool IsFar) DrawOffShows(Members members, double[] predicted, double read, double error, double[] noise) =>
+        Assimilation.IsFar(predicted, read, error)
+            ? ([.. noise.Select(by => read + (error * by))], true)
+            : (Assimilation.Read(members, predicted, read, error, ofSugarOnly: true), false);
+
+    /// <summary>
     /// What stands at the draw-off is set outright: it bends with its sugar, so that a regression would miss what was read, and
     /// in a long tail even spread it.
     /// </summary>
-    private static void SetLastFraction(Members members, int member, double fraction)
+    private static void SetLastFraction(Members members, int member, double fraction, bool isFar)
     {
         var most = double.Clamp(fraction, 0, MostFraction);
         members.LastSugar[member] = most * members[Field.Pan][member] / members.Cells * RigConstants.KilogramsOfSap(most);
+        if (isFar)
+        {
+            PanDeeds.LeadUpToLast(members, member);
+        }
     }
 
     private double[] Gauge()

@@ -139,6 +139,7 @@ public sealed partial class RigEnsemble
     /// </summary>
     private void Calm(Members members, int member)
     {
+        members[Field.Steam][member] = 0;
         if (members[Field.Temperature][member] < Constants.BoilingCelsius - 3)
         {
             return;
@@ -149,7 +150,6 @@ public sealed partial class RigEnsemble
         members[Field.Flame][member] *= cut;
         members[Field.Coals][member] *= cut;
         members[Field.Brick][member] *= cut;
-        members[Field.Steam][member] = 0;
     }
 
     /// <summary>A boil that is seen gets at least so many times the heat at which it would be still; coals stand for what is missing.</summary>

@@ -45,12 +45,13 @@ internal static class TimerRows
 
     private static IEnumerable<PanelRow> Forecast(Situation now)
     {
-        if (Forecasts.One(now, Forecasts.ToDraw) is { P50: { } draw, P5: { } soon })
+        var goesOn = !Dues.IsEnding(now);
+        if (goesOn && Forecasts.One(now, Forecasts.ToDraw) is { P50: { } draw, P5: { } soon })
         {
             yield return Row("Next draw", Times.Forecast(draw, "least", soon), PanelRow.Useful);
         }
 
-        if (Forecasts.One(now, Forecasts.ToLastCharge) is { P50: { } charge, P5: { } soonest })
+        if (goesOn && Forecasts.One(now, Forecasts.ToLastCharge) is { P50: { } charge, P5: { } soonest })
         {
             yield return Row("Last charge", Times.Forecast(charge, "least", soonest), PanelRow.Deciding);
         }

@@ -103,8 +103,11 @@ public class EmergencyTests
         boil.Say("pan dry", "later");
         Assert.Contains("cannot wait", boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
         Assert.Equal("emergency-dry", boil.Open!.Step);
+        Assert.False(boil.Open.CanSkip || boil.Open.CanWait);
         boil.Say("skip");
         Assert.DoesNotContain("later", boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
+        boil.Say("ok");
+        Assert.Equal("A number is asked, in, ft, m, cm, mm.", boil.Only<RefusedLine>().Why);
     }
 
     [Fact]

@@ -81,6 +81,17 @@ public class TellingTests
     }
 
     [Fact]
+    public void A_draw_off_that_no_member_comes_near_is_taken_as_it_is_and_the_thermometer_is_not_blamed()
+    {
+        var rig = EnsembleRig.Fired(EnsembleRig.Cold(true), 20);
+        var rise = BoilingPointElevation.Of(SugarContent.FromBrix(66), Tellings.Air);
+        var read = rig.DrawOffRead(rise, Tellings.Air);
+        Assert.InRange(100 * Tellings.Fractions(read).Average(), 64.5, 67.5);
+        Assert.Equal(rig.Members[Field.ThermometerOff], read.Members[Field.ThermometerOff]);
+        Assert.True(read.MinutesTo(rig.Rig.Target).At(0.5) < 30);
+    }
+
+    [Fact]
     public void A_reading_moves_the_tank_toward_it() => Likely.Sample(at =>
     {
         var rig = Tellings.Tell(at.Forced, at.Told);
