@@ -28,48 +28,44 @@ public static class RunAhead
     /// <summary>At the usual firing: minutes until the draw-off comes to the target; null where it does not within a span.</summary>
     public static double? MinutesToDraw(PracticeRig rig, long secondsSinceWood, int minutesAtMost)
     {
-        var makeup = rig.Makeup;
-        var (run, since) = (WithSap(rig.Truth), secondsSinceWood);
-        var interval = (long)makeup.Rig.Interval.TotalSeconds;
-        for (var second = 0; second <= minutesAtMost * 60; second++)
+        var target = rig.Makeup.Rig.Target.MassFraction;
+        var second = 0;
+        foreach (var truth in Fired(rig, secondsSinceWood).Take((minutesAtMost * 60) + 1))
         {
-            if (run.Pan[^1].Fraction >= makeup.Rig.Target.MassFraction)
+            if (truth.Pan[^1].Fraction >= target)
             {
                 return second / 60.0;
             }
 
-            if (since >= interval)
-            {
-                (run, since) = (Fire.Charged(makeup, run, makeup.Rig.Charge.Kilograms), 0);
-            }
-
-            run = PracticeRig.Stepped(makeup, run);
-            since++;
+            second++;
         }
 
         return null;
     }
 
-    /// <summary>Sap as it is in the tank, but without an end: the usual firing goes on only while there is sap.</summary>
-    private static Truth WithSap(Truth truth) => truth with { Tank = truth.Tank * (1000 / double.Max(truth.Tank.Mass, 0.1)) };
-
     /// <summary>At the usual firing: liters an hour over one charge to come.</summary>
     public static double Rate(PracticeRig rig, long secondsSinceWood)
     {
-        var (makeup, truth) = (rig.Makeup, rig.Truth);
-        var (run, since) = (WithSap(truth), secondsSinceWood);
+        var seconds = (int)rig.Makeup.Rig.Interval.TotalSeconds;
+        var after = Fired(rig, secondsSinceWood).ElementAt(seconds);
+        return (after.Ledger.Steam.Water - rig.Truth.Ledger.Steam.Water) / seconds * 3600;
+    }
+
+    /// <summary>The rig second by second, from now on, with its usual charge at its interval and sap without an end.</summary>
+    private static IEnumerable<Truth> Fired(PracticeRig rig, long secondsSinceWood)
+    {
+        var (makeup, tank) = (rig.Makeup, rig.Truth.Tank);
+        var truth = rig.Truth with { Tank = tank * (1000 / double.Max(tank.Mass, 0.1)) };
         var interval = (long)makeup.Rig.Interval.TotalSeconds;
-        for (var second = 0L; second < interval; second++)
+        for (var since = secondsSinceWood; ; since++)
         {
+            yield return truth;
             if (since >= interval)
             {
-                (run, since) = (Fire.Charged(makeup, run, makeup.Rig.Charge.Kilograms), 0);
+                (truth, since) = (Fire.Charged(makeup, truth, makeup.Rig.Charge.Kilograms), 0);
             }
 
-            run = PracticeRig.Stepped(makeup, run);
-            since++;
+            truth = PracticeRig.Stepped(makeup, truth);
         }
-
-        return (run.Ledger.Steam.Water - truth.Ledger.Steam.Water) / interval * 3600;
     }
 }

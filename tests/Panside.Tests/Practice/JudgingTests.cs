@@ -1,0 +1,52 @@
+using System.Globalization;
+using Panside.Commands;
+using Panside.Judging;
+
+namespace Panside.Tests.Practice;
+
+public class JudgingTests
+{
+    /// <summary>Quantiles of the standard normal at the levels kept, from a table of it (Abramowitz and Stegun, 1964, table 26.5).</summary>
+    private static readonly double[] Normal =
+    [
+        -1.95996, -1.43953, -1.15035, -0.93459, -0.75542, -0.59776, -0.45376, -0.31864, -0.18912, -0.06271,
+        0.06271, 0.18912, 0.31864, 0.45376, 0.59776, 0.75542, 0.93459, 1.15035, 1.43953, 1.95996,
+        -1.64485, -0.67449, 0.67449, 1.64485,
+    ];
+
+    /// <summary>The score of a normal forecast in closed form (Gneiting and others, Monthly Weather Review 133 (2005) 1098–1118, from memory).</summary>
+    [Theory]
+    [InlineData(0, 0.23370)]
+    [InlineData(1, 0.60244)]
+    [InlineData(-2, 1.45279)]
+    public void The_score_of_a_normal_forecast_is_the_known_one(double truth, double score) =>
+        Assert.Equal(score, Of(truth).Score, 0.02);
+
+    [Theory]
+    [InlineData(0, true, true)]
+    [InlineData(0.7, false, true)]
+    [InlineData(-1.6, false, true)]
+    [InlineData(1.7, false, false)]
+    public void A_truth_is_in_a_band_or_not(double truth, bool half, bool band)
+    {
+        Assert.Equal(half, Of(truth).IsInHalf);
+        Assert.Equal(band, Of(truth).IsInBand);
+    }
+
+    [Fact]
+    public void One_value_scores_by_its_distance() => Assert.Equal(3, (Of(1) with { LastRate = 4 }).ScoreOfLastRate);
+
+    [Fact]
+    public void A_judged_boil_tells_each_forecast_and_how_it_ended()
+    {
+        var rows = JudgedTable.Of(_ => Opening.SettingToJudge(new(null, null, "beginner", null, null), 0), 1).ToList();
+        Assert.Equal("1 boils: 1 ended, 0 scorched, 0 left too early, 0 not good", rows[^1].Split(';')[0]);
+        foreach (var forecast in new[] { "evaporation-rate", "minutes-to-draw", "minutes-to-still", "residual-evaporation" })
+        {
+            var cells = Assert.Single(rows, row => row.StartsWith($"| all | {forecast} |", StringComparison.Ordinal)).Split('|');
+            Assert.InRange(int.Parse(cells[3], CultureInfo.InvariantCulture), 5, 40);
+        }
+    }
+
+    private static Judgement Of(double truth) => new("steady-boil", "evaporation-rate", truth, Normal, null);
+}
