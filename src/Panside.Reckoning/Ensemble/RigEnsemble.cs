@@ -5,8 +5,8 @@ namespace Panside.Reckoning.Ensemble;
 
 /// <summary>
 /// What is known of a rig: many possible rigs in possible states, moved on by the minute, corrected by each reading and
-/// observation, run forward for each forecast. Immutable, and a pure function of what it was told: the same telling gives the
-/// same members on every machine.
+/// observation, run forward for each forecast. Immutable, and a pure function of what it was told. Exponentials come from the
+/// system: another platform may differ in a last digit.
 /// </summary>
 public sealed partial class RigEnsemble
 {
