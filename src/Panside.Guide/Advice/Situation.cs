@@ -23,7 +23,7 @@ public sealed class Situation
         _unmet = new(() => ClearToLeave.Unmet(this));
         _stop = new(() => ReckonStop(state.Rigs));
         _stopOnceCharged = new(() => ReckonStop(Charged));
-        _rate = new(() => IsLit ? Quantiles(state.Rigs.RatesLitersPerHour(IsFiring && state.Rig.IsBoiling)) : null);
+        _rate = new(() => IsLit ? Band.Of(state.Rigs.RatesLitersPerHour(IsFiring && state.Rig.IsBoiling).At) : null);
         _toDraw = new(ReckonDraw);
     }
 
@@ -44,16 +44,16 @@ public sealed class Situation
     public Outlook? Unfed => IsLit ? State.Rigs.WithoutFeed : null;
 
     /// <summary>All water that leaves the open pan in the next four hours, in liters; null before the fire.</summary>
-    public Band? ResidualLiters => Shutdown is { } s ? Quantiles(s.ResidualLiters) : null;
+    public Band? ResidualLiters => Shutdown is { } s ? Band.Of(s.ResidualLiters) : null;
 
     /// <summary>Minutes until the boil goes still; null before the fire.</summary>
-    public Band? StillMinutes => Shutdown is { } s ? Quantiles(s.StillMinutes) : null;
+    public Band? StillMinutes => Shutdown is { } s ? Band.Of(s.StillMinutes) : null;
 
     /// <summary>What still speaks against leaving; empty when it is safe.</summary>
     public IReadOnlyList<string> Unmet => _unmet.Value;
 
     /// <summary>Sap wanted in the tank, in liters.</summary>
-    public Band? ReserveLiters => Shutdown is { } s ? Quantiles(s.ReserveLiters) : null;
+    public Band? ReserveLiters => Shutdown is { } s ? Band.Of(s.ReserveLiters) : null;
 
     /// <summary>
     /// Water leaving the pan, in liters an hour, over the time of a charge rather than this minute: between charges it swings by
@@ -94,7 +94,7 @@ public sealed class Situation
             return State.Rig.Tank is null || StopLiters is not { } stop || RateLitersPerHour is not { P5: > 0.1 }
                 || IsHeld || !State.Rig.IsBoiling
                 ? null
-                : Quantiles(State.Rigs.MinutesToTank(Volume.FromLiters(stop)));
+                : Band.Of(State.Rigs.MinutesToTank(Volume.FromLiters(stop)).At);
         }
     }
 
@@ -164,11 +164,6 @@ public sealed class Situation
     /// <summary>The depth now, as reckoned from the last reading on.</summary>
     public Length Depth => State.Rig.Pan / Setting.Rig.PanArea;
 
-    /// <summary>The three quantiles of a band.</summary>
-    private static Band Quantiles(Func<double, double> quantile) => new(quantile(0.05), quantile(0.5), quantile(0.95));
-
-    private static Band Quantiles(RankedValues values) => Quantiles(values.At);
-
     private double? ReckonStop(RigEnsemble rigs) =>
         IsLit ? CommonPractice.StopAt(Setting, rigs, IsCautious).Liters : null;
 
@@ -179,7 +174,7 @@ public sealed class Situation
             return null;
         }
 
-        var band = Quantiles(State.Rigs.MinutesTo(Setting.Rig.Target));
+        var band = Band.Of(State.Rigs.MinutesTo(Setting.Rig.Target).At);
         return double.IsInfinity(band.P50) ? null : band with { P95 = double.Min(band.P95, RigEnsemble.LongestToDraw) };
     }
 }

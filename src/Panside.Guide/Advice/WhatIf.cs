@@ -49,7 +49,7 @@ internal static class WhatIf
 
         return shutdown.LeftLiters(0.05) < 0
             ? $"The tank can run dry, and the pan still stays over its least depth of {least}."
-            : $"{FromTo(now, Quantiles(shutdown.LeftLiters))} stays in the tank, and the pan over its least depth of {least}.";
+            : $"{FromTo(now, Band.Of(shutdown.LeftLiters))} stays in the tank, and the pan over its least depth of {least}.";
     }
 
     /// <remarks>S5: an answer never sounds more daring than common practice.</remarks>
@@ -80,7 +80,7 @@ internal static class WhatIf
         var more = now.State.Rigs.Refilled(added);
         if (now.IsHeld)
         {
-            return [$"No more wood goes in. With {sap} more, {FromTo(now, Quantiles(more.WithoutWood.LeftLiters))} would stay in the tank after the shutdown."];
+            return [$"No more wood goes in. With {sap} more, {FromTo(now, Band.Of(more.WithoutWood.LeftLiters))} would stay in the tank after the shutdown."];
         }
 
         if (now.MinutesToLastCharge is not { } before || now.StopLiters is not { } stop)
@@ -88,7 +88,7 @@ internal static class WhatIf
             return ["The last charge is not known before the pan boils."];
         }
 
-        var after = Quantiles(more.MinutesToTank(Volume.FromLiters(stop)).At);
+        var after = Band.Of(more.MinutesToTank(Volume.FromLiters(stop)).At);
         return
         [
             $"With {sap} more the last charge comes about {Clock(now, after.P50)}, {Figures.About(after.P50 - before.P50)} later than without ({Clock(now, before.P50)}).",
@@ -105,11 +105,11 @@ internal static class WhatIf
 
         var minutes = (int)double.Ceiling((until - now.State.Now!.Value.Time).TotalMinutes);
         var fired = now.State.Rigs.FiredFor(minutes, CommonPractice.LargeDraw(now.Setting.Rig.PanArea));
-        var wanted = Quantiles(fired.Then.OnceLastCharged(now.Setting.Rig.Charge).ReserveLiters);
+        var wanted = Band.Of(fired.Then.OnceLastCharged(now.Setting.Rig.Charge).ReserveLiters);
         var water = now.State.Rig.Tank is null
-            ? $"{TankUnknown}; until {Clock(until)} {FromTo(now, Quantiles(fired.BoiledLiters.At))} of water leaves the pan"
+            ? $"{TankUnknown}; until {Clock(until)} {FromTo(now, Band.Of(fired.BoiledLiters.At))} of water leaves the pan"
             : fired.TankLiters.At(0.95) <= 0 ? $"At {Clock(until)} the tank would have run dry"
-            : $"At {Clock(until)} {FromTo(now, Quantiles(fired.TankLiters.At))} would be left in the tank";
+            : $"At {Clock(until)} {FromTo(now, Band.Of(fired.TankLiters.At))} would be left in the tank";
         return
         [
             Against(now, until, minutes),
@@ -160,8 +160,6 @@ internal static class WhatIf
         var measure = units.From(Volume.FromLiters(liters));
         return Amount.Shown(measure with { Value = up ? double.Ceiling(measure.Value / step) * step : Forecasts.Rounded(measure.Value, step) });
     }
-
-    private static Band Quantiles(Func<double, double> quantile) => new(quantile(0.05), quantile(0.5), quantile(0.95));
 
     /// <summary>A clock time so many minutes from now, to the five minutes that a forecast is honest to.</summary>
     private static string Clock(Situation now, double minutes)
