@@ -53,11 +53,12 @@ internal static class Assimilation
     /// <summary>A reading so many deviations from all that is expected is no matter of chance.</summary>
     public const double Far = 4.5;
 
-    /// <summary>Whether a reading is further from what the members predict than chance brings it.</summary>
+    /// <summary>Whether a reading is further from what the members predict than chance brings it, and from each single member too.</summary>
     public static bool IsFar(double[] predicted, double read, double error)
     {
         var (mean, variance) = Moments(predicted);
-        return double.Abs(read - mean) > Far * double.Sqrt(variance + (error * error));
+        return double.Abs(read - mean) > Far * double.Sqrt(variance + (error * error))
+            && Array.TrueForAll(predicted, value => double.Abs(read - value) > Far * error);
     }
 
     /// <summary>

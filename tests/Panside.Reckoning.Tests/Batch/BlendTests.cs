@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Batch;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -20,7 +21,7 @@ public class BlendTests
 
     [Fact]
     public void Mass_and_sugar_are_kept_and_order_does_not_matter() =>
-        Gen.Select(Portions, Portions).Sample((one, other) =>
+        Gen.Select(Portions, Portions).Holds((one, other) =>
         {
             Portion both = Blend.Of(one, other);
             Portion turned = Blend.Of(other, one);
@@ -32,7 +33,7 @@ public class BlendTests
 
     [Fact]
     public void A_blend_lies_between_its_parts() =>
-        Gen.Select(Portions, Portions).Sample((one, other) =>
+        Gen.Select(Portions, Portions).Holds((one, other) =>
         {
             Portion both = Blend.Of(one, other);
             return Between(both.SugarContent.Brix, one.SugarContent.Brix, other.SugarContent.Brix)
@@ -42,7 +43,7 @@ public class BlendTests
     [Fact]
     public void The_thinner_that_is_asked_for_hits_the_target() =>
         Gen.Select(Gen.Double[0.1, 100], Gen.Double[67.5, 80], Gen.Double[60, 67], Gen.Double[0, 59], Gen.Double[1, 105])
-            .Sample((liters, heavy, target, thinner, t) =>
+            .Holds((liters, heavy, target, thinner, t) =>
             {
                 Portion batch = Of(liters, heavy, t);
                 Portion added = Blend.ThinnerToAdd(

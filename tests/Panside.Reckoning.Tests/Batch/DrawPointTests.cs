@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Batch;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
@@ -59,7 +60,7 @@ public class DrawPointTests
 
     [Fact]
     public void The_band_holds_the_point_and_is_six_tenths_of_a_degree_wide_or_more() =>
-        Gen.Select(Gen.Double[60, 70], Gen.Double[75, 108]).Sample((brix, p) =>
+        Gen.Select(Gen.Double[60, 70], Gen.Double[75, 108]).Holds((brix, p) =>
         {
             DrawPoint draw = At(brix, Pressure.FromKilopascals(p));
             return draw.Lowest < draw.Temperature && draw.Temperature < draw.Highest
@@ -68,13 +69,13 @@ public class DrawPointTests
 
     [Fact]
     public void A_heavier_target_or_a_heavier_air_draws_hotter() =>
-        Gen.Select(Gen.Double[60, 69], Gen.Double[75, 107], Gen.Double[0.01, 1]).Sample((brix, p, more) =>
+        Gen.Select(Gen.Double[60, 69], Gen.Double[75, 107], Gen.Double[0.01, 1]).Holds((brix, p, more) =>
             At(brix + more, Pressure.FromKilopascals(p)).Temperature > At(brix, Pressure.FromKilopascals(p)).Temperature
             && At(brix, Pressure.FromKilopascals(p + more)).Temperature > At(brix, Pressure.FromKilopascals(p)).Temperature);
 
     [Fact]
     public void Measured_boiling_water_gives_the_point_of_its_pressure() =>
-        Gen.Select(Gen.Double[60, 70], Gen.Double[75, 108]).Sample((brix, p) =>
+        Gen.Select(Gen.Double[60, 70], Gen.Double[75, 108]).Holds((brix, p) =>
         {
             Pressure station = Pressure.FromKilopascals(p);
             DrawPoint measured = DrawPoint.ForBoilingWater(SugarContent.FromBrix(brix), BoilingWater.TemperatureAt(station));

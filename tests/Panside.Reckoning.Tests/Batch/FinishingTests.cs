@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Batch;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -18,7 +19,7 @@ public class FinishingTests
 
     [Fact]
     public void Water_and_what_is_left_make_up_the_batch_and_the_sugar_stays() =>
-        Gen.Select(Gen.Double[0.1, 1000], Gen.Double[0.5, 65], Gen.Double[65, 85]).Sample((kilograms, from, to) =>
+        Gen.Select(Gen.Double[0.1, 1000], Gen.Double[0.5, 65], Gen.Double[65, 85]).Holds((kilograms, from, to) =>
         {
             Portion thin = Portion.OfMass(Mass.FromKilograms(kilograms), SugarContent.FromBrix(from), Cold);
             SugarContent target = SugarContent.FromBrix(to);

@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Batch;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -18,7 +19,7 @@ public class GradeTests
 
     [Fact]
     public void Less_light_is_never_a_lighter_class() =>
-        Gen.Select(Gen.Double[0, 100], Gen.Double[0, 100]).Sample((one, other) =>
+        Gen.Select(Gen.Double[0, 100], Gen.Double[0, 100]).Holds((one, other) =>
             (one >= other) == (one == other) || ColorClasses.FromTransmittance(one) <= ColorClasses.FromTransmittance(other) == (one >= other)
             || ColorClasses.FromTransmittance(one) == ColorClasses.FromTransmittance(other));
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Batch;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -31,7 +32,7 @@ public class HotPackTests
 
     [Fact]
     public void Full_containers_and_the_rest_make_up_the_batch_and_the_rest_fills_none() =>
-        Gen.Select(Gen.Double[0, 500], Gen.Double[0.05, 20], Gen.Double[60, 72], Gen.Double[70, 100]).Sample((liters, each, brix, t) =>
+        Gen.Select(Gen.Double[0, 500], Gen.Double[0.05, 20], Gen.Double[60, 72], Gen.Double[70, 100]).Holds((liters, each, brix, t) =>
         {
             Portion batch = Portion.OfVolume(Volume.FromLiters(liters), SugarContent.FromBrix(brix), Temperature.FromCelsius(t));
             ContainerFill fill = HotPack.Fill(batch, Volume.FromLiters(each), Shelf);
@@ -41,7 +42,7 @@ public class HotPackTests
 
     [Fact]
     public void Hotter_packing_shrinks_more() =>
-        Gen.Select(Gen.Double[20, 104], Gen.Double[0.01, 1]).Sample((t, more) => Fraction(t + more) > Fraction(t));
+        Gen.Select(Gen.Double[20, 104], Gen.Double[0.01, 1]).Holds((t, more) => Fraction(t + more) > Fraction(t));
 
     [Fact]
     public void Cooling_that_warms_and_containers_of_nothing_are_refused()

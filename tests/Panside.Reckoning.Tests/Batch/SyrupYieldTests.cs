@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Batch;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -45,7 +46,7 @@ public class SyrupYieldTests
 
     [Fact]
     public void Sweeter_sap_makes_more_syrup_and_a_heavier_target_less() =>
-        Gen.Select(Gen.Double[1, 19], Gen.Double[60, 69], Gen.Double[0.01, 1]).Sample((sap, target, more) =>
+        Gen.Select(Gen.Double[1, 19], Gen.Double[60, 69], Gen.Double[0.01, 1]).Holds((sap, target, more) =>
             Balance(sap + more, target) > Balance(sap, target) && Balance(sap, target + more) < Balance(sap, target));
 
     [Theory]

@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Batch;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
@@ -30,7 +31,7 @@ public class WoodAndTimeTests
 
     [Fact]
     public void The_wood_gives_the_heat_that_was_asked_at_its_efficiency() =>
-        Gen.Select(Gen.Double[0, 1.5], Gen.Double[0.05, 0.85], Gen.Enum<FirewoodSpecies>()).Sample((moisture, efficiency, species) =>
+        Gen.Select(Gen.Double[0, 1.5], Gen.Double[0.05, 0.85], Gen.Enum<FirewoodSpecies>()).Holds((moisture, efficiency, species) =>
         {
             Energy asked = OfSyrup(1);
             Mass wood = WoodForSyrup.MassFor(asked, species, moisture, efficiency);
@@ -49,7 +50,7 @@ public class WoodAndTimeTests
 
     [Fact]
     public void Wetter_wood_and_a_worse_fire_take_more() =>
-        Gen.Select(Gen.Double[0, 1.4], Gen.Double[0.06, 0.8], Gen.Double[0.001, 0.01]).Sample((moisture, efficiency, more) =>
+        Gen.Select(Gen.Double[0, 1.4], Gen.Double[0.06, 0.8], Gen.Double[0.001, 0.01]).Holds((moisture, efficiency, more) =>
             Wood(moisture + more, efficiency) > Wood(moisture, efficiency) && Wood(moisture, efficiency - more) > Wood(moisture, efficiency));
 
     [Theory]
@@ -65,7 +66,7 @@ public class WoodAndTimeTests
 
     [Fact]
     public void Half_the_rate_takes_twice_the_time_and_more_sap_longer() =>
-        Gen.Select(Gen.Double[1, 500], Gen.Double[1, 100], Gen.Double[0.1, 10]).Sample((gallons, rate, more) =>
+        Gen.Select(Gen.Double[1, 500], Gen.Double[1, 100], Gen.Double[0.1, 10]).Holds((gallons, rate, more) =>
             Math.Abs((2 * Hours(gallons, rate)) - Hours(gallons, rate / 2)) < 1e-6 * Hours(gallons, rate / 2)
             && Hours(gallons + more, rate) > Hours(gallons, rate));
 

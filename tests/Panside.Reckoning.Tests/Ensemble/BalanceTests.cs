@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 
@@ -8,7 +9,7 @@ namespace Panside.Reckoning.Tests.Ensemble;
 public class BalanceTests
 {
     [Fact]
-    public void Water_is_neither_made_nor_lost() => RandomMembers.Gen.Sample(at =>
+    public void Water_is_neither_made_nor_lost() => RandomMembers.Gen.Holds(at =>
     {
         var (before, after) = (at.Members.Copy(), at.Members);
         Stepping.Go(after, SteppingTests.Constants(at.Forced), at.Run);
@@ -22,10 +23,10 @@ public class BalanceTests
                 Closes(Was(Field.Tank) + Was(Field.Fed), Is(Field.Tank) + Is(Field.Fed));
             }
         }
-    }, iter: 300);
+    }, cases: 300);
 
     [Fact]
-    public void Sugar_is_neither_made_nor_lost() => RandomMembers.Gen.Sample(at =>
+    public void Sugar_is_neither_made_nor_lost() => RandomMembers.Gen.Holds(at =>
     {
         var (before, after) = (at.Members.Copy(), at.Members);
         Stepping.Go(after, SteppingTests.Constants(at.Forced), at.Run);
@@ -35,11 +36,11 @@ public class BalanceTests
             var brought = (after[Field.Fed][member] - before[Field.Fed][member]) * fraction * RigConstants.KilogramsOfSap(fraction);
             Closes(before.SugarOf(member) + brought, after.SugarOf(member));
         }
-    }, iter: 300);
+    }, cases: 300);
 
     /// <summary>From liquid of 0 °C: what was in the pan, came from the fire and with the feed, less what went to the air and with steam.</summary>
     [Fact]
-    public void Heat_of_the_pan_is_neither_made_nor_lost() => RandomMembers.Gen.Sample(at =>
+    public void Heat_of_the_pan_is_neither_made_nor_lost() => RandomMembers.Gen.Holds(at =>
     {
         var rig = SteppingTests.Constants(at.Forced);
         var (before, after) = (at.Members.Copy(), at.Members);
@@ -53,11 +54,11 @@ public class BalanceTests
             var steam = More(Field.Evaporated) * (rig.Latent + (RigConstants.LiterHeat * rig.BoilingCelsius));
             Closes(Heat(before, member) + taken + feed, Heat(after, member) + air + steam);
         }
-    }, iter: 300);
+    }, cases: 300);
 
     /// <summary>What wood brings stays in the stores or is given off; of that the pan never takes more than its share.</summary>
     [Fact]
-    public void Heat_of_the_fire_is_neither_made_nor_lost() => RandomMembers.Gen.Sample(at =>
+    public void Heat_of_the_fire_is_neither_made_nor_lost() => RandomMembers.Gen.Holds(at =>
     {
         var rig = SteppingTests.Constants(at.Forced);
         var members = at.Members;
@@ -83,15 +84,15 @@ public class BalanceTests
                 }
             }
         }
-    }, iter: 100);
+    }, cases: 100);
 
     [Fact]
-    public void No_pan_gets_colder_than_air_and_sap_nor_hotter_than_the_boil() => RandomMembers.Gen.Sample(at =>
+    public void No_pan_gets_colder_than_air_and_sap_nor_hotter_than_the_boil() => RandomMembers.Gen.Holds(at =>
     {
         Stepping.Go(at.Members, SteppingTests.Constants(at.Forced), at.Run with { WoodMegajoules = 0 });
         return at.Members[Field.Temperature].All(celsius => celsius is >= 0 and <= 99.5 + 1e-9)
             && at.Members[Field.Pan].All(liters => liters > 0);
-    }, iter: 300);
+    }, cases: 300);
 
     [Fact]
     public void A_boil_with_charges_draws_a_flood_and_an_empty_tank_balances()

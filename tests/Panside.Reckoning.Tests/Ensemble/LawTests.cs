@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Ensemble;
 
 namespace Panside.Reckoning.Tests.Ensemble;
@@ -11,7 +12,7 @@ public class LawTests
     /// feed in sooner.
     /// </summary>
     [Fact]
-    public void More_coals_never_make_an_earlier_still_pan() => Gen.Select(RandomMembers.Gen, Gen.Double[0, 60]).Sample((at, more) =>
+    public void More_coals_never_make_an_earlier_still_pan() => Gen.Select(RandomMembers.Gen, Gen.Double[0, 60]).Holds((at, more) =>
     {
         var run = at.Run with { WoodMegajoules = 0, StepMinutes = 1, Steps = 240, TankEnds = false };
         if (run.HeldLiters > 0)
@@ -24,10 +25,10 @@ public class LawTests
         var fewer = Stepping.Go(at.Members, SteppingTests.Constants(at.Forced), run);
         var rest = Stepping.Go(hotter, SteppingTests.Constants(at.Forced), run);
         return NeverLess(rest.StillMinutes, fewer.StillMinutes);
-    }, iter: 300);
+    }, cases: 300);
 
     [Fact]
-    public void More_coals_never_leave_less_to_boil_away() => Gen.Select(RandomMembers.Gen, Gen.Double[0, 60]).Sample((at, more) =>
+    public void More_coals_never_leave_less_to_boil_away() => Gen.Select(RandomMembers.Gen, Gen.Double[0, 60]).Holds((at, more) =>
     {
         var run = at.Run with { TankEnds = false };
         var hotter = at.Members.Copy();
@@ -35,10 +36,10 @@ public class LawTests
         Stepping.Go(at.Members, SteppingTests.Constants(at.Forced), run);
         Stepping.Go(hotter, SteppingTests.Constants(at.Forced), run);
         return NeverLess(hotter[Field.Evaporated], at.Members[Field.Evaporated]);
-    }, iter: 300);
+    }, cases: 300);
 
     [Fact]
-    public void More_sap_never_makes_a_drier_pan() => Gen.Select(RandomMembers.Gen, Gen.Double[0, 60]).Sample((at, more) =>
+    public void More_sap_never_makes_a_drier_pan() => Gen.Select(RandomMembers.Gen, Gen.Double[0, 60]).Holds((at, more) =>
     {
         var run = at.Run with { TankEnds = true };
         var fuller = at.Members.Copy();
@@ -47,17 +48,17 @@ public class LawTests
         var rest = Stepping.Go(fuller, SteppingTests.Constants(at.Forced), run);
         return NeverLess(rest.LeastLiters, less.LeastLiters)
             && NeverLess(rest.EmptyMinutes, less.EmptyMinutes);
-    }, iter: 300);
+    }, cases: 300);
 
     [Fact]
-    public void Less_heat_of_wood_never_evaporates_more() => Gen.Select(RandomMembers.Gen, Gen.Double[0, 1]).Sample((at, part) =>
+    public void Less_heat_of_wood_never_evaporates_more() => Gen.Select(RandomMembers.Gen, Gen.Double[0, 1]).Holds((at, part) =>
     {
         var wetter = at.Members.Copy();
         var run = at.Run with { TankEnds = false };
         Stepping.Go(at.Members, SteppingTests.Constants(at.Forced), run);
         Stepping.Go(wetter, SteppingTests.Constants(at.Forced), run with { WoodMegajoules = run.WoodMegajoules * part });
         return NeverLess(at.Members[Field.Evaporated], wetter[Field.Evaporated]);
-    }, iter: 300);
+    }, cases: 300);
 
     [Fact]
     public void Long_steps_tell_the_still_pan_and_its_residual_as_short_ones_do()

@@ -31,7 +31,7 @@ internal static class Tellings
         Gen.Double[-3, 3].Select(deviate => (Func<RigEnsemble, RigEnsemble>)(rig => rig.TankRead(NearTank(rig, deviate)))),
         Gen.Int[0, 103].Select(member => (Func<RigEnsemble, RigEnsemble>)(rig => rig.DrawOffRead(Shown(rig, member)))),
         Gen.Int[0, 103].Select(member => (Func<RigEnsemble, RigEnsemble>)(
-            rig => rig.DrawOffRead(BoilingPointElevation.Of(Shown(rig, member), Air), Air))),
+            rig => rig.DrawOffRead(ShownRise(rig, member), Air))),
         Gen.Double[0.5, 2].Select(quarts => (Func<RigEnsemble, RigEnsemble>)(rig => rig.Drawn(Volume.FromUsQuarts(quarts)))));
 
     /// <summary>A few things told one after the other, however wild.</summary>
@@ -49,6 +49,10 @@ internal static class Tellings
 
     /// <summary>What one member would show at the draw-off.</summary>
     public static SugarContent Shown(RigEnsemble rig, int member) => SugarContent.FromBrix(double.Clamp(100 * Fractions(rig)[member], 1, 80));
+
+    /// <summary>What the thermometer of one member would show there, over boiling water.</summary>
+    public static TemperatureRise ShownRise(RigEnsemble rig, int member) => TemperatureRise.FromCelsius(
+        BoilingPointElevation.Of(Shown(rig, member), Air).Celsius + rig.Members[Field.ThermometerOff][member]);
 
     /// <summary>The draw-off's sugar of each member, as a mass fraction.</summary>
     public static double[] Fractions(RigEnsemble rig) => [.. Enumerable.Range(0, rig.Count).Select(member =>

@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Instruments;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -30,11 +31,11 @@ public class RefractometerTests
         Within.Absolute(0.02).HoldsOver(Figures.Compare("refractometer-warm", "B65", r => Added(65, r["t_C"])));
 
     [Fact]
-    public void At_20_degrees_it_is_right() => Gen.Double[0, 75].Sample(brix => Added(brix, 20) == 0);
+    public void At_20_degrees_it_is_right() => Gen.Double[0, 75].Holds(brix => Added(brix, 20) == 0);
 
     [Fact]
     public void A_warmer_sample_holds_more_than_shown_and_more_shown_is_more() =>
-        Gen.Select(Gen.Double[1, 74], Gen.Double[10, 29], Gen.Double[0.01, 1]).Sample((brix, t, more) =>
+        Gen.Select(Gen.Double[1, 74], Gen.Double[10, 29], Gen.Double[0.01, 1]).Holds((brix, t, more) =>
             Added(brix, t + more) > Added(brix, t) && Added(brix + more, t) + more > Added(brix, t));
 
     [Theory]

@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Instruments;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -24,7 +25,7 @@ public class SapHydrometerTests
 
     [Fact]
     public void From_32_to_46_Fahrenheit_a_38_degree_glass_needs_no_correction_worth_reading() =>
-        Gen.Select(Gen.Double[1, 5], Gen.Double[32, 46]).Sample((shown, t) => Math.Abs(Added(shown, t, Cold)) < 0.055);
+        Gen.Select(Gen.Double[1, 5], Gen.Double[32, 46]).Holds((shown, t) => Math.Abs(Added(shown, t, Cold)) < 0.055);
 
     [Fact]
     public void The_wrong_calibration_is_a_fifth_of_the_sugar_in_cold_sap() =>
@@ -33,7 +34,7 @@ public class SapHydrometerTests
     [Fact]
     public void A_higher_reading_is_sweeter_sap() =>
         Gen.Select(Gen.Double[1, 19.9], Gen.Double[1e-3, 0.1], Gen.Double[32, 104], Gen.Enum<HydrometerCalibration>())
-            .Sample((shown, more, t, cal) => True(shown + more, t, cal) > True(shown, t, cal));
+            .Holds((shown, more, t, cal) => True(shown + more, t, cal) > True(shown, t, cal));
 
     [Fact]
     public void Less_than_water_shows_is_refused_and_names_the_calibration()

@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Instruments;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -42,11 +43,11 @@ public class SyrupHydrometerTests
     public void True_to_shown_and_back_returns() =>
         Gen.Select(Gen.Double[50, 75], Gen.Double[32, 221], Gen.Enum<HydrometerCalibration>())
             .Where((brix, t, cal) => Reading(brix, t, cal) is >= 45 and <= 75)
-            .Sample((brix, t, cal) => Math.Abs(True(Reading(brix, t, cal), t, cal) - brix) < 1e-7);
+            .Holds((brix, t, cal) => Math.Abs(True(Reading(brix, t, cal), t, cal) - brix) < 1e-7);
 
     [Fact]
     public void Hotter_syrup_shows_less_and_heavier_syrup_more() =>
-        Gen.Select(Gen.Double[50, 74], Gen.Double[33, 219], Gen.Double[0.01, 1]).Sample((brix, t, more) =>
+        Gen.Select(Gen.Double[50, 74], Gen.Double[33, 219], Gen.Double[0.01, 1]).Holds((brix, t, more) =>
             Reading(brix, t + more) < Reading(brix, t) && Reading(brix + more, t) > Reading(brix, t));
 
     [Fact]

@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Instruments;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
@@ -21,7 +22,7 @@ public class ThermometerTests
 
     [Fact]
     public void True_to_shown_and_back_returns() =>
-        Gen.Select(Gen.Double[0, 120], Gen.Double[-5, 5]).Sample((t, off) =>
+        Gen.Select(Gen.Double[0, 120], Gen.Double[-5, 5]).Holds((t, off) =>
         {
             TemperatureRise offset = TemperatureRise.FromCelsius(off);
             Temperature there = Thermometer.ShownAt(Temperature.FromCelsius(t), offset);

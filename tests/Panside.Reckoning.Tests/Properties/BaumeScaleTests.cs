@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -35,11 +36,11 @@ public class BaumeScaleTests
 
     [Fact]
     public void Water_is_zero_to_the_last_bit_at_any_temperature() =>
-        Gen.Double[0, 110].Sample(t => BaumeScale.DegreesBaumeOf(default, Temperature.FromCelsius(t)) == 0);
+        Gen.Double[0, 110].Holds(t => BaumeScale.DegreesBaumeOf(default, Temperature.FromCelsius(t)) == 0);
 
     [Fact]
     public void Brix_to_Baume_and_back_returns() =>
-        Gen.Select(Gen.Double[0, 85], Gen.Double[0, 100]).Sample((brix, t) =>
+        Gen.Select(Gen.Double[0, 85], Gen.Double[0, 100]).Holds((brix, t) =>
         {
             Temperature reference = Temperature.FromCelsius(t);
             double there = BaumeScale.DegreesBaumeOf(SugarContent.FromBrix(brix), reference);
@@ -48,7 +49,7 @@ public class BaumeScaleTests
 
     [Fact]
     public void More_Brix_is_more_Baume() =>
-        Gen.Select(Gen.Double[0, 84.9], Gen.Double[1e-3, 0.1]).Sample((brix, more) => Degrees(brix + more) > Degrees(brix));
+        Gen.Select(Gen.Double[0, 84.9], Gen.Double[1e-3, 0.1]).Holds((brix, more) => Degrees(brix + more) > Degrees(brix));
 
     [Theory]
     [InlineData(-0.1)]

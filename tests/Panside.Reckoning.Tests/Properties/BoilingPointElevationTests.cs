@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -53,22 +54,22 @@ public class BoilingPointElevationTests
 
     [Fact]
     public void Sugar_to_elevation_and_back_returns() =>
-        Gen.Select(Gen.Double[0, 85], Kilopascals).Sample((brix, p) =>
+        Gen.Select(Gen.Double[0, 85], Kilopascals).Holds((brix, p) =>
             Math.Abs(BoilingPointElevation.SugarContentAt(Elevation(brix, p), KPa(p)).Brix - brix) < 1e-6);
 
     [Fact]
     public void More_sugar_boils_hotter_over_the_whole_grid() =>
-        Gen.Select(Gen.Double[0, 84.9], Gen.Double[1e-3, 0.1], Kilopascals).Sample((brix, more, p) =>
+        Gen.Select(Gen.Double[0, 84.9], Gen.Double[1e-3, 0.1], Kilopascals).Holds((brix, more, p) =>
             Celsius(brix + more, p) > Celsius(brix, p));
 
     [Fact]
     public void More_pressure_lifts_the_elevation_too() =>
-        Gen.Select(Gen.Double[1, 85], Gen.Double[75, 107], Gen.Double[0.1, 1]).Sample((brix, p, more) =>
+        Gen.Select(Gen.Double[1, 85], Gen.Double[75, 107], Gen.Double[0.1, 1]).Holds((brix, p, more) =>
             Celsius(brix, p + more) > Celsius(brix, p));
 
     [Fact]
     public void The_solved_temperature_satisfies_the_equation_that_it_solves() =>
-        Gen.Select(Gen.Double[0, 85], Kilopascals).Sample((brix, p) =>
+        Gen.Select(Gen.Double[0, 85], Kilopascals).Holds((brix, p) =>
         {
             double kelvin = BoilingWater.TemperatureAt(KPa(p)).Kelvin + Celsius(brix, p);
             double x = brix / 342.296 / ((brix / 342.296) + ((100 - brix) / 18.01528));

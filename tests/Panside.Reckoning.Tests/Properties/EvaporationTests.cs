@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -18,7 +19,7 @@ public class EvaporationTests
 
     [Fact]
     public void Colder_feed_takes_more_and_twice_the_water_twice_the_heat() =>
-        Gen.Select(Gen.Double[1, 90], Gen.Double[0.01, 1], Gen.Double[0.1, 100]).Sample((feed, less, kilograms) =>
+        Gen.Select(Gen.Double[1, 90], Gen.Double[0.01, 1], Gen.Double[0.1, 100]).Holds((feed, less, kilograms) =>
             Heat(kilograms, feed - less, 99) > Heat(kilograms, feed, 99)
             && Math.Abs(Heat(2 * kilograms, feed, 99) - (2 * Heat(kilograms, feed, 99))) < 1e-9);
 

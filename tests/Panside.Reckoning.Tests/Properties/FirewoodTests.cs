@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -42,13 +43,13 @@ public class FirewoodTests
 
     [Fact]
     public void Wetter_wood_gives_less_heat_a_kilogram_and_weighs_more_a_cord() =>
-        Gen.Select(Gen.Double[0, 1.4], Gen.Double[1e-3, 0.1], Gen.Enum<FirewoodSpecies>()).Sample((m, more, species) =>
+        Gen.Select(Gen.Double[0, 1.4], Gen.Double[1e-3, 0.1], Gen.Enum<FirewoodSpecies>()).Holds((m, more, species) =>
             Heat(species, m + more) < Heat(species, m)
             && Firewood.MassOfCord(species, m + more) > Firewood.MassOfCord(species, m));
 
     [Fact]
     public void The_heat_of_the_dry_part_of_a_cord_is_not_lost_by_weighing_it_wet() =>
-        Gen.Select(Gen.Double[0, 1.5], Gen.Enum<FirewoodSpecies>()).Sample((m, species) =>
+        Gen.Select(Gen.Double[0, 1.5], Gen.Enum<FirewoodSpecies>()).Holds((m, species) =>
         {
             double wet = Firewood.HeatAsFired(species, Firewood.MassOfCord(species, m), m).Megajoules;
             Mass dry = Firewood.MassOfCord(species, 0);

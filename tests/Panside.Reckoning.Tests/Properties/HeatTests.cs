@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -20,7 +21,7 @@ public class HeatTests
 
     [Fact]
     public void Hotter_water_takes_less() =>
-        Gen.Select(Gen.Double[90, 107], Gen.Double[0.01, 1]).Sample((t, more) => Latent(t + more) < Latent(t));
+        Gen.Select(Gen.Double[90, 107], Gen.Double[0.01, 1]).Holds((t, more) => Latent(t + more) < Latent(t));
 
     [Theory]
     [InlineData(89.9)]
@@ -47,7 +48,7 @@ public class HeatTests
 
     [Fact]
     public void Firebrick_rises_without_a_step_across_every_seam() =>
-        Gen.Select(Gen.OneOf(Gen.Const(400.0), Gen.Const(600.0), Gen.Const(800.0), Gen.Const(1000.0)), Gen.Double[1e-9, 1]).Sample((seam, near) =>
+        Gen.Select(Gen.OneOf(Gen.Const(400.0), Gen.Const(600.0), Gen.Const(800.0), Gen.Const(1000.0)), Gen.Double[1e-9, 1]).Holds((seam, near) =>
             Brick(seam + near) >= Brick(seam - near) && Brick(seam + near) - Brick(seam - near) < 0.5);
 
     [Fact]
@@ -63,7 +64,7 @@ public class HeatTests
 
     [Fact]
     public void Heat_given_up_in_two_steps_is_that_of_one_and_its_slope_is_the_specific_heat() =>
-        Gen.Select(Gen.Double[0, 1199], Gen.Double[0, 1199], Gen.Double[0, 1199]).Sample((a, b, c) =>
+        Gen.Select(Gen.Double[0, 1199], Gen.Double[0, 1199], Gen.Double[0, 1199]).Holds((a, b, c) =>
             Math.Abs(Released(10, a, b) + Released(10, b, c) - Released(10, a, c)) < 1e-9
             && Math.Abs((Released(1, a + 1, a) * 1e6) - Brick(a + 0.5)) < 0.06);
 

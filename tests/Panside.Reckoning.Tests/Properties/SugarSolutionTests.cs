@@ -1,4 +1,5 @@
 using CsCheck;
+using Panside.Laws;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Tests.Support;
@@ -56,17 +57,17 @@ public class SugarSolutionTests
 
     [Fact]
     public void Sugar_to_density_and_back_returns() =>
-        Gen.Select(Brix, Celsius).Sample((brix, t) =>
+        Gen.Select(Brix, Celsius).Holds((brix, t) =>
             Math.Abs(SugarSolution.SugarContentOf(KilogramsPerCubicMeter(Density(brix, t)), Temperature.FromCelsius(t)).Brix - brix) < 1e-8);
 
     [Fact]
     public void More_sugar_is_denser_at_any_temperature() =>
-        Gen.Select(Gen.Double[0, 84.9], Gen.Double[1e-3, 0.1], Celsius).Sample((brix, more, t) =>
+        Gen.Select(Gen.Double[0, 84.9], Gen.Double[1e-3, 0.1], Celsius).Holds((brix, more, t) =>
             Density(brix + more, t) > Density(brix, t));
 
     [Fact]
     public void Warmer_is_thinner_above_ten_degrees() =>
-        Gen.Select(Brix, Gen.Double[10, 109], Gen.Double[0.01, 1]).Sample((brix, t, more) =>
+        Gen.Select(Brix, Gen.Double[10, 109], Gen.Double[0.01, 1]).Holds((brix, t, more) =>
             Density(brix, t + more) < Density(brix, t));
 
     [Theory]
@@ -89,7 +90,7 @@ public class SugarSolutionTests
 
     [Fact]
     public void The_ends_of_the_range_are_inside() =>
-        Celsius.Sample(t =>
+        Celsius.Holds(t =>
         {
             Temperature at = Temperature.FromCelsius(t);
             return SugarSolution.SugarContentOf(KilogramsPerCubicMeter(Density(0, t)), at).Brix < 1e-8
