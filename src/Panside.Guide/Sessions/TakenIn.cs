@@ -15,7 +15,7 @@ internal sealed class TakenIn(Setting setting)
         Reading reading => Read(Noted(state, reading), reading),
         Observed observed => See(
             state with { Observations = state.Observations.SetItem(observed.Name, new(observed.At, observed.Is)) }, observed),
-        Did did => Do(state with { Deeds = state.Deeds.SetItem(did.Name, new(did.At, did.Measure)) }, did),
+        Did did => Do(Spread(state, did) with { Deeds = state.Deeds.SetItem(did.Name, new(did.At, did.Measure)) }, did),
         _ => state,
     };
 
@@ -113,6 +113,12 @@ internal sealed class TakenIn(Setting setting)
         ("gradient", "clear") => state with { Rigs = state.Rigs.Seen(GradientSeen.Clear) },
         _ => state,
     };
+
+    /// <summary>Coals that are raked a second time lie level already.</summary>
+    private static SessionState Spread(SessionState state, Did did) =>
+        did.Name == DeedName.SpreadCoals && !state.Deeds.ContainsKey(DeedName.SpreadCoals)
+            ? state with { Rigs = state.Rigs.CoalsSpread() }
+            : state;
 
     private SessionState Do(SessionState state, Did did)
     {

@@ -18,6 +18,9 @@ internal static class Beginning
     /// <summary>Minutes in which what draft, wood and weather do is forgotten.</summary>
     private const double WeatherMinutes = 40;
 
+    /// <summary>What the float's mark wanders in a minute, in m: a quarter of a depth reading's worth in as long as between two of them. No source, calibrated.</summary>
+    private const double FloatMoves = 0.00012;
+
     private const ulong Seed = 0x50414E53;
     private const ulong DriftSeed = Seed + 1;
     private const ulong NoiseSeed = Seed + 2;
@@ -45,6 +48,7 @@ internal static class Beginning
             members[Field.Weather][member] = prior.Weather * random.WithinThree();
             members[Field.GaugeOff][member] = prior.GaugeOff * random.WithinThree();
             members[Field.ThermometerOff][member] = UnreadThermometer * random.WithinThree();
+            members[Field.FloatOff][member] = (rig.PanArea * prior.FloatOff).Liters * random.WithinThree();
             members[Field.Sap][member] = 0.02 * double.Exp(0.2 * random.WithinThree());
             members[Field.Temperature][member] = 4;
             members[Field.Pan][member] = liters;
@@ -54,15 +58,18 @@ internal static class Beginning
         return members;
     }
 
-    /// <summary>A minute of weather: what the fire does beside its mean wanders and comes back.</summary>
-    public static void Drift(Members members, RigPrior prior, int minute)
+    /// <summary>A minute on: what the fire does beside its mean wanders and comes back; a float is moved, wears and sticks a little.</summary>
+    public static void Drift(Members members, RigPrior prior, double panSquareMeters, int minute)
     {
         var keep = double.Exp(-1 / WeatherMinutes);
         var step = prior.Weather * double.Sqrt(1 - (keep * keep));
-        var weather = members[Field.Weather];
+        var (weather, floatOff) = (members[Field.Weather], members[Field.FloatOff]);
+        var floatMoves = FloatMoves * 1000 * panSquareMeters;
         for (var member = 0; member < members.Count; member++)
         {
-            weather[member] = (weather[member] * keep) + (step * RandomNumbers.For(DriftSeed + (ulong)minute, (ulong)member).Normal());
+            var random = RandomNumbers.For(DriftSeed + (ulong)minute, (ulong)member);
+            weather[member] = (weather[member] * keep) + (step * random.Normal());
+            floatOff[member] += floatMoves * random.Normal();
         }
     }
 

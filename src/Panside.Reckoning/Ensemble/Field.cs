@@ -36,44 +36,47 @@ internal static class Field
     /// <summary>What draft, wood and weather do to the heat for a while, as a logarithm.</summary>
     public const int Weather = 10;
 
+    /// <summary>How much more than it is said to the float holds in the pan, in liters.</summary>
+    public const int FloatOff = 11;
+
     /// <summary>How far heat to the pan is above what the size suggests, as a logarithm.</summary>
-    public const int Heat = 11;
+    public const int Heat = 12;
 
     /// <summary>Time constant of the volatiles in minutes, as a logarithm.</summary>
-    public const int FlameTime = 12;
+    public const int FlameTime = 13;
 
     /// <summary>Time constant of the coals in minutes, as a logarithm.</summary>
-    public const int CoalTime = 13;
+    public const int CoalTime = 14;
 
     /// <summary>Time constant of the brick in minutes, as a logarithm.</summary>
-    public const int BrickTime = 14;
+    public const int BrickTime = 15;
 
     /// <summary>Share of the fire's heat that goes into the brick, as a logarithm.</summary>
-    public const int ToBrick = 15;
+    public const int ToBrick = 16;
 
     /// <summary>Share of the wood's heat that its coals give off.</summary>
-    public const int CoalShare = 16;
+    public const int CoalShare = 17;
 
     /// <summary>Heat that a hot surface loses to the air, in MJ a minute, a square meter and a kelvin, as a logarithm.</summary>
-    public const int AirLoss = 17;
+    public const int AirLoss = 18;
 
     /// <summary>Vapor that a hot surface gives off, in liters a minute, a square meter and a kPa, as a logarithm.</summary>
-    public const int Vapor = 18;
+    public const int Vapor = 19;
 
     /// <summary>Exchange between neighboring cells without feed, in liters a minute and a square meter of pan, as a logarithm.</summary>
-    public const int Mixing = 19;
+    public const int Mixing = 20;
 
     /// <summary>Sugar of the sap, as a mass fraction.</summary>
-    public const int Sap = 20;
+    public const int Sap = 21;
 
     /// <summary>Error of the tank's gauge, in liters.</summary>
-    public const int GaugeOff = 21;
+    public const int GaugeOff = 22;
 
     /// <summary>Error of the thermometer's rise over boiling water, in K.</summary>
-    public const int ThermometerOff = 22;
+    public const int ThermometerOff = 23;
 
     /// <summary>Sugar of the first cell, in kg; the other cells' follow.</summary>
-    public const int Sugar = 23;
+    public const int Sugar = 24;
 
     /// <summary>The first of the numbers that stay through a boil.</summary>
     public const int FirstTrait = Heat;

@@ -11,7 +11,8 @@ namespace Panside.Reckoning.Ensemble;
 /// <param name="CoalMinutes">Time constant of the coals.</param>
 /// <param name="BrickMinutes">Time constant of the brick, at 15 lb of brick a square foot of pan.</param>
 /// <param name="ToPan">Share of the fire's heat that reaches the pan at once.</param>
-internal readonly record struct FireConstants(double FlameMinutes, double CoalMinutes, double BrickMinutes, double ToPan)
+/// <param name="Soak">The part of that share which brick takes up first as long as it is cold beside the fire.</param>
+internal readonly record struct FireConstants(double FlameMinutes, double CoalMinutes, double BrickMinutes, double ToPan, double Soak)
 {
     /// <summary>Share of the wood's heat that is given off by the coals: 0.25 to 0.40, from memory.</summary>
     public const double CoalShare = 0.35;
@@ -20,16 +21,16 @@ internal readonly record struct FireConstants(double FlameMinutes, double CoalMi
     /// Share of the fire's heat that goes into the brick: so much that hot brick boils on after the coals have gone, although cold
     /// feed and vapor take from what it gives.
     /// </summary>
-    public const double ToBrick = 0.18;
+    public const double ToBrick = 0.19;
 
     /// <summary>Share of the brick's heat that comes to the pan.</summary>
     public const double BrickToPan = 0.55;
 
     /// <summary>By the stack alone.</summary>
-    public static readonly FireConstants Natural = new(6, 28, 55, 0.29);
+    public static readonly FireConstants Natural = new(6, 29, 46, 0.29, 0.35);
 
     /// <summary>With a blower: coals and brick give up their heat about three times as fast.</summary>
-    public static readonly FireConstants Forced = new(4, 7, 16, 0.27);
+    public static readonly FireConstants Forced = new(4, 7, 15, 0.252, 0.45);
 
     /// <summary>The constants for a draft.</summary>
     public static FireConstants Of(bool forcedDraft) => forcedDraft ? Forced : Natural;

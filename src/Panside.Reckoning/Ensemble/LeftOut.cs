@@ -7,21 +7,30 @@ namespace Panside.Reckoning.Ensemble;
 internal static class LeftOut
 {
     /// <summary>Of the rate over one charge.</summary>
-    public const double OfRate = 0.1;
+    public const double OfRate = 0.045;
 
     /// <summary>Of the time to a draw.</summary>
-    public const double OfDraw = 0.45;
+    public const double OfDraw = 0.22;
+
+    /// <summary>Of the time to a draw beside that, in minutes and no logarithm: what stands at the draw-off swings with each charge.</summary>
+    public const double OfDrawMinutes = 7;
 
     /// <summary>Of the water that leaves after the last charge.</summary>
-    public const double OfResidual = 0.08;
+    public const double OfResidual = 0.03;
 
     /// <summary>Values of members, each off by a chance of its own; the same for the same telling.</summary>
-    public static double[] Widened(double[] values, double deviation, RigEnsemble rig)
+    /// <param name="values">One for each member, changed in place.</param>
+    /// <param name="deviation">By how much, as a logarithm.</param>
+    /// <param name="rig">Whose they are.</param>
+    /// <param name="more">By how much beside that, in their own unit; no value comes below 0 by it.</param>
+    public static double[] Widened(double[] values, double deviation, RigEnsemble rig, double more = 0)
     {
         var noise = Beginning.Noise(values.Length, rig.Told, Purpose);
+        var added = more > 0 ? Beginning.Noise(values.Length, rig.Told, Purpose + 1) : null;
         for (var member = 0; member < values.Length; member++)
         {
             values[member] *= double.Exp(deviation * noise[member]);
+            values[member] = added is null ? values[member] : double.Max(values[member] + (more * added[member]), 0);
         }
 
         return values;

@@ -24,10 +24,15 @@ internal sealed class Members
         }
     }
 
-    private Members(Members from)
+    private Members(Members from, bool sharesTraits)
     {
         (Count, Cells) = (from.Count, from.Cells);
-        _fields = [.. from._fields.Select(field => (double[])field.Clone())];
+        _fields = new double[from._fields.Length][];
+        for (var field = 0; field < _fields.Length; field++)
+        {
+            var isTrait = field is >= Field.FirstTrait and < Field.Sugar;
+            _fields[field] = sharesTraits && isTrait ? from._fields[field] : (double[])from._fields[field].Clone();
+        }
     }
 
     /// <summary>How many.</summary>
@@ -46,7 +51,10 @@ internal sealed class Members
     public double[] LastSugar => _fields[^1];
 
     /// <summary>A copy to change.</summary>
-    public Members Copy() => new(this);
+    public Members Copy() => new(this, sharesTraits: false);
+
+    /// <summary>A copy to run on: what stays through a boil is shared with it, and must not be changed there.</summary>
+    public Members ToRun() => new(this, sharesTraits: true);
 
     /// <summary>The members at these places, in this order.</summary>
     public Members Picked(ReadOnlySpan<int> places)

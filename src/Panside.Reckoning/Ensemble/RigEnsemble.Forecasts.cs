@@ -34,7 +34,7 @@ public sealed partial class RigEnsemble
     {
         if (_onceCharged is not { } known || known.Wood != wood)
         {
-            var members = Members.Copy();
+            var members = Members.ToRun();
             Array.Clear(members[Field.Flame]);
             _onceCharged = known = (wood, Outlook.Of(With(members, Told, Minute).Charged(wood), fed: true));
         }
@@ -75,7 +75,7 @@ public sealed partial class RigEnsemble
 
     private RankedValues ReckonMinutesTo(SugarContent atDrawOff)
     {
-        var members = Members.Copy();
+        var members = Members.ToRun();
         var minutes = Stepping.Go(members, Constants, new()
         {
             Steps = DrawSteps,
@@ -84,7 +84,7 @@ public sealed partial class RigEnsemble
             HeldLiters = HeldLiters,
             DrawFraction = atDrawOff.MassFraction,
         }).DrawMinutes;
-        return new(LeftOut.Widened(minutes, LeftOut.OfDraw, this));
+        return new(LeftOut.Widened(minutes, LeftOut.OfDraw, this, LeftOut.OfDrawMinutes));
     }
 
     /// <summary>Minutes until the tank has come down to a volume at the usual firing; 0 where it has.</summary>
@@ -107,7 +107,7 @@ public sealed partial class RigEnsemble
     /// <param name="withoutSugar">Whether only heat and water are asked for.</param>
     internal RigEnsemble Ran(double minutes, double woodMegajoulesPerMinute, bool tankEnds, bool withoutSugar = false)
     {
-        var members = Members.Copy();
+        var members = Members.ToRun();
         var steps = (int)double.Ceiling(minutes / 2);
         Stepping.Go(members, Constants, new()
         {
@@ -124,7 +124,7 @@ public sealed partial class RigEnsemble
     /// <summary>With the flames that the usual firing keeps up on the mean, so that it does not matter when in a charge one asks.</summary>
     private RigEnsemble MidCharge()
     {
-        var members = Members.Copy();
+        var members = Members.ToRun();
         for (var member = 0; member < members.Count; member++)
         {
             members[Field.Flame][member] = FiringMegajoulesPerMinute * (1 - members[Field.CoalShare][member])

@@ -104,7 +104,7 @@ public sealed partial class RigEnsemble
     }
 
     private Firing FiringWith(Volume draw) => new(
-        Members.Copy(),
+        Members.ToRun(),
         Constants,
         FiringMegajoulesPerMinute,
         new() { Steps = 1, StepMinutes = 1, HeldLiters = HeldLiters, TankEnds = IsTankKnown, DrawFraction = Rig.Target.MassFraction },

@@ -10,8 +10,11 @@ public sealed partial class RigEnsemble
     /// <summary>An eye at a tank's gauge and its half-gallon marks: common practice, no source.</summary>
     private const double GaugeLiters = 1.0;
 
-    /// <summary>A ruler in a boiling pan.</summary>
+    /// <summary>A ruler in a boiling pan, read to the eighth of an inch.</summary>
     private const double RulerMeters = 0.0015;
+
+    /// <summary>So many deviations from what is reckoned a depth is no matter of the ruler: sooner than elsewhere, since a failing feed burns the pan.</summary>
+    private const double FarDepth = 3.5;
 
     /// <summary>A deeper pan by less than this is the ruler's doing, and no sap poured in.</summary>
     private const double PouredLiters = 4;
@@ -75,32 +78,65 @@ public sealed partial class RigEnsemble
         return Changed((members, _) => Assimilation.Read(members, Gauge(), read.Liters, GaugeLiters));
     }
 
-    /// <summary>The pan's depth was read; the float is taken to hold it there.</summary>
+    /// <summary>
+    /// The pan's depth was read. Under a fire it tells of the pan and of where the float holds it. A depth that no member comes
+    /// near is taken as it is, and the float is taken to hold it there: sap was poured in, the float was set otherwise, or the
+    /// feed fails.
+    /// </summary>
     /// <param name="read">What the ruler shows.</param>
     /// <param name="lit">Whether there is a fire: before, the pan's sugar content is kept; after, what is missing is water and what is more is sap.</param>
-    public RigEnsemble DepthRead(Length read, bool lit) => Changed(
+    public RigEnsemble DepthRead(Length read, bool lit) =>
+        !lit ? FilledTo(read)
+        : IsFarDepth(read) ? SetTo(read)
+        : Changed((members, _) => Assimilation.Read(members, Depths(), read.Meters, RulerMeters));
+
+    /// <summary>A cold pan can be filled higher than its float holds it, and then boils down to it; lower it can only be where the float holds less.</summary>
+    private RigEnsemble FilledTo(Length read) => Changed(
         (members, noise) =>
         {
             for (var member = 0; member < members.Count; member++)
             {
-                var before = members[Field.Pan][member];
-                var to = double.Max((Rig.PanArea * (read + Length.FromMeters(RulerMeters * noise[member]))).Liters, 0.1);
-                if (!lit)
-                {
-                    members[Field.Pan][member] = to;
-                    PanDeeds.ScaleSugar(members, member, to / before);
-                }
-                else if (to - before > PouredLiters)
-                {
-                    PanDeeds.Pour(members, member, to - before, Constants.SapCelsius);
-                }
-                else
-                {
-                    members[Field.Pan][member] = to;
-                }
+                var (before, to) = (members[Field.Pan][member], Reads(read, noise[member]));
+                members[Field.Pan][member] = to;
+                PanDeeds.ScaleSugar(members, member, to / before);
             }
         },
-        Rig.HasFloat && read > Rig.LeastDepth ? read : HeldDepth);
+        Rig.HasFloat && read > Rig.LeastDepth && read < HeldDepth ? read : HeldDepth);
+
+    private RigEnsemble SetTo(Length read)
+    {
+        var isHeld = Rig.HasFloat && read > Rig.LeastDepth;
+        return Changed(
+            (members, noise) =>
+            {
+                for (var member = 0; member < members.Count; member++)
+                {
+                    var (before, to) = (members[Field.Pan][member], Reads(read, noise[member]));
+                    if (to - before > PouredLiters)
+                    {
+                        PanDeeds.Pour(members, member, to - before, Constants.SapCelsius);
+                    }
+                    else
+                    {
+                        members[Field.Pan][member] = to;
+                    }
+
+                    members[Field.FloatOff][member] = isHeld ? to - (Rig.PanArea * read).Liters : members[Field.FloatOff][member];
+                }
+            },
+            isHeld ? read : HeldDepth);
+    }
+
+    private bool IsFarDepth(Length read)
+    {
+        var (mean, variance) = Assimilation.Moments(Depths());
+        return double.Abs(read.Meters - mean) > FarDepth * double.Sqrt(variance + (RulerMeters * RulerMeters));
+    }
+
+    /// <summary>The pan's depth in each member, in meters.</summary>
+    private double[] Depths() => [.. Members[Field.Pan].Select(liters => liters / 1000 / Constants.Area)];
+
+    private double Reads(Length read, double noise) => double.Max((Rig.PanArea * (read + Length.FromMeters(RulerMeters * noise))).Liters, 0.1);
 
     /// <summary>The thermometer at the draw-off stands so far over boiling water today.</summary>
     public RigEnsemble DrawOffRead(TemperatureRise overBoilingWater, Pressure station)

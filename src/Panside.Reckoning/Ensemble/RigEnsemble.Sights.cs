@@ -163,7 +163,8 @@ public sealed partial class RigEnsemble
             return;
         }
 
-        var perMegajoule = double.Exp(members[Field.Heat][member] + members[Field.Weather][member]) * Constants.ToPan
+        var perMegajoule = double.Exp(members[Field.Heat][member] + members[Field.Weather][member])
+            * Constants.ToPan * (1 - Constants.Soak)
             * (1 - double.Exp(-1 / double.Exp(members[Field.CoalTime][member])));
         members[Field.Coals][member] += ((lost * times) - heat) / perMegajoule;
     }
@@ -174,8 +175,9 @@ public sealed partial class RigEnsemble
         double Of(int field) => double.Exp(members[field][member]);
         double Gives(int store, int time) => members[store][member] * (1 - double.Exp(-1 / Of(time)));
         var fire = Gives(Field.Flame, Field.FlameTime) + Gives(Field.Coals, Field.CoalTime);
+        var soaks = Constants.Soak * double.Max(fire - (members[Field.Brick][member] * Constants.BrickEvens), 0);
         var heat = double.Exp(members[Field.Heat][member] + members[Field.Weather][member])
-            * ((Constants.ToPan * fire) + (Constants.BrickToPan * Gives(Field.Brick, Field.BrickTime)));
+            * ((Constants.ToPan * (fire - soaks)) + (Constants.BrickToPan * Gives(Field.Brick, Field.BrickTime)));
         var lost = Constants.Area * ((Of(Field.AirLoss) * (Constants.BoilingCelsius - Constants.AirCelsius))
             + (Of(Field.Vapor) * Constants.BoilingKilopascals * Constants.Latent));
         return (heat, lost);

@@ -85,10 +85,10 @@ public sealed partial class RigEnsemble
             return this;
         }
 
-        var members = Members.Copy();
+        var members = Members.ToRun();
         for (var minute = Minute + 1; minute <= Minute + minutes; minute++)
         {
-            Beginning.Drift(members, Prior, minute);
+            Beginning.Drift(members, Prior, Constants.Area, minute);
             Stepping.Go(members, Constants, new()
             {
                 Steps = 1,
@@ -111,6 +111,15 @@ public sealed partial class RigEnsemble
             var coals = members[Field.CoalShare][member];
             members[Field.Flame][member] += own * (1 - coals);
             members[Field.Coals][member] += own * coals;
+        }
+    });
+
+    /// <summary>Coals were raked level: air comes through all of the bed, and it burns the faster (by how much: no source, calibrated).</summary>
+    public RigEnsemble CoalsSpread() => Changed((members, noise) =>
+    {
+        for (var member = 0; member < members.Count; member++)
+        {
+            members[Field.CoalTime][member] -= 0.15 + (0.05 * noise[member]);
         }
     });
 

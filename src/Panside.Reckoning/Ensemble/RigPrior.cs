@@ -1,3 +1,5 @@
+using Panside.Reckoning.Quantities;
+
 namespace Panside.Reckoning.Ensemble;
 
 /// <summary>
@@ -10,7 +12,7 @@ public sealed record RigPrior
     public static RigPrior Default { get; } = new();
 
     /// <summary>Heat that comes to the pan.</summary>
-    public double Heat { get; init; } = 0.2;
+    public double Heat { get; init; } = 0.17;
 
     /// <summary>Its median beside what the size suggests, as a logarithm.</summary>
     public double HeatMean { get; init; }
@@ -19,13 +21,13 @@ public sealed record RigPrior
     public double FlameTime { get; init; } = 0.3;
 
     /// <summary>Time constant of the coals.</summary>
-    public double CoalTime { get; init; } = 0.35;
+    public double CoalTime { get; init; } = 0.24;
 
     /// <summary>Time constant of the brick.</summary>
-    public double BrickTime { get; init; } = 0.35;
+    public double BrickTime { get; init; } = 0.24;
 
     /// <summary>Share of the heat that goes into the brick.</summary>
-    public double ToBrick { get; init; } = 0.35;
+    public double ToBrick { get; init; } = 0.24;
 
     /// <summary>Share of the wood's heat in its coals; not a logarithm.</summary>
     public double CoalShare { get; init; } = 0.04;
@@ -40,10 +42,13 @@ public sealed record RigPrior
     public double Mixing { get; init; } = 0.6;
 
     /// <summary>What draft, wood and weather do to the heat from hour to hour.</summary>
-    public double Weather { get; init; } = 0.08;
+    public double Weather { get; init; } = 0.065;
 
     /// <summary>A charge beside its stated mass.</summary>
     public double Charge { get; init; } = 0.08;
+
+    /// <summary>What the float holds in the pan beside what is said.</summary>
+    public Length FloatOff { get; init; } = Length.FromMeters(0.003);
 
     /// <summary>A tank gauge that reads high or low all evening, in liters.</summary>
     public double GaugeOff { get; init; } = 0.5;

@@ -12,7 +12,7 @@ internal readonly record struct Run
     /// <summary>Heat of the wood that goes in, in MJ a minute, evenly; 0 with no more wood.</summary>
     public double WoodMegajoules { get; init; }
 
-    /// <summary>Liters that the float holds the pan at; 0 without feed.</summary>
+    /// <summary>Liters that the float is said to hold the pan at, beside which each member has its own; 0 without feed.</summary>
     public double HeldLiters { get; init; }
 
     /// <summary>Whether the feed ends with what is in the tank.</summary>

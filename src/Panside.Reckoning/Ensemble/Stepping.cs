@@ -65,7 +65,8 @@ internal static class Stepping
         var liter = RigConstants.LiterHeat / rig.Latent;
         var (kelvins, carried) = (1 / liter, (1 / liter) + rig.BoilingCelsius);
         var (boiling, cold) = (new Vector<double>(rig.BoilingCelsius), new Vector<double>(rig.AirCelsius));
-        var (airVapor, held, film) = (VaporPressure.Over(zero, cold), new Vector<double>(run.HeldLiters), new Vector<double>(Film));
+        var (airVapor, held, film) = (VaporPressure.Over(zero, cold), Held(members, run.HeldLiters, at), new Vector<double>(Film));
+        var (soak, evens) = (new Vector<double>(rig.Soak), new Vector<double>(rig.BrickEvens * run.StepMinutes));
         var draws = run.DrawFraction > 0;
         var drawn = new Vector<double>(run.DrawFraction / (1 - ((1 - RigConstants.SugarLiters) * run.DrawFraction)) / sugar.Length);
 
@@ -85,10 +86,11 @@ internal static class Stepping
             var fire = flames + glows;
             flame -= flames;
             coals -= glows;
-            brick += (pace.ToBrick * fire) - gives;
+            var soaks = soak * Vector.MaxNative(fire - (brick * evens), zero);
+            brick += (pace.ToBrick * fire) + (soaks * rig.ToPan) - gives;
 
             // The surface first; what is left warms the pan up to the boil; what is left of that boils.
-            var heat = (pace.ToPan * fire) + (pace.BrickToPan * gives);
+            var heat = (pace.ToPan * (fire - soaks)) + (pace.BrickToPan * gives);
             var (over, most) = (celsius - cold, Vector.MaxNative(pan - film, zero));
             var body = pan * liter;
             var warmth = body * over;
@@ -151,6 +153,10 @@ internal static class Stepping
         Vector<double> Of(int field) => new(members[field], at);
         void Store(int field, Vector<double> value) => value.CopyTo(members[field], at);
     }
+
+    /// <summary>What each member's float holds in the pan.</summary>
+    private static Vector<double> Held(Members members, double liters, int at) =>
+        liters > 0 ? Vector.MaxNative(new Vector<double>(liters) + new Vector<double>(members[Field.FloatOff], at), Vector<double>.Zero) : default;
 
     /// <summary>
     /// Sugar moves with the liquid. Every cell holds the same volume, and each loses the same share to steam, so that of the

@@ -45,7 +45,7 @@ internal static class PracticeCommand
             var arguments = guided.Read(parsed);
             if (parsed.GetValue(judge) is { } boils)
             {
-                return Judged(arguments, boils);
+                return Judged(arguments, boils, parsed.GetValue(seed));
             }
 
             if (arguments.Journal is { } path && File.Exists(path) && new FileInfo(path).Length > 0)
@@ -88,7 +88,7 @@ internal static class PracticeCommand
         return outcome.IsGood ? ExitStatus.Done : ExitStatus.Wrong;
     }
 
-    private static int Judged(GuidedArguments arguments, int boils)
+    private static int Judged(GuidedArguments arguments, int boils, long seed)
     {
         if (boils < 1)
         {
@@ -96,7 +96,7 @@ internal static class PracticeCommand
         }
 
         // A setting of its own for each boil: they run at the same time.
-        foreach (var row in JudgedTable.Of(boil => Opening.SettingToJudge(arguments, boil), boils))
+        foreach (var row in JudgedTable.Of(boil => Opening.SettingToJudge(arguments, boil), boils, seed))
         {
             Console.Out.WriteLine(row);
         }

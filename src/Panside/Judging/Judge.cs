@@ -18,7 +18,11 @@ internal static class Judge
 {
     private const int EveryMinutes = 18;
 
-    private const int DrawMinutesAtMost = 240;
+    /// <summary>
+    /// A draw is judged where it is told to come by then. What is judged is chosen by what was told, never by what came: to
+    /// leave out the draws that came late would make every forecast look late.
+    /// </summary>
+    private const double DrawToldBy = 240;
 
     private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
 
@@ -70,9 +74,10 @@ internal static class Judge
         yield return new(
             phase, Forecasts.Rate, RunAhead.Rate(rig, sinceWood),
             Of(door.State.Rigs.RatesLitersPerHour(firing: true).At), door.LastRate);
-        if (RunAhead.MinutesToDraw(rig, sinceWood, DrawMinutesAtMost) is { } minutes && phase != "draw-off")
+        var draw = Of(level => double.Min(door.State.Rigs.MinutesTo(setting.Rig.Target).At(level), RigEnsemble.LongestToDraw));
+        if (draw[Judgement.Middle] <= DrawToldBy && phase != "draw-off")
         {
-            var draw = Of(level => double.Min(door.State.Rigs.MinutesTo(setting.Rig.Target).At(level), RigEnsemble.LongestToDraw));
+            var minutes = RunAhead.MinutesToDraw(rig, sinceWood, (int)RigEnsemble.LongestToDraw) ?? RigEnsemble.LongestToDraw;
             yield return new(phase, Forecasts.ToDraw, minutes, draw, null);
         }
     }

@@ -7,13 +7,14 @@ namespace Panside.Judging;
 /// <summary>Many judged boils as a table.</summary>
 internal static class JudgedTable
 {
-    /// <summary>Practises boils with seeds from 1 on, over all scenarios in turn, and tells how the forecasts fared.</summary>
+    /// <summary>Practises boils with seeds from one on, over all scenarios in turn, and tells how the forecasts fared.</summary>
     /// <param name="setting">What boil number so many runs on.</param>
     /// <param name="boils">How many.</param>
-    public static IEnumerable<string> Of(Func<int, Setting> setting, int boils)
+    /// <param name="seed">The first boil's.</param>
+    public static IEnumerable<string> Of(Func<int, Setting> setting, int boils, long seed)
     {
         var judged = new JudgedBoil[boils];
-        Parallel.For(0, boils, boil => judged[boil] = Judge.Boil(setting(boil), Scenario.All[boil / 4 % Scenario.All.Count], boil + 1));
+        Parallel.For(0, boils, boil => judged[boil] = Judge.Boil(setting(boil), Scenario.All[boil / 4 % Scenario.All.Count], seed + boil));
         return Rows(judged);
     }
 
@@ -44,8 +45,8 @@ internal static class JudgedTable
 
     private static string Row(string phase, string forecast, IReadOnlyList<Judgement> judged)
     {
-        var half = 100.0 * judged.Count(one => one.IsInHalf) / judged.Count;
-        var band = 100.0 * judged.Count(one => one.IsInBand) / judged.Count;
+        var half = 100.0 * judged.Average(one => one.InHalf);
+        var band = 100.0 * judged.Average(one => one.InBand);
         var score = judged.Average(one => one.Score);
         var compared = judged.Where(one => one.ScoreOfLastRate is not null).ToList();
         var last = compared.Count > 0 ? compared.Average(one => one.ScoreOfLastRate!.Value) : double.NaN;

@@ -14,14 +14,17 @@ internal sealed record Judgement(string Phase, string Forecast, double Truth, IR
 
     private const int Points = 20;
 
+    /// <summary>The place of the last quantile below the middle.</summary>
+    public const int Middle = (Points / 2) - 1;
+
     /// <summary>The middle of the forecast.</summary>
-    public double Median => (Quantile[(Points / 2) - 1] + Quantile[Points / 2]) / 2;
+    public double Median => (Quantile[Middle] + Quantile[Middle + 1]) / 2;
 
-    /// <summary>Whether the middle half covers the truth.</summary>
-    public bool IsInHalf => Truth >= Quantile[Points + 1] && Truth <= Quantile[Points + 2];
+    /// <summary>How far the middle half covers the truth: 0 or 1, or between where many quantiles are the truth.</summary>
+    public double InHalf => Share(Points + 1, Points + 2);
 
-    /// <summary>Whether the 90 % band covers the truth.</summary>
-    public bool IsInBand => Truth >= Quantile[Points] && Truth <= Quantile[Points + 3];
+    /// <summary>How far the 90 % band covers the truth.</summary>
+    public double InBand => Share(Points, Points + 3);
 
     /// <summary>
     /// The continuous ranked probability score by the mean of the pinball losses of evenly spaced quantiles (F. Laio, S. Tamea,
@@ -44,4 +47,21 @@ internal sealed record Judgement(string Phase, string Forecast, double Truth, IR
 
     /// <summary>The same score of the one value that the last rate says: its distance.</summary>
     public double? ScoreOfLastRate => LastRate is { } value ? double.Abs(Truth - value) : null;
+
+    /// <summary>
+    /// A forecast can hold one value for likely in itself: a pan that does not boil is still in 0 minutes. Where that comes true
+    /// it lies inside and outside any band by turns; it counts by the part of its quantiles that are inside (the randomized
+    /// probability integral transform of C. Czado, T. Gneiting, L. Held, Biometrics 65 (2009) 1254–1261, its mean; from memory).
+    /// </summary>
+    private double Share(int low, int high)
+    {
+        var evenly = Quantile.Take(Points).ToList();
+        var (below, upTo) = (evenly.Count(value => value < Truth) / (double)Points, evenly.Count(value => value <= Truth) / (double)Points);
+        if (upTo > below)
+        {
+            return double.Max(double.Min(upTo, Levels[high]) - double.Max(below, Levels[low]), 0) / (upTo - below);
+        }
+
+        return Truth >= Quantile[low] && Truth <= Quantile[high] ? 1 : 0;
+    }
 }

@@ -73,8 +73,9 @@ public class BalanceTests
                 double Is(int field) => members[field][member];
                 var wood = one.WoodMegajoules * one.StepMinutes;
                 var fire = Was(Field.Flame) + Was(Field.Coals) + wood - Is(Field.Flame) - Is(Field.Coals);
-                var brick = Was(Field.Brick) + (double.Exp(Was(Field.ToBrick)) * fire) - Is(Field.Brick);
-                var comes = double.Exp(Was(Field.Heat) + Was(Field.Weather)) * ((rig.ToPan * fire) + (rig.BrickToPan * brick));
+                var soaked = rig.Soak * double.Max(fire - (Was(Field.Brick) * rig.BrickEvens * one.StepMinutes), 0);
+                var brick = Was(Field.Brick) + (double.Exp(Was(Field.ToBrick)) * fire) + (rig.ToPan * soaked) - Is(Field.Brick);
+                var comes = double.Exp(Was(Field.Heat) + Was(Field.Weather)) * ((rig.ToPan * (fire - soaked)) + (rig.BrickToPan * brick));
                 var takes = taken[member] * rig.Latent;
                 Assert.True(fire >= 0 && brick >= 0);
                 Assert.True(takes <= comes + 1e-9);

@@ -17,6 +17,7 @@ public class LawTests
         var run = at.Run with { WoodMegajoules = 0, StepMinutes = 1, Steps = 240, TankEnds = false };
         if (run.HeldLiters > 0)
         {
+            Array.Clear(at.Members[Field.FloatOff]);
             Array.Fill(at.Members[Field.Pan], run.HeldLiters);
         }
 

@@ -10,6 +10,7 @@ internal sealed class ScalarMember(RigConstants rig, Run run)
 {
     private readonly double _minutes = run.StepMinutes;
     private double[] _sugar = [];
+    private double _floatOff;
 
     public double Flame { get; private set; }
 
@@ -47,6 +48,7 @@ internal sealed class ScalarMember(RigConstants rig, Run run)
         double Of(int field) => members[field][member];
         (Flame, Coals, Brick) = (Of(Field.Flame), Of(Field.Coals), Of(Field.Brick));
         (Pan, Celsius, Tank) = (Of(Field.Pan), Of(Field.Temperature), Of(Field.Tank));
+        _floatOff = Of(Field.FloatOff);
         (Evaporated, Fed) = (Of(Field.Evaporated), Of(Field.Fed));
         _sugar = [.. Enumerable.Range(0, members.Cells).Select(cell => Of(Field.Sugar + cell))];
         var traits = new Traits(
@@ -84,7 +86,7 @@ internal sealed class ScalarMember(RigConstants rig, Run run)
             ? rig.BoilingCelsius
             : ((Pan * heatOfLiter * Celsius) + heat - air - (gone * (rig.Latent + (heatOfLiter * rig.BoilingCelsius)))) / (left * heatOfLiter);
 
-        var fed = Math.Max(run.HeldLiters - left, 0);
+        var fed = run.HeldLiters > 0 ? Math.Max(Math.Max(run.HeldLiters + _floatOff, 0) - left, 0) : 0;
         fed = run.TankEnds ? Math.Min(fed, Tank) : fed;
         Celsius = ((left * warmed) + (fed * rig.SapCelsius)) / (left + fed);
         if (!run.WithoutSugar)
@@ -109,8 +111,9 @@ internal sealed class ScalarMember(RigConstants rig, Run run)
         var (flames, glows, gives) = (Flame * of.FlameGives, Coals * of.CoalsGive, Brick * of.BrickGives);
         Flame -= flames;
         Coals -= glows;
-        Brick += (of.ToBrick * (flames + glows)) - gives;
-        return of.Heat * ((rig.ToPan * (flames + glows)) + (rig.BrickToPan * gives));
+        var soaks = rig.Soak * Math.Max(flames + glows - (Brick * rig.BrickEvens * _minutes), 0);
+        Brick += (of.ToBrick * (flames + glows)) + (rig.ToPan * soaks) - gives;
+        return of.Heat * ((rig.ToPan * (flames + glows - soaks)) + (rig.BrickToPan * gives));
     }
 
     private void Move(in Traits of, double fed, double left)

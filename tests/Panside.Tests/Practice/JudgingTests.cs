@@ -23,14 +23,27 @@ public class JudgingTests
         Assert.Equal(score, Of(truth).Score, 0.02);
 
     [Theory]
-    [InlineData(0, true, true)]
-    [InlineData(0.7, false, true)]
-    [InlineData(-1.6, false, true)]
-    [InlineData(1.7, false, false)]
-    public void A_truth_is_in_a_band_or_not(double truth, bool half, bool band)
+    [InlineData(0, 1, 1)]
+    [InlineData(0.7, 0, 1)]
+    [InlineData(-1.6, 0, 1)]
+    [InlineData(1.7, 0, 0)]
+    public void A_truth_is_in_a_band_or_not(double truth, double half, double band)
     {
-        Assert.Equal(half, Of(truth).IsInHalf);
-        Assert.Equal(band, Of(truth).IsInBand);
+        Assert.Equal(half, Of(truth).InHalf);
+        Assert.Equal(band, Of(truth).InBand);
+    }
+
+    /// <summary>A forecast of one value alone covers by the width of its bands, and one of a likely value by what it holds inside.</summary>
+    [Fact]
+    public void A_truth_that_many_quantiles_are_counts_by_their_part_in_the_band()
+    {
+        var still = Of(0) with { Quantile = [.. Normal.Select(_ => 0.0)] };
+        Assert.Equal(0.5, still.InHalf, 1e-12);
+        Assert.Equal(0.9, still.InBand, 1e-12);
+        var likely = Of(0) with { Quantile = [.. Normal.Select(value => double.Max(value, 0))] };
+        Assert.Equal(0.5, likely.InHalf, 1e-12);
+        Assert.Equal(0.9, likely.InBand, 1e-12);
+        Assert.Equal(1, (likely with { Truth = 0.5 }).InHalf);
     }
 
     [Fact]
@@ -39,7 +52,7 @@ public class JudgingTests
     [Fact]
     public void A_judged_boil_tells_each_forecast_and_how_it_ended()
     {
-        var rows = JudgedTable.Of(_ => Opening.SettingToJudge(new(null, null, "beginner", null, null), 0), 1).ToList();
+        var rows = JudgedTable.Of(_ => Opening.SettingToJudge(new(null, null, "beginner", null, null), 0), 1, seed: 1).ToList();
         Assert.Equal("1 boils: 1 ended, 0 scorched, 0 left too early, 0 not good", rows[^1].Split(';')[0]);
         foreach (var forecast in new[] { "evaporation-rate", "minutes-to-draw", "minutes-to-still", "residual-evaporation" })
         {
