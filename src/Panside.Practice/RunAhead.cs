@@ -66,8 +66,8 @@ public static class RunAhead
 
     private static (double Liters, double StillMinutes) WithoutWood(Makeup makeup, Truth truth)
     {
-        // The forecast is of the open pan.
-        var (run, still) = (truth with { Covered = false }, 0);
+        // The forecast is of the open pan with the draw-off shut: a draw that goes on for hours would empty the pan.
+        var (run, still) = (truth with { Covered = false, DrawOpen = false }, 0);
         for (var second = 1; second <= FourHours; second++)
         {
             run = PracticeRig.Stepped(makeup, run);

@@ -9,13 +9,13 @@ internal static class ShutdownPicture
     private const double Left = 66;
     private const double Right = 16;
     private const double MarksTop = 84;
-    private const double Gap = 16;
+    private const double Gap = 20;
     private const double WaterHeight = 240;
     private const double StillHeight = 170;
     private const double DepthHeight = 90;
     private const double Foot = 46;
 
-    private const string Title = "One shutdown: forecast and truth";
+    private const string Title = "One shutdown: forecast with no more wood, and truth";
 
     /// <summary>The picture as SVG.</summary>
     public static string Of(Shutdown shutdown)

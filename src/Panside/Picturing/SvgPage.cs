@@ -111,5 +111,5 @@ internal sealed record Lettering(double Size)
     public bool Upward { get; init; }
 
     /// <summary>About how wide a text becomes: fonts differ, so rather too wide.</summary>
-    public double WidthOf(string text) => text.Length * Size * 0.6;
+    public double WidthOf(string text) => text.Length * Size * 0.57;
 }
