@@ -9,6 +9,9 @@ internal sealed record Axis(double From, double To, double Step)
 
     private const int ClockTicksAtMost = 10;
 
+    /// <summary>An axis of what is nowhere more than nothing still has a length.</summary>
+    private const double LeastCovered = 0.1;
+
     /// <summary>Steps of the clock that a person reads.</summary>
     private static readonly double[] ClockSteps = [5, 10, 15, 30, 60, 120, 240];
 
@@ -28,9 +31,10 @@ internal sealed record Axis(double From, double To, double Step)
     /// <param name="steps">So many steps at most.</param>
     public static Axis FromZero(double most, int steps)
     {
-        var step = Math.Pow(10, double.Floor(double.Log10(double.Max(most, 0.1) / steps)));
-        var round = new[] { 1, 2, 5, 10 }.First(times => times * step * steps >= most) * step;
-        return new(0, double.Max(double.Ceiling((most / round) - 1e-9), 1) * round, round);
+        var covered = double.Max(most, LeastCovered);
+        var power = Math.Pow(10, double.Floor(double.Log10(covered / steps)));
+        var step = new[] { 1, 2, 5, 10 }.First(times => times * power * steps >= covered) * power;
+        return new(0, double.Ceiling((covered / step) - 1e-9) * step, step);
     }
 
     /// <summary>Clock time, in minutes from midnight.</summary>
@@ -41,7 +45,7 @@ internal sealed record Axis(double From, double To, double Step)
     public double Share(double value) => (value - From) / (To - From);
 
     /// <summary>A number at a tick.</summary>
-    public string Number(double tick) => tick.ToString("0.##", CultureInfo.InvariantCulture);
+    public static string Number(double tick) => tick.ToString("0.##", CultureInfo.InvariantCulture);
 
     /// <summary>Minutes from midnight as the clock shows them.</summary>
     public static string Time(double minute)

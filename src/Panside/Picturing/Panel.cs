@@ -28,7 +28,7 @@ internal sealed record Panel(Place Corner, double Width, double Height, Axis Clo
         foreach (var tick in Values.Ticks)
         {
             page.Line(Ink.Grid, At(Clock.From, tick), At(Clock.To, tick));
-            page.Text(new(Corner.X - 6, At(Clock.From, tick).Y + 4), Values.Number(tick), TickText);
+            page.Text(new(Corner.X - 6, At(Clock.From, tick).Y + 4), Axis.Number(tick), TickText);
         }
 
         foreach (var tick in Clock.Ticks)
