@@ -11,18 +11,13 @@ public static class RunAhead
     private const double Still = 0.0003;
 
     /// <summary>With no more wood: liters that leave in four hours, and minutes until the boil goes still.</summary>
-    public static (double Liters, double StillMinutes) WithoutWood(PracticeRig rig)
-    {
-        // The forecast is of the open pan.
-        var (makeup, truth) = (rig.Makeup, rig.Truth with { Covered = false });
-        var (run, still) = (truth, 0);
-        for (var second = 1; second <= FourHours; second++)
-        {
-            run = PracticeRig.Stepped(makeup, run);
-            still = run.Boil / makeup.Area > Still ? second : still;
-        }
+    public static (double Liters, double StillMinutes) WithoutWood(PracticeRig rig) => WithoutWood(rig.Makeup, rig.Truth);
 
-        return (run.Ledger.Steam.Water - truth.Ledger.Steam.Water, still / 60.0);
+    /// <summary>The same from this moment on, reckoned only once it is asked for; the rig may go on meanwhile.</summary>
+    public static Lazy<(double Liters, double StillMinutes)> WithoutWoodFromNow(PracticeRig rig)
+    {
+        var (makeup, truth) = (rig.Makeup, rig.Truth);
+        return new(() => WithoutWood(makeup, truth));
     }
 
     /// <summary>At the usual firing: minutes until the draw-off comes to the target; null where it does not within a span.</summary>
@@ -67,5 +62,18 @@ public static class RunAhead
 
             truth = PracticeRig.Stepped(makeup, truth);
         }
+    }
+
+    private static (double Liters, double StillMinutes) WithoutWood(Makeup makeup, Truth truth)
+    {
+        // The forecast is of the open pan with the draw-off shut: a draw that goes on for hours would empty the pan.
+        var (run, still) = (truth with { Covered = false, DrawOpen = false }, 0);
+        for (var second = 1; second <= FourHours; second++)
+        {
+            run = PracticeRig.Stepped(makeup, run);
+            still = run.Boil / makeup.Area > Still ? second : still;
+        }
+
+        return (run.Ledger.Steam.Water - truth.Ledger.Steam.Water, still / 60.0);
     }
 }

@@ -18,12 +18,14 @@ internal static class Opening
             return GoOn(path, arguments);
         }
 
-        var guidance = RigOptions.Meant(arguments.Guidance);
-        var setting = new Setting(
-            Library.Flow(arguments.Flow), Library.Rig(arguments.Rig, home), guidance, Product.Name, practice);
+        var setting = SettingOf(arguments, practice);
         var folder = practice ? home.Practice : home.Sessions;
         return RecordedSession.New(setting, at => Begin(arguments.Journal ?? Home.NewRecord(folder, at.Time)));
     }
+
+    /// <summary>What the arguments say that a new session runs on.</summary>
+    public static Setting SettingOf(GuidedArguments arguments, bool practice) => new(
+        Library.Flow(arguments.Flow), Library.Rig(arguments.Rig, Home.Of(arguments.Home)), RigOptions.Meant(arguments.Guidance), Product.Name, practice);
 
     /// <summary>Begins a record; between the look at its name and the first line another program may have begun the same.</summary>
     private static JournalFile Begin(string path)

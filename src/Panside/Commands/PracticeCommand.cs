@@ -2,6 +2,7 @@ using System.CommandLine;
 using Panside.Faces;
 using Panside.Journal;
 using Panside.Judging;
+using Panside.Picturing;
 using Panside.Practice;
 using Panside.Practice.Operator;
 using Panside.Screen;
@@ -26,8 +27,9 @@ internal static class PracticeCommand
         var plain = new Option<bool>("--plain") { Description = "The conversation as lines of text; chosen by itself without a terminal." };
         var stream = new Option<bool>("--stream") { Description = "Not with a simulated rig." };
         var judge = new Option<int?>("--judge") { Description = "Practises so many boils and tells how the forecasts fared, as a table.", HelpName = "N" };
+        var picture = new Option<string?>("--picture") { Description = "Practises one boil without a person and draws its shutdown, forecasts beside what truly came, as an SVG file.", HelpName = "FILE" };
         scenario.AcceptOnlyFromAmong([.. Scenario.All.Select(one => one.Name)]);
-        var command = new Command("practice", "Guides a boil on a simulated rig.") { speed, scenario, seed, unattended, judge, plain, stream };
+        var command = new Command("practice", "Guides a boil on a simulated rig.") { speed, scenario, seed, unattended, judge, picture, plain, stream };
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -46,6 +48,11 @@ internal static class PracticeCommand
             if (parsed.GetValue(judge) is { } boils)
             {
                 return Judged(arguments, boils, parsed.GetValue(seed));
+            }
+
+            if (parsed.GetValue(picture) is { } file)
+            {
+                return Pictured(arguments, Scenario.Named(parsed.GetValue(scenario)!)!, parsed.GetValue(seed), file);
             }
 
             if (arguments.Journal is { } path && File.Exists(path) && new FileInfo(path).Length > 0)
@@ -101,6 +108,24 @@ internal static class PracticeCommand
             Console.Out.WriteLine(row);
         }
 
+        return ExitStatus.Done;
+    }
+
+    private static int Pictured(GuidedArguments arguments, Scenario scenario, long seed, string file)
+    {
+        if (!file.EndsWith(".svg", StringComparison.OrdinalIgnoreCase))
+        {
+            // What is there under that name is written over: no record may be lost to a slip.
+            throw new UnusableException($"--picture {file}: expected a name that ends in .svg.");
+        }
+
+        if (ShutdownWatch.Of(Opening.SettingOf(arguments, practice: true), scenario, seed, Evening) is not { } shutdown)
+        {
+            Console.Error.WriteLine("The boil did not come to its shutdown within a day; there is nothing to draw.");
+            return ExitStatus.Wrong;
+        }
+
+        File.WriteAllText(file, ShutdownPicture.Of(shutdown));
         return ExitStatus.Done;
     }
 

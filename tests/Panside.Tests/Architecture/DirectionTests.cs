@@ -31,6 +31,7 @@ public class DirectionTests
     [Theory]
     [InlineData("System.Text.Json", "Panside.Journal", "Panside")]
     [InlineData("Terminal.Gui", "Panside.Screen")]
+    [InlineData("System.Xml", "Panside")]
     [InlineData("YamlDotNet", "Panside.Guide")]
     [InlineData("Stateless", "Panside.Guide", "Panside")]
     public void A_library_is_known_only_where_it_belongs(string library, params string[] places)

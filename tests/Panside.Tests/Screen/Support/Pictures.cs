@@ -1,21 +1,25 @@
 namespace Panside.Tests.Screen.Support;
 
-/// <summary>Screens as text, kept beside the tests. With PANSIDE_WRITE_PICTURES=1 they are written anew instead of compared.</summary>
+/// <summary>Pictures kept beside the tests, screens as text, and in the docs. With PANSIDE_WRITE_PICTURES=1 they are written anew instead of compared.</summary>
 internal static class Pictures
 {
     private static readonly bool Writes = Environment.GetEnvironmentVariable("PANSIDE_WRITE_PICTURES") == "1";
 
     /// <summary>Compares a screen with the picture kept of it.</summary>
-    public static void Same(string name, string screen)
+    public static void Same(string name, string screen) =>
+        SameFile(screen + "\n", "tests", "Panside.Tests", "Screen", "Pictures", name + ".txt");
+
+    /// <summary>Compares what is drawn with a whole file of the repository.</summary>
+    public static void SameFile(string drawn, params string[] file)
     {
-        var path = Path.Combine(Root, "tests", "Panside.Tests", "Screen", "Pictures", name + ".txt");
+        var path = Path.Combine([Root, .. file]);
         if (Writes)
         {
             Directory.CreateDirectory(Path.GetDirectoryName(path)!);
-            File.WriteAllText(path, screen + "\n");
+            File.WriteAllText(path, drawn);
         }
 
-        Assert.Equal(File.ReadAllText(path), screen + "\n");
+        Assert.Equal(File.ReadAllText(path), drawn);
     }
 
     /// <summary>Compares the pictures that a page shows, each under a comment with its name, with the program's own.</summary>
