@@ -27,10 +27,10 @@ internal readonly record struct FireConstants(double FlameMinutes, double CoalMi
     public const double BrickToPan = 0.55;
 
     /// <summary>By the stack alone.</summary>
-    public static readonly FireConstants Natural = new(6, 29, 46, 0.29, 0.35);
+    public static readonly FireConstants Natural = new(6, 29, 46, 0.29, 0.45);
 
     /// <summary>With a blower: coals and brick give up their heat about three times as fast.</summary>
-    public static readonly FireConstants Forced = new(4, 7, 15, 0.252, 0.45);
+    public static readonly FireConstants Forced = new(4, 7, 15, 0.25, 0.6);
 
     /// <summary>The constants for a draft.</summary>
     public static FireConstants Of(bool forcedDraft) => forcedDraft ? Forced : Natural;

@@ -6,11 +6,11 @@ namespace Panside.Reckoning.Ensemble;
 /// </summary>
 internal static class LeftOut
 {
-    /// <summary>Of the rate over one charge.</summary>
-    public const double OfRate = 0.045;
+    /// <summary>Of the rate over one charge: with a blower it has burned down before the next is in, and the rate swings more.</summary>
+    public static double OfRate(bool forcedDraft) => forcedDraft ? 0.055 : 0.035;
 
     /// <summary>Of the time to a draw.</summary>
-    public const double OfDraw = 0.22;
+    public const double OfDraw = 0.19;
 
     /// <summary>Of the time to a draw beside that, in minutes and no logarithm: what stands at the draw-off swings with each charge.</summary>
     public const double OfDrawMinutes = 7;

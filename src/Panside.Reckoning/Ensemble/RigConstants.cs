@@ -17,9 +17,10 @@ namespace Panside.Reckoning.Ensemble;
 /// <param name="FullFeed">Feed of a full boil, in liters a minute: it holds the channels apart.</param>
 /// <param name="Soak">Part of the pan's share that cold brick takes up first.</param>
 /// <param name="BrickEvens">The fire, in MJ a minute, beside which brick that holds one MJ is neither cold nor hot: brick that such a fire has long heated holds it.</param>
+/// <param name="StillLiters">Steam below which an eye calls the boil still, in liters a minute.</param>
 internal readonly record struct RigConstants(
     double Area, int Cells, double ToPan, double BrickToPan, double BoilingCelsius, double BoilingKilopascals, double Latent, double AirCelsius, double SapCelsius,
-    double FullFeed, double Soak, double BrickEvens)
+    double FullFeed, double Soak, double BrickEvens, double StillLiters)
 {
     /// <summary>Heat capacity of a liter in the pan, in MJ/K: water's, which is right for thin sap and 5 % high at 30 Brix.</summary>
     public const double LiterHeat = 4.15e-3;
@@ -46,7 +47,8 @@ internal readonly record struct RigConstants(
         Sap,
         rig.PanArea.SquareMeters * (rig.ForcedDraft ? 1.02 : 0.68),
         FireConstants.Of(rig.ForcedDraft).Soak,
-        1 / (FireConstants.ToBrick * BrickTime.MinutesOf(rig)));
+        1 / (FireConstants.ToBrick * BrickTime.MinutesOf(rig)),
+        RigEnsemble.StillBoil * rig.PanArea.SquareMeters);
 
     /// <summary>Liters of sap that bring a kilogram, at a sugar fraction.</summary>
     public static double KilogramsOfSap(double fraction) => 1 / (1 - ((1 - SugarLiters) * fraction));

@@ -48,8 +48,11 @@ public sealed partial class RigEnsemble
     /// <summary>An eye says a wrong word so often, whatever it sees.</summary>
     private const double Slip = 0.003;
 
+    /// <summary>Steam below which the boil is called still, in liters a minute and a square meter: no source, calibrated.</summary>
+    internal const double StillBoil = 0.013;
+
     /// <summary>Bounds between the words for the boil, in liters of steam a minute and a square meter: no source, calibrated.</summary>
-    private static readonly double[] BoilBounds = [double.Log(0.02), double.Log(0.15), double.Log(0.40)];
+    private static readonly double[] BoilBounds = [double.Log(StillBoil), double.Log(0.15), double.Log(0.40)];
 
     /// <summary>Bounds between the words for the coals, as shares of a long-fired bed: no source, calibrated.</summary>
     private static readonly double[] CoalBounds = [double.Log(0.06), double.Log(0.45)];

@@ -102,17 +102,22 @@ public sealed partial class RigEnsemble
     }
 
     /// <summary>A charge of wood goes in; it is what was said of it, give or take.</summary>
-    public RigEnsemble Charged(Mass wood) => Changed((members, noise) =>
+    public RigEnsemble Charged(Mass wood)
     {
-        var heat = Rig.HeatOf(wood).Megajoules;
-        for (var member = 0; member < members.Count; member++)
+        var charged = Changed((members, noise) =>
         {
-            var own = heat * double.Exp(Prior.Charge * noise[member]);
-            var coals = members[Field.CoalShare][member];
-            members[Field.Flame][member] += own * (1 - coals);
-            members[Field.Coals][member] += own * coals;
-        }
-    });
+            var heat = Rig.HeatOf(wood).Megajoules;
+            for (var member = 0; member < members.Count; member++)
+            {
+                var own = heat * double.Exp(Prior.Charge * noise[member]);
+                var coals = members[Field.CoalShare][member];
+                members[Field.Flame][member] += own * (1 - coals);
+                members[Field.Coals][member] += own * coals;
+            }
+        });
+        charged.ChargedAt = Minute;
+        return charged;
+    }
 
     /// <summary>Coals were raked level: air comes through all of the bed, and it burns the faster (by how much: no source, calibrated).</summary>
     public RigEnsemble CoalsSpread() => Changed((members, noise) =>
@@ -179,10 +184,14 @@ public sealed partial class RigEnsemble
             HeldDepth = HeldDepth,
             IsTankKnown = IsTankKnown,
             IsThermometerKnown = IsThermometerKnown || read,
+            ChargedAt = ChargedAt,
         };
     }
 
     private bool IsThermometerKnown { get; init; }
+
+    /// <summary>The minute of the last charge; null before the first.</summary>
+    private int? ChargedAt { get; set; }
 
     private RigEnsemble Changed(Action<Members, double[]> change, Length? heldDepth = null, bool? isTankKnown = null)
     {
@@ -199,6 +208,7 @@ public sealed partial class RigEnsemble
             HeldDepth = heldDepth ?? HeldDepth,
             IsTankKnown = isTankKnown ?? IsTankKnown,
             IsThermometerKnown = IsThermometerKnown,
+            ChargedAt = ChargedAt,
         };
 
     private RigState Summarize()

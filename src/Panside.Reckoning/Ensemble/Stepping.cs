@@ -67,6 +67,7 @@ internal static class Stepping
         var (boiling, cold) = (new Vector<double>(rig.BoilingCelsius), new Vector<double>(rig.AirCelsius));
         var (airVapor, held, film) = (VaporPressure.Over(zero, cold), Held(members, run.HeldLiters, at), new Vector<double>(Film));
         var (soak, evens) = (new Vector<double>(rig.Soak), new Vector<double>(rig.BrickEvens * run.StepMinutes));
+        var bubbles = new Vector<double>(rig.StillLiters * run.StepMinutes);
         var draws = run.DrawFraction > 0;
         var drawn = new Vector<double>(run.DrawFraction / (1 - ((1 - RigConstants.SugarLiters) * run.DrawFraction)) / sugar.Length);
 
@@ -120,7 +121,7 @@ internal static class Stepping
             }
 
             var minute = new Vector<double>(step * run.StepMinutes);
-            still = Vector.ConditionalSelect(Vector.GreaterThan(spare, vapor), minute, still);
+            still = Vector.ConditionalSelect(Vector.GreaterThan(spare, vapor + bubbles), minute, still);
             least = Vector.MinNative(least, pan);
             empty = Vector.MinNative(empty, Vector.ConditionalSelect(Vector.LessThanOrEqual(tank, zero), minute, never));
             if (draws)

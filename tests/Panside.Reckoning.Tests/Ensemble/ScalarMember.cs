@@ -96,7 +96,7 @@ internal sealed class ScalarMember(RigConstants rig, Run run)
 
         (Pan, Tank, Evaporated, Fed) = (left + fed, Math.Max(Tank - fed, 0), Evaporated + gone, Fed + fed);
         (Steam, Rate) = (steam / _minutes, gone / _minutes);
-        Still = over > 0 ? minute : Still;
+        Still = over > rig.StillLiters * _minutes * rig.Latent ? minute : Still;
         Least = Math.Min(Least, Pan);
         Empty = Tank <= 0 ? Math.Min(Empty, minute) : Empty;
         var mass = (Pan / _sugar.Length) + (_sugar[^1] * (1 - RigConstants.SugarLiters));
