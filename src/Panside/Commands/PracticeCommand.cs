@@ -26,8 +26,9 @@ internal static class PracticeCommand
         var plain = new Option<bool>("--plain") { Description = "The conversation as lines of text; chosen by itself without a terminal." };
         var stream = new Option<bool>("--stream") { Description = "Not with a simulated rig." };
         var judge = new Option<int?>("--judge") { Description = "Practises so many boils and tells how the forecasts fared, as a table.", HelpName = "N" };
+        var mistype = new Option<int?>("--mistype") { Description = "Tries so many slips of each kind on typed readings and tells how they fared, as a table.", HelpName = "N" };
         scenario.AcceptOnlyFromAmong([.. Scenario.All.Select(one => one.Name)]);
-        var command = new Command("practice", "Guides a boil on a simulated rig.") { speed, scenario, seed, unattended, judge, plain, stream };
+        var command = new Command("practice", "Guides a boil on a simulated rig.") { speed, scenario, seed, unattended, judge, mistype, plain, stream };
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -46,6 +47,11 @@ internal static class PracticeCommand
             if (parsed.GetValue(judge) is { } boils)
             {
                 return Judged(arguments, boils);
+            }
+
+            if (parsed.GetValue(mistype) is { } slips)
+            {
+                return MistypedOnes(arguments, slips, parsed.GetValue(seed));
             }
 
             if (arguments.Journal is { } path && File.Exists(path) && new FileInfo(path).Length > 0)
@@ -97,6 +103,21 @@ internal static class PracticeCommand
 
         // A setting of its own for each boil: they run at the same time.
         foreach (var row in JudgedTable.Of(boil => Opening.SettingToJudge(arguments, boil), boils))
+        {
+            Console.Out.WriteLine(row);
+        }
+
+        return ExitStatus.Done;
+    }
+
+    private static int MistypedOnes(GuidedArguments arguments, int slips, long seed)
+    {
+        if (slips < 1)
+        {
+            throw new UnusableException($"--mistype {slips}: expected how many slips of each kind, 1 or more.");
+        }
+
+        foreach (var row in MistypedTable.Of(boil => Opening.SettingToJudge(arguments, boil), slips, seed))
         {
             Console.Out.WriteLine(row);
         }
