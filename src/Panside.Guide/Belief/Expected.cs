@@ -52,28 +52,55 @@ public sealed class Expected(Setting setting)
     /// <summary>Before the fire sap goes in as it comes, and nobody tells of each pail.</summary>
     private static Expectation? Tank(SessionState state)
     {
-        var isToldNow = state.Last(DeedName.RefillTank) is { Value: null } told
+        var isRefilledSince = state.Last(DeedName.RefillTank) is { Value: null } told
             && !(state.Last(ReadingName.TankVolume)?.At.Time > told.At.Time);
-        return IsLit(state) && !isToldNow && state.Rigs.ExpectedTank is var (mean, deviation) ? new(mean, deviation) : null;
+        return IsLit(state) && !isRefilledSince && state.Rigs.ExpectedTank is var (mean, deviation) ? new(mean, deviation) : null;
     }
 
+    /// <summary>
+    /// Before the fire, without a float and after a pan that was too low, it holds what a hand has poured in. Over a float it
+    /// comes down to the float: a pan that was filled deeper than it is run says nothing of where that is.
+    /// </summary>
     private Expectation Depth(SessionState state)
     {
-        if (!IsLit(state) || !setting.Rig.HasFloat)
+        var run = setting.Rig.RunDepth.Meters;
+        var wasLow = state.Last(ReadingName.PanDepth) is { } last && UnitSystem.Length(last.Value) < setting.Rig.LeastDepth;
+        if (!IsLit(state) || !setting.Rig.HasFloat || wasLow)
         {
-            return new(1.2 * setting.Rig.RunDepth.Meters, 0.35 * setting.Rig.RunDepth.Meters);
+            return new(1.2 * run, 0.35 * run);
         }
 
         var (mean, deviation) = state.Rigs.ExpectedDepth;
-        return new(mean, With(deviation, 0.003));
+        var isFlooded = state.Deeds.ContainsKey(DeedName.FloodPan);
+        return new(mean, With(deviation, Surface))
+        {
+            Below = With(deviation, Surface + (isFlooded ? 0 : double.Max(mean - run, 0) / 3)),
+        };
     }
 
+    /// <summary>A boiling surface that heaves, and a pan that slopes, in meters.</summary>
+    private const double Surface = 0.003;
+
+    /// <summary>
+    /// What the members leave out of the draw-off's way grows with the time since it was read. A pan that is not seen to boil,
+    /// or into which sap was poured, may be colder by any amount.
+    /// </summary>
     private static Expectation DrawOff(SessionState state)
     {
         var boiling = state.Rig.Boiling;
         var (mean, deviation) = state.Rigs.ExpectedRise(DrawPoint.PressureAt(boiling));
-        return new(boiling.Celsius + mean, With(deviation, 0.3));
+        var isBoilingKnown = state.Rigs.IsThermometerKnown || IsPressureRead(state);
+        var last = state.Last(ReadingName.DrawTemperature);
+        var leftOut = last is { } read ? 0.3 + (0.015 * int.Min(state.MinutesSince(read.At), 60))
+            : state.Readings.ContainsKey(ReadingName.PanBrix) ? 0.6 : 1.5;
+        var own = With(With(deviation, leftOut), isBoilingKnown ? 0 : 0.4);
+        return new(boiling.Celsius + mean, own) { Below = SeenBoiling(state) ? double.Max(own, 0.5) : 20 };
     }
+
+    /// <summary>Whether the pan was seen at a good boil, and nothing since has taken it off.</summary>
+    internal static bool SeenBoiling(SessionState state) =>
+        state.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } boil
+        && state.Rig.IsBoiling && !(state.Last(DeedName.FloodPan)?.At.Time >= boil.At.Time);
 
     private Expectation BoilingWaterRead(SessionState state)
     {
@@ -82,32 +109,34 @@ public sealed class Expected(Setting setting)
             return new(UnitSystem.Temperature(before.Value).Celsius, 0.3);
         }
 
-        var isPressureKnown = state.Readings.ContainsKey(ReadingName.StationPressure) || state.Readings.ContainsKey(ReadingName.Barometer);
-        return new(DrawPoint.BoilingToday(setting, state).Celsius, isPressureKnown ? 0.4 : 0.5);
+        return new(DrawPoint.BoilingToday(setting, state).Celsius, IsPressureRead(state) ? 0.4 : 0.5);
     }
+
+    private static bool IsPressureRead(SessionState state) =>
+        state.Readings.ContainsKey(ReadingName.StationPressure) || state.Readings.ContainsKey(ReadingName.Barometer);
 
     private static Expectation Sap(SessionState state)
     {
         var isRead = state.Last(ReadingName.SapBrix) is { } before && !(state.Last(DeedName.RefillTank)?.At.Time > before.At.Time);
         var (mean, deviation) = state.Rigs.ExpectedSap;
-        return isRead ? new(mean, With(deviation, 0.15)) : new(2.2, 0.28, IsRatio: true);
+        return isRead ? new(mean, With(deviation, 0.15)) : new(2.2, 0.28) { IsRatio = true };
     }
 
     private static Expectation PanSugar(SessionState state)
     {
         if (!IsLit(state) && !state.Readings.ContainsKey(ReadingName.PanBrix))
         {
-            return new(8, 0.5, IsRatio: true);
+            return new(8, 0.5) { IsRatio = true };
         }
 
         var (mean, deviation) = state.Rigs.ExpectedPanSugar;
-        return new(mean, With(deviation / mean, 0.15), IsRatio: true);
+        return new(mean, With(deviation / mean, 0.15)) { IsRatio = true };
     }
 
     private static Expectation DrawSugar(SessionState state)
     {
         var (mean, deviation) = state.Rigs.ExpectedDrawSugar;
-        return new(mean, With(deviation / mean, 0.2), IsRatio: true);
+        return new(mean, With(deviation / mean, 0.2)) { IsRatio = true };
     }
 
     /// <summary>Who floats the glass has drawn at the draw point: it shows about what it shows on target.</summary>

@@ -173,7 +173,8 @@ public sealed partial class RigEnsemble
         };
     }
 
-    private bool IsThermometerKnown { get; init; }
+    /// <summary>Whether the thermometer was read in boiling water, so that its own error cancels.</summary>
+    public bool IsThermometerKnown { get; private init; }
 
     private RigEnsemble Changed(Action<Members, double[]> change, Length? heldDepth = null, bool? isTankKnown = null)
     {

@@ -40,6 +40,14 @@ internal sealed record Mistyped(string? Kind, string Text, string? Reading, doub
             return Treatment.Questioned;
         }
 
-        return answers.Any(answer => answer is RefusedLine) ? Treatment.Refused : Treatment.Taken;
+        if (answers.Any(answer => answer is RefusedLine))
+        {
+            return Treatment.Refused;
+        }
+
+        var isAlarm = answers.Any(answer => answer is AdviceLine { Advice.Urgency: "danger" or "now" });
+        return isAlarm && answers.Any(answer => answer is ToldLine told && told.Text.Contains("'undo'", StringComparison.Ordinal))
+            ? Treatment.Warned
+            : Treatment.Taken;
     }
 }
