@@ -58,21 +58,23 @@ public sealed class Expected(Setting setting)
     }
 
     /// <summary>
-    /// Before the fire, without a float and after a pan that was too low, it holds what a hand has poured in. Over a float it
-    /// comes down to the float: a pan that was filled deeper than it is run says nothing of where that is.
+    /// Before the fire, without a float, in an emergency and after a pan that was too low, it holds what a hand has poured in. Over
+    /// a float it comes down to the float: a pan that was filled deeper than it is run says nothing of where that is. Once no more
+    /// wood goes in, it may be filled up to the flood depth by hand.
     /// </summary>
     private Expectation Depth(SessionState state)
     {
         var run = setting.Rig.RunDepth.Meters;
         var wasLow = state.Last(ReadingName.PanDepth) is { } last && UnitSystem.Length(last.Value) < setting.Rig.LeastDepth;
-        if (!IsLit(state) || !setting.Rig.HasFloat || wasLow)
+        if (!IsLit(state) || !setting.Rig.HasFloat || wasLow || setting.Flow.PhaseOf(state.Step).Code == "emergency")
         {
             return new(1.2 * run, 0.35 * run);
         }
 
         var (mean, deviation) = state.Rigs.ExpectedDepth;
         var isFlooded = state.Deeds.ContainsKey(DeedName.FloodPan);
-        return new(mean, With(deviation, Surface))
+        var toFill = new Situation(setting, state).IsHeld && !isFlooded ? double.Max(setting.Rig.FloodDepth.Meters - mean, 0) : 0;
+        return new(mean, With(deviation, Surface + (toFill / 3)))
         {
             Below = With(deviation, Surface + (isFlooded ? 0 : double.Max(mean - run, 0) / 3)),
         };
@@ -83,7 +85,7 @@ public sealed class Expected(Setting setting)
 
     /// <summary>
     /// What the members leave out of the draw-off's way grows with the time since it was read. A pan that is not seen to boil,
-    /// or into which sap was poured, may be colder by any amount.
+    /// or into which sap was poured, may be colder by any amount; while it is drawn, thinner liquid follows.
     /// </summary>
     private static Expectation DrawOff(SessionState state)
     {
@@ -92,9 +94,10 @@ public sealed class Expected(Setting setting)
         var isBoilingKnown = state.Rigs.IsThermometerKnown || IsPressureRead(state);
         var last = state.Last(ReadingName.DrawTemperature);
         var leftOut = last is { } read ? 0.3 + (0.015 * int.Min(state.MinutesSince(read.At), 60))
-            : state.Readings.ContainsKey(ReadingName.PanBrix) ? 0.6 : 1.5;
+            : state.Readings.ContainsKey(ReadingName.PanBrix) ? 0.6 : 1.8;
         var own = With(With(deviation, leftOut), isBoilingKnown ? 0 : 0.4);
-        return new(boiling.Celsius + mean, own) { Below = SeenBoiling(state) ? double.Max(own, 0.5) : 20 };
+        var below = !SeenBoiling(state) ? 20 : state.ThisDraw.IsShut ? double.Max(own, 0.5) : 2;
+        return new(boiling.Celsius + mean, own) { Below = below };
     }
 
     /// <summary>Whether the pan was seen at a good boil, and nothing since has taken it off.</summary>

@@ -18,39 +18,37 @@ internal sealed class Unexpected(Setting setting)
     /// <summary>The doubt; null where the line is about what is expected, or warns of danger.</summary>
     public Doubt? Doubt(SessionState state, LineIn line)
     {
-        if (WarnsOfDanger(state, line) || Said(line) is not { } said || _expected.Of(state, line) is not { } expected
-            || !expected.IsFar(_expected.Said(said.Measure)))
+        if (FarOff(state, line) is not var (measure, where, expected) || WarnsOfDanger(state, line, expected))
         {
             return null;
         }
 
-        var isHigh = expected.Off(_expected.Said(said.Measure)) > 0;
+        var isHigh = expected.Off(_expected.Said(measure)) > 0;
         return new(
-            $"{Amount.Plain(said.Measure)} {said.Where}? About {Shown(line, expected)} is expected.{Slip(said.Measure, expected)}",
-            WouldTake(state, line, said.Measure, isHigh));
+            $"{Amount.Plain(measure)} {where}? About {Shown(line, expected)} is expected.{Slip(measure, expected)}",
+            WouldTake(state, line, measure, isHigh));
     }
 
-    /// <summary>How to take back what warned of danger, where it may be a slip all the same: acting on it comes first. Null where it is likely enough.</summary>
-    public string? WayBack(SessionState before, LineIn line)
-    {
-        if (!WarnsOfDanger(before, line) || Said(line) is not { } said || _expected.Of(before, line) is not { } expected
-            || !expected.IsFar(_expected.Said(said.Measure)))
-        {
-            return null;
-        }
+    /// <summary>How to take back what warns of danger and is far off all the same: it is acted on first. Null for anything else.</summary>
+    public string? WayBack(SessionState before, LineIn line) =>
+        FarOff(before, line) is var (measure, _, expected) && WarnsOfDanger(before, line, expected)
+            ? $"About {Shown(line, expected)} was expected, {Amount.Plain(measure)} is said. If it is mistyped, 'undo' takes it back."
+            : null;
 
-        return $"About {Shown(line, expected)} was expected, {Amount.Plain(said.Measure)} is said. If it is mistyped, 'undo' takes it back.";
-    }
+    private (Measure Measure, string Where, Expectation Expected)? FarOff(SessionState state, LineIn line) =>
+        Said(line) is var (measure, where) && _expected.Of(state, line) is { } expected && expected.IsFar(_expected.Said(measure))
+            ? (measure, where, expected)
+            : null;
 
     /// <summary>Whether a reading is so far off that no single member's nearness to it helps.</summary>
     public bool IsFar(SessionState state, Reading reading) =>
         _expected.Of(state, reading) is { } expected && expected.IsFar(_expected.Said(reading.Measure));
 
-    /// <summary>What warns of danger over a fire: a pan under its least depth, an empty tank.</summary>
-    private bool WarnsOfDanger(SessionState state, LineIn line) =>
+    /// <summary>What warns of danger over a fire: a pan lower than it should be, an empty tank.</summary>
+    private bool WarnsOfDanger(SessionState state, LineIn line, Expectation expected) =>
         state.Deeds.ContainsKey(DeedName.LitFire) && line switch
         {
-            Reading { Name.Code: "pan-depth" } depth => UnitSystem.Length(depth.Measure) < setting.Rig.LeastDepth,
+            Reading { Name.Code: "pan-depth" } depth => expected.Off(_expected.Said(depth.Measure)) < 0,
             Reading { Name.Code: "tank-volume" } tank => setting.Units.Volume(tank.Measure).Liters <= Empty,
             _ => false,
         };
@@ -97,8 +95,7 @@ internal sealed class Unexpected(Setting setting)
     {
         Reading { Name.Code: "tank-volume" } when isHigh => "It would take a refill that was not told.",
         Reading { Name.Code: "tank-volume" } => "It would take a leak, or an open draw-off.",
-        Reading { Name.Code: "pan-depth" } when isHigh => "It would take sap poured in that was not told, or a float stuck open.",
-        Reading { Name.Code: "pan-depth" } => "It would take a leak, or a float that sticks: then look to the feed first.",
+        Reading { Name.Code: "pan-depth" } => "It would take sap poured in that was not told, or a float stuck open.",
         Reading { Name.Code: "draw-temperature" } when !isHigh => "It would take a pan that does not boil there, or a thermometer out of the liquid.",
         Reading { Name.Code: "draw-temperature" } when UnitSystem.Temperature(measure) > DrawPoint.Today(setting, state) + DrawPoint.FarOver =>
             "It would take sugar past syrup there: if so, say yes and pour sap in at the draw-off now.",

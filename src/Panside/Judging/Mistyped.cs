@@ -11,7 +11,7 @@ internal enum Treatment
     /// <summary>It said why that cannot be, or that it did not understand.</summary>
     Refused,
 
-    /// <summary>It warned of danger at once, and said how to take it back.</summary>
+    /// <summary>It acted on a warning of danger at once, and told what was expected and how to take it back.</summary>
     Warned,
 
     /// <summary>It took it.</summary>
@@ -45,8 +45,7 @@ internal sealed record Mistyped(string? Kind, string Text, string? Reading, doub
             return Treatment.Refused;
         }
 
-        var isAlarm = answers.Any(answer => answer is AdviceLine { Advice.Urgency: "danger" or "now" });
-        return isAlarm && answers.Any(answer => answer is ToldLine told && told.Text.Contains("'undo'", StringComparison.Ordinal))
+        return answers.Any(answer => answer is ToldLine told && told.Text.Contains("'undo'", StringComparison.Ordinal))
             ? Treatment.Warned
             : Treatment.Taken;
     }
