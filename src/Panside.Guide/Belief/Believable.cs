@@ -19,10 +19,18 @@ public sealed record Doubt(string Text, string WouldTake);
 /// </summary>
 public sealed class Believable(Setting setting)
 {
+    private readonly Unexpected _unexpected = new(setting);
+
     private UnitSystem Units => setting.Units;
 
     /// <summary>The doubt; null where the line is believed.</summary>
-    public Doubt? Doubt(SessionState state, LineIn line) => line switch
+    public Doubt? Doubt(SessionState state, LineIn line) => Hardly(state, line) ?? _unexpected.Doubt(state, line);
+
+    /// <summary>How to take back a line that warned of danger and is far from what was expected; null where it is not.</summary>
+    public string? WayBack(SessionState before, LineIn line) => _unexpected.WayBack(before, line);
+
+    /// <summary>What this rig hardly has, told with what is known of it.</summary>
+    private Doubt? Hardly(SessionState state, LineIn line) => line switch
     {
         Reading { Name.Code: "tank-volume" } reading => Tank(state, reading),
         Reading { Name.Code: "pan-depth" } reading => Depth(reading),
@@ -49,7 +57,7 @@ public sealed class Believable(Setting setting)
     private Doubt? Tank(SessionState state, Reading reading)
     {
         var now = Units.Volume(reading.Measure);
-        if (!state.Rigs.IsFar(now) || state.Last(ReadingName.TankVolume) is not { } last || state.Rig.Tank is not { } likely)
+        if (!(state.Rigs.IsFar(now) || _unexpected.IsFar(state, reading)) || state.Last(ReadingName.TankVolume) is not { } last || state.Rig.Tank is not { } likely)
         {
             return null;
         }
@@ -106,9 +114,7 @@ public sealed class Believable(Setting setting)
     {
         var read = UnitSystem.Temperature(reading.Measure);
         var boiling = state.Rig.Boiling;
-        var seenBoiling = state.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } boil
-            && state.Rig.IsBoiling && !(state.Last(DeedName.FloodPan)?.At.Time >= boil.At.Time);
-        var low = seenBoiling && read < boiling - TemperatureRise.FromCelsius(6);
+        var low = Expected.SeenBoiling(state) && read < boiling - TemperatureRise.FromCelsius(6);
         var high = read > boiling + TemperatureRise.FromCelsius(9);
         if (!low && !high)
         {

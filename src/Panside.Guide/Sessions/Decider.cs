@@ -88,9 +88,20 @@ public sealed class Decider
         }
 
         _adviser.Advise(turn);
+        TellWayBack(turn, state, line.At);
         _announcer.Prompt(turn);
         _adviser.Forecast(turn);
         return turn.Happenings;
+    }
+
+    /// <summary>What warns of danger is acted on at once and not questioned; that it may be a slip is told after what to do.</summary>
+    private void TellWayBack(Turn turn, SessionState before, Moment at)
+    {
+        if (turn.Happenings.OfType<Took>().FirstOrDefault() is { } took
+            && _believable.WayBack(_evolver.Evolve(before, new TimeCame(at)), took.Line) is { } wayBack)
+        {
+            turn.Tell(wayBack);
+        }
     }
 
     private void Hear(Turn turn, LineIn line)
@@ -170,7 +181,7 @@ public sealed class Decider
             if (answer.Word == AnswerWords.Yes)
             {
                 turn.Tell($"Taken: {Describe.Line(doubted)}.");
-                Take(turn, doubted with { At = answer.At });
+                Take(turn, doubted with { At = answer.At }, insisted: true);
             }
             else
             {
@@ -224,7 +235,7 @@ public sealed class Decider
         if (_believable.Confirms(turn.State, before, line))
         {
             turn.Tell($"Taken, as two readings agree: {Describe.Line(line)}.");
-            Take(turn, line);
+            Take(turn, line, insisted: true);
             return;
         }
 
@@ -257,10 +268,10 @@ public sealed class Decider
         turn.Say((at, number) => new QuestionLine(at, number, doubt.Text, doubt.WouldTake));
     }
 
-    private void Take(Turn turn, LineIn line)
+    private void Take(Turn turn, LineIn line, bool insisted = false)
     {
         turn.Happen(new Remembered(Describe.Line(line)));
-        turn.Happen(new Took(line));
+        turn.Happen(new Took(line, insisted));
         _walker.Took(turn, line);
         if (line is Did { Name.Code: "leave" } && !turn.State.IsOver)
         {

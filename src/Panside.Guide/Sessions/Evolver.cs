@@ -31,7 +31,7 @@ public sealed class Evolver(Setting setting)
             Past = (state.Past.Count < PastKept ? state.Past : state.Past.RemoveAt(0)).Add(state with { Past = [] }),
             LastSaid = what,
         },
-        Took(var line) => _takenIn.Take(state with { SaidNow = state.SaidNow.Add(line) }, line),
+        Took(var line, var insisted) => _takenIn.Take(state with { SaidNow = state.SaidNow.Add(line) }, line, insisted),
         Moved(var step, var back) => state with
         {
             Step = step,

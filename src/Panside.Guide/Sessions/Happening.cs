@@ -13,7 +13,9 @@ public sealed record TimeCame(Moment To) : Happening;
 public sealed record Remembered(string What) : Happening;
 
 /// <summary>A reading, an observation or a deed is taken as true.</summary>
-public sealed record Took(LineIn Line) : Happening;
+/// <param name="Line">The line.</param>
+/// <param name="Insisted">Whether it was doubted, and the operator stands by it.</param>
+public sealed record Took(LineIn Line, bool Insisted = false) : Happening;
 
 /// <summary>The flow has moved to a step.</summary>
 /// <param name="Step">The step.</param>

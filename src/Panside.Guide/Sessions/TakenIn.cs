@@ -10,7 +10,17 @@ namespace Panside.Guide.Sessions;
 internal sealed class TakenIn(Setting setting)
 {
     /// <summary>The state with the line taken as true.</summary>
-    public SessionState Take(SessionState state, LineIn line) => line switch
+    /// <param name="state">The state before it.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="insisted">Whether the operator stands by an amount that was doubted: then less is known of the rig than was thought.</param>
+    public SessionState Take(SessionState state, LineIn line, bool insisted)
+    {
+        var isAmount = line is Reading { Name.Code: not "tank-volume" } or Did { Measure: not null };
+        var taken = Take(state, line);
+        return insisted && isAmount ? taken with { Rigs = taken.Rigs.Insisted() } : taken;
+    }
+
+    private SessionState Take(SessionState state, LineIn line) => line switch
     {
         Reading reading => Read(Noted(state, reading), reading),
         Observed observed => See(

@@ -6,7 +6,7 @@ using Panside.Reckoning.Quantities;
 namespace Panside.Practice.Operator;
 
 /// <summary>Numbers as a person types them.</summary>
-internal static class Typed
+public static class Typed
 {
     private static readonly string[] Eighths = ["", "1/8", "1/4", "3/8", "1/2", "5/8", "3/4", "7/8"];
 

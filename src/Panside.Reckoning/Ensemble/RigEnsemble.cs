@@ -188,7 +188,8 @@ public sealed partial class RigEnsemble
         };
     }
 
-    private bool IsThermometerKnown { get; init; }
+    /// <summary>Whether the thermometer was read in boiling water, so that its own error cancels.</summary>
+    public bool IsThermometerKnown { get; private init; }
 
     /// <summary>The minute of the last charge; null before the first.</summary>
     private int? ChargedAt { get; set; }

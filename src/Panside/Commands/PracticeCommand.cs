@@ -28,8 +28,9 @@ internal static class PracticeCommand
         var stream = new Option<bool>("--stream") { Description = "Not with a simulated rig." };
         var judge = new Option<int?>("--judge") { Description = "Practises so many boils and tells how the forecasts fared, as a table.", HelpName = "N" };
         var picture = new Option<string?>("--picture") { Description = "Practises one boil without a person and draws its shutdown, forecasts beside what truly came, as an SVG file.", HelpName = "FILE" };
+        var mistype = new Option<int?>("--mistype") { Description = "Tries so many slips of each kind on typed readings and tells how they fared, as a table.", HelpName = "N" };
         scenario.AcceptOnlyFromAmong([.. Scenario.All.Select(one => one.Name)]);
-        var command = new Command("practice", "Guides a boil on a simulated rig.") { speed, scenario, seed, unattended, judge, picture, plain, stream };
+        var command = new Command("practice", "Guides a boil on a simulated rig.") { speed, scenario, seed, unattended, judge, picture, mistype, plain, stream };
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -53,6 +54,11 @@ internal static class PracticeCommand
             if (parsed.GetValue(picture) is { } file)
             {
                 return Pictured(arguments, Scenario.Named(parsed.GetValue(scenario)!)!, parsed.GetValue(seed), file);
+            }
+
+            if (parsed.GetValue(mistype) is { } slips)
+            {
+                return MistypedOnes(arguments, slips, parsed.GetValue(seed));
             }
 
             if (arguments.Journal is { } path && File.Exists(path) && new FileInfo(path).Length > 0)
@@ -126,6 +132,21 @@ internal static class PracticeCommand
         }
 
         File.WriteAllText(file, ShutdownPicture.Of(shutdown));
+        return ExitStatus.Done;
+    }
+
+    private static int MistypedOnes(GuidedArguments arguments, int slips, long seed)
+    {
+        if (slips < 1)
+        {
+            throw new UnusableException($"--mistype {slips}: expected how many slips of each kind, 1 or more.");
+        }
+
+        foreach (var row in MistypedTable.Of(boil => Opening.SettingToJudge(arguments, boil), slips, seed))
+        {
+            Console.Out.WriteLine(row);
+        }
+
         return ExitStatus.Done;
     }
 
