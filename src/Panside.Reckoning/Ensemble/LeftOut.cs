@@ -7,7 +7,7 @@ namespace Panside.Reckoning.Ensemble;
 internal static class LeftOut
 {
     /// <summary>Of the rate over one charge: with a blower it has burned down before the next is in, and the rate swings more.</summary>
-    public static double OfRate(bool forcedDraft) => forcedDraft ? 0.055 : 0.035;
+    public static double OfRate(bool forcedDraft) => forcedDraft ? 0.035 : 0.02;
 
     /// <summary>Of the time to a draw.</summary>
     public const double OfDraw = 0.19;
@@ -15,8 +15,15 @@ internal static class LeftOut
     /// <summary>Of the time to a draw beside that, in minutes and no logarithm: what stands at the draw-off swings with each charge.</summary>
     public const double OfDrawMinutes = 7;
 
-    /// <summary>Of the water that leaves after the last charge.</summary>
-    public const double OfResidual = 0.03;
+    /// <summary>
+    /// Of the water that leaves after the last charge: while the fire dies it hangs more and more on how the last coals lie.
+    /// </summary>
+    /// <param name="dying">How far the fire has died down, 0 to 1.</param>
+    public static double OfResidual(double dying) => 0.03 + (0.1 * dying);
+
+    /// <summary>Of the time until the boil goes still.</summary>
+    /// <param name="dying">How far the fire has died down, 0 to 1.</param>
+    public static double OfStill(double dying) => 0.1 * dying;
 
     /// <summary>Values of members, each off by a chance of its own; the same for the same telling.</summary>
     /// <param name="values">One for each member, changed in place.</param>

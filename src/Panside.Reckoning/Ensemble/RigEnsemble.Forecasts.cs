@@ -142,9 +142,12 @@ public sealed partial class RigEnsemble
     }
 
     /// <summary>Nobody fires to the second: a charge goes in so many minutes later than its interval says, on the mean. No source, calibrated.</summary>
-    private const double LateMinutes = 0.6;
+    private const double LateMinutes = 0.75;
 
     private double FiringMegajoulesPerMinute => Rig.HeatOfCharge.Megajoules / (Rig.Interval.TotalMinutes + LateMinutes);
+
+    /// <summary>How far a fire has died down that got no wood when it should have: 0 while it is fired, 1 an hour later.</summary>
+    internal double Dying => ChargedAt is { } at ? double.Clamp((Minute - at - Rig.Interval.TotalMinutes) / 60, 0, 1) : 0;
 
     private double[] RatesByMember(bool firing) =>
         firing ? _ratesFiring ??= ReckonRates(firing) : _ratesWithoutWood ??= ReckonRates(firing);
