@@ -136,11 +136,19 @@ public sealed class Expected(Setting setting)
         return new(mean, With(deviation / mean, 0.15)) { IsRatio = true };
     }
 
+    /// <summary>A pan of which nobody has read any sugar can hold what the last boil left: from raw sap to syrup.</summary>
     private static Expectation DrawSugar(SessionState state)
     {
+        if (!SugarReadings.Any(state.Readings.ContainsKey))
+        {
+            return new(12, 0.5) { IsRatio = true };
+        }
+
         var (mean, deviation) = state.Rigs.ExpectedDrawSugar;
         return new(mean, With(deviation / mean, 0.2)) { IsRatio = true };
     }
+
+    private static readonly ReadingName[] SugarReadings = [ReadingName.PanBrix, ReadingName.DrawBrix, ReadingName.DrawTemperature];
 
     /// <summary>Who floats the glass has drawn at the draw point: it shows about what it shows on target.</summary>
     private Expectation Glass(SessionState state)

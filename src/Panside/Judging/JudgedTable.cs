@@ -14,7 +14,9 @@ internal static class JudgedTable
     public static IEnumerable<string> Of(Func<int, Setting> setting, int boils, long seed)
     {
         var judged = new JudgedBoil[boils];
-        Parallel.For(0, boils, boil => judged[boil] = Judge.Boil(setting(boil), Scenario.All[boil / 4 % Scenario.All.Count], seed + boil));
+
+        // No more at a time than there are cores: each keeps the members of all its minutes until it is over.
+        Parallel.For(0, boils, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, boil => judged[boil] = Judge.Boil(setting(boil), Scenario.All[boil / 4 % Scenario.All.Count], seed + boil));
         return Rows(judged);
     }
 

@@ -59,7 +59,7 @@ public sealed partial class PlanTests : IDisposable
         var plan = Planned("--sap 60gal --sugar 2 --end 21:00");
         var end = Minutes(plan["light-by"]) + (plan["hours"].High * 60);
         Assert.InRange(end, (21 * 60) - 5.01, 21 * 60);
-        Assert.Equal("21:00", plan["still-latest"].Word);
+        Assert.Contains(plan["still-latest"].Word, new[] { "20:55", "21:00" });
     }
 
     [Fact]
