@@ -15,7 +15,7 @@ internal static class JudgedTable
     {
         var judged = new JudgedBoil[boils];
 
-        // No more at a time than there are cores: each keeps the members of all its minutes until it is over.
+        // No more at a time than there are cores: each holds many members in memory, and left to itself the pool starts ever more.
         Parallel.For(0, boils, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, boil => judged[boil] = Judge.Boil(setting(boil), Scenario.All[boil / 4 % Scenario.All.Count], seed + boil));
         return Rows(judged);
     }
