@@ -136,10 +136,10 @@ public sealed class Expected(Setting setting)
         return new(mean, With(deviation / mean, 0.15)) { IsRatio = true };
     }
 
-    /// <summary>A pan of which nobody has read any sugar can hold what the last boil left: from raw sap to syrup.</summary>
+    /// <summary>Before the fire a pan of which nobody has read any sugar can hold what the last boil left: from raw sap to syrup.</summary>
     private static Expectation DrawSugar(SessionState state)
     {
-        if (!SugarReadings.Any(state.Readings.ContainsKey))
+        if (!IsLit(state) && !SugarReadings.Any(state.Readings.ContainsKey))
         {
             return new(12, 0.5) { IsRatio = true };
         }
