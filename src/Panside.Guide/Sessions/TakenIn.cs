@@ -25,7 +25,7 @@ internal sealed class TakenIn(Setting setting)
         Reading reading => Read(Noted(state, reading), reading),
         Observed observed => See(
             state with { Observations = state.Observations.SetItem(observed.Name, new(observed.At, observed.Is)) }, observed),
-        Did did => Do(Spread(state, did) with { Deeds = state.Deeds.SetItem(did.Name, new(did.At, did.Measure)) }, did),
+        Did did => Do(state with { Deeds = state.Deeds.SetItem(did.Name, new(did.At, did.Measure)) }, did),
         _ => state,
     };
 
@@ -124,12 +124,6 @@ internal sealed class TakenIn(Setting setting)
         _ => state,
     };
 
-    /// <summary>Coals that are raked a second time lie level already.</summary>
-    private static SessionState Spread(SessionState state, Did did) =>
-        did.Name == DeedName.SpreadCoals && !state.Deeds.ContainsKey(DeedName.SpreadCoals)
-            ? state with { Rigs = state.Rigs.CoalsSpread() }
-            : state;
-
     private SessionState Do(SessionState state, Did did)
     {
         if (did.Name == DeedName.LitFire || did.Name == DeedName.AddWood)
@@ -163,6 +157,11 @@ internal sealed class TakenIn(Setting setting)
                 Rigs = state.Rigs.Refilled(volume),
                 Totals = state.Totals with { RefilledLiters = state.Totals.RefilledLiters + volume.Liters },
             };
+        }
+
+        if (did.Name == DeedName.SpreadCoals)
+        {
+            return state with { Rigs = state.Rigs.CoalsSpread() };
         }
 
         return did.Name == DeedName.FloodPan ? state with { Rigs = state.Rigs.Flooded() } : state;

@@ -128,8 +128,8 @@ public sealed partial class RigEnsemble
     private RigEnsemble MidCharge()
     {
         var members = Members.ToRun();
-        var interval = Rig.Interval.TotalMinutes;
-        var since = ChargedAt is { } at ? double.Min(Minute - at, interval) : interval / 2;
+        var interval = MinutesOfCharge;
+        var since = Common.ChargedAt is { } at ? double.Min(Minute - at, interval) : interval / 2;
         for (var member = 0; member < members.Count; member++)
         {
             var coals = members[Field.CoalShare][member];
@@ -144,10 +144,13 @@ public sealed partial class RigEnsemble
     /// <summary>Nobody fires to the second: a charge goes in so many minutes later than its interval says, on the mean. No source, calibrated.</summary>
     private const double LateMinutes = 0.75;
 
-    private double FiringMegajoulesPerMinute => Rig.HeatOfCharge.Megajoules / (Rig.Interval.TotalMinutes + LateMinutes);
+    /// <summary>From one charge to the next at the usual firing.</summary>
+    private double MinutesOfCharge => Rig.Interval.TotalMinutes + LateMinutes;
+
+    private double FiringMegajoulesPerMinute => Rig.HeatOfCharge.Megajoules / MinutesOfCharge;
 
     /// <summary>How far a fire has died down that got no wood when it should have: 0 while it is fired, 1 an hour later.</summary>
-    internal double Dying => ChargedAt is { } at ? double.Clamp((Minute - at - Rig.Interval.TotalMinutes) / 60, 0, 1) : 0;
+    internal double Dying => Common.ChargedAt is { } at ? double.Clamp((Minute - at - Rig.Interval.TotalMinutes) / 60, 0, 1) : 0;
 
     private double[] RatesByMember(bool firing) =>
         firing ? _ratesFiring ??= ReckonRates(firing) : _ratesWithoutWood ??= ReckonRates(firing);

@@ -88,7 +88,7 @@ public sealed partial class RigEnsemble
         for (var member = 0; member < Count; member++)
         {
             still[member] = double.Max(still[member], stopped[member]);
-            wood[member] = Rig.UsualCharge.Kilograms * ((stopped[member] / Rig.Interval.TotalMinutes) + 1);
+            wood[member] = Rig.UsualCharge.Kilograms * ((stopped[member] / MinutesOfCharge) + 1);
             pan[member] = firing.Members.SugarOf(member);
             sugar[member] = pan[member] + firing.DrawnKilograms[member];
         }

@@ -13,8 +13,11 @@ public sealed partial class RigEnsemble
     /// <summary>A ruler in a boiling pan, read to the eighth of an inch.</summary>
     private const double RulerMeters = 0.0015;
 
-    /// <summary>So many deviations from what is reckoned a depth is no matter of the ruler: sooner than elsewhere, since a failing feed burns the pan.</summary>
-    private const double FarDepth = 3.5;
+    /// <summary>So many deviations over what is reckoned a depth is no matter of the ruler.</summary>
+    private const double FarOverDepth = 3.5;
+
+    /// <summary>So many under it: much sooner, since a failing feed burns the pan, and a pan is never to be believed deeper than it is.</summary>
+    private const double FarUnderDepth = 2;
 
     /// <summary>A deeper pan by less than this is the ruler's doing, and no sap poured in.</summary>
     private const double PouredLiters = 4;
@@ -59,7 +62,7 @@ public sealed partial class RigEnsemble
                             double.Max(read.Liters - members[Field.GaugeOff][member] + (GaugeLiters * noise[member]), 0);
                     }
                 },
-                isTankKnown: true);
+                Common with { IsTankKnown = true });
         }
 
         if (insisted)
@@ -79,8 +82,8 @@ public sealed partial class RigEnsemble
     }
 
     /// <summary>
-    /// The pan's depth was read. Under a fire it tells of the pan and of where the float holds it. A depth that no member comes
-    /// near is taken as it is, and the float is taken to hold it there: sap was poured in, the float was set otherwise, or the
+    /// The pan's depth was read. Under a fire it tells of the pan and of where the float holds it. A depth that is far
+    /// off is taken as it is, and the float is taken to hold it there: sap was poured in, the float was set otherwise, or the
     /// feed fails.
     /// </summary>
     /// <param name="read">What the ruler shows.</param>
@@ -101,7 +104,7 @@ public sealed partial class RigEnsemble
                 PanDeeds.ScaleSugar(members, member, to / before);
             }
         },
-        Rig.HasFloat && read > Rig.LeastDepth && read < HeldDepth ? read : HeldDepth);
+        Rig.HasFloat && read > Rig.LeastDepth && read < HeldDepth ? Common with { HeldDepth = read } : Common);
 
     private RigEnsemble SetTo(Length read)
     {
@@ -124,13 +127,14 @@ public sealed partial class RigEnsemble
                     members[Field.FloatOff][member] = isHeld ? to - (Rig.PanArea * read).Liters : members[Field.FloatOff][member];
                 }
             },
-            isHeld ? read : HeldDepth);
+            isHeld ? Common with { HeldDepth = read } : Common);
     }
 
     private bool IsFarDepth(Length read)
     {
         var (mean, variance) = Assimilation.Moments(Depths());
-        return double.Abs(read.Meters - mean) > FarDepth * double.Sqrt(variance + (RulerMeters * RulerMeters));
+        var deviation = double.Sqrt(variance + (RulerMeters * RulerMeters));
+        return read.Meters > mean + (FarOverDepth * deviation) || read.Meters < mean - (FarUnderDepth * deviation);
     }
 
     /// <summary>The pan's depth in each member, in meters.</summary>

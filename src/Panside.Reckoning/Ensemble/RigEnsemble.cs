@@ -15,9 +15,9 @@ public sealed partial class RigEnsemble
 
     private RigState? _summary;
 
-    private RigEnsemble(RigDescription rig, RigPrior prior, Temperature boiling, Members members)
+    private RigEnsemble(RigDescription rig, RigPrior prior, Temperature boiling, Members members, Common common)
     {
-        (Rig, Prior, Boiling, Members) = (rig, prior, boiling, members);
+        (Rig, Prior, Boiling, Members, Common) = (rig, prior, boiling, members, common);
         Constants = RigConstants.Of(rig, boiling);
     }
 
@@ -34,10 +34,13 @@ public sealed partial class RigEnsemble
     public int Minute { get; private init; }
 
     /// <summary>Whether the tank was read; until then no member knows its own.</summary>
-    public bool IsTankKnown { get; private init; }
+    public bool IsTankKnown => Common.IsTankKnown;
 
-    /// <summary>What the float holds the pan at.</summary>
-    public Length HeldDepth { get; private init; }
+    /// <summary>What the float is said to hold the pan at; beside it each member's float has its own.</summary>
+    public Length HeldDepth => Common.HeldDepth;
+
+    /// <summary>Whether the thermometer was read in boiling water, so that its own error cancels.</summary>
+    public bool IsThermometerKnown => Common.IsThermometerKnown;
 
     /// <summary>Members.</summary>
     public int Count => Members.Count;
@@ -54,6 +57,8 @@ public sealed partial class RigEnsemble
     /// <summary>What the members share.</summary>
     internal RigConstants Constants { get; }
 
+    private Common Common { get; }
+
     private double HeldLiters => (Rig.PanArea * HeldDepth).Liters;
 
     /// <summary>The rig cold, with the pan at its run depth and raw sap of about 2 Brix in it.</summary>
@@ -65,7 +70,7 @@ public sealed partial class RigEnsemble
     public static RigEnsemble Cold(RigDescription rig, Temperature boiling, RigPrior prior, int count = UsualCount)
     {
         var members = Beginning.Of(rig, prior, count);
-        return new(rig, prior, boiling, members) { HeldDepth = rig.RunDepth };
+        return new(rig, prior, boiling, members, new() { HeldDepth = rig.RunDepth });
     }
 
     /// <summary>As it stands at a later minute since the start.</summary>
@@ -101,10 +106,9 @@ public sealed partial class RigEnsemble
         return With(members, Told, Minute + minutes);
     }
 
-    /// <summary>A charge of wood goes in; it is what was said of it, give or take.</summary>
-    public RigEnsemble Charged(Mass wood)
-    {
-        var charged = Changed((members, noise) =>
+    /// <summary>A charge of wood goes in; it is what was said of it, give or take. Coals that were raked level lie heaped again.</summary>
+    public RigEnsemble Charged(Mass wood) => Changed(
+        (members, noise) =>
         {
             var heat = Rig.HeatOf(wood).Megajoules;
             for (var member = 0; member < members.Count; member++)
@@ -113,20 +117,24 @@ public sealed partial class RigEnsemble
                 var coals = members[Field.CoalShare][member];
                 members[Field.Flame][member] += own * (1 - coals);
                 members[Field.Coals][member] += own * coals;
+                members[Field.CoalTime][member] += Common.AreCoalsLevel ? LevelCoals : 0;
             }
-        });
-        charged.ChargedAt = Minute;
-        return charged;
-    }
+        },
+        Common with { ChargedAt = Minute, AreCoalsLevel = false });
 
-    /// <summary>Coals were raked level: air comes through all of the bed, and it burns the faster (by how much: no source, calibrated).</summary>
-    public RigEnsemble CoalsSpread() => Changed((members, noise) =>
-    {
-        for (var member = 0; member < members.Count; member++)
+    /// <summary>How much faster coals burn that were raked level, as a logarithm: air comes through all of the bed. No source, calibrated.</summary>
+    private const double LevelCoals = 0.15;
+
+    /// <summary>Coals were raked level; a second time changes nothing.</summary>
+    public RigEnsemble CoalsSpread() => Common.AreCoalsLevel ? this : Changed(
+        (members, noise) =>
         {
-            members[Field.CoalTime][member] -= 0.15 + (0.05 * noise[member]);
-        }
-    });
+            for (var member = 0; member < members.Count; member++)
+            {
+                members[Field.CoalTime][member] -= LevelCoals + (0.05 * noise[member]);
+            }
+        },
+        Common with { AreCoalsLevel = true });
 
     /// <summary>Syrup is drawn from the last cell, and the pan levels out behind it.</summary>
     public RigEnsemble Drawn(Volume syrup) => Changed((members, noise) =>
@@ -161,7 +169,7 @@ public sealed partial class RigEnsemble
                 members[Field.Fed][member] += poured;
             }
         },
-        Rig.FloodDepth);
+        Common with { HeldDepth = Rig.FloodDepth });
 
     /// <summary>Where water boils today was read at the thermometer, or follows from the pressure.</summary>
     /// <param name="boiling">The temperature.</param>
@@ -177,40 +185,22 @@ public sealed partial class RigEnsemble
             }
         }
 
-        return new(Rig, Prior, boiling, members)
+        return new(Rig, Prior, boiling, members, Common with { IsThermometerKnown = IsThermometerKnown || read })
         {
             Minute = Minute,
             Told = Told + 1,
-            HeldDepth = HeldDepth,
-            IsTankKnown = IsTankKnown,
-            IsThermometerKnown = IsThermometerKnown || read,
-            ChargedAt = ChargedAt,
         };
     }
 
-    /// <summary>Whether the thermometer was read in boiling water, so that its own error cancels.</summary>
-    public bool IsThermometerKnown { get; private init; }
-
-    /// <summary>The minute of the last charge; null before the first.</summary>
-    private int? ChargedAt { get; set; }
-
-    private RigEnsemble Changed(Action<Members, double[]> change, Length? heldDepth = null, bool? isTankKnown = null)
+    private RigEnsemble Changed(Action<Members, double[]> change, Common? common = null)
     {
         var members = Members.Copy();
         change(members, Beginning.Noise(members.Count, Told));
-        return With(members, Told + 1, Minute, heldDepth, isTankKnown);
+        return With(members, Told + 1, Minute, common);
     }
 
-    private RigEnsemble With(Members members, int told, int minute, Length? heldDepth = null, bool? isTankKnown = null) =>
-        new(Rig, Prior, Boiling, members)
-        {
-            Minute = minute,
-            Told = told,
-            HeldDepth = heldDepth ?? HeldDepth,
-            IsTankKnown = isTankKnown ?? IsTankKnown,
-            IsThermometerKnown = IsThermometerKnown,
-            ChargedAt = ChargedAt,
-        };
+    private RigEnsemble With(Members members, int told, int minute, Common? common = null) =>
+        new(Rig, Prior, Boiling, members, common ?? Common) { Minute = minute, Told = told };
 
     private RigState Summarize()
     {

@@ -1,0 +1,22 @@
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Reckoning.Ensemble;
+
+/// <summary>What was told and holds for every member alike.</summary>
+internal readonly record struct Common
+{
+    /// <summary>What the float is said to hold the pan at.</summary>
+    public Length HeldDepth { get; init; }
+
+    /// <summary>Whether the tank was read.</summary>
+    public bool IsTankKnown { get; init; }
+
+    /// <summary>Whether the thermometer was read in boiling water.</summary>
+    public bool IsThermometerKnown { get; init; }
+
+    /// <summary>The minute of the last charge; null before the first.</summary>
+    public int? ChargedAt { get; init; }
+
+    /// <summary>Whether coals were raked level since the last charge.</summary>
+    public bool AreCoalsLevel { get; init; }
+}
