@@ -68,12 +68,15 @@ internal sealed class Unexpected(Setting setting)
         {
             null => setting.Units.From(Volume.FromLiters(expected.Mean), setting.Units.SmallVolume),
             Dimension.Volume => setting.Units.From(Volume.FromLiters(expected.Mean)),
-            Dimension.Length => setting.Units.From(Length.FromMeters(expected.Mean)),
+            Dimension.Length => Tenths(setting.Units.From(Length.FromMeters(expected.Mean))),
             Dimension.Temperature => setting.Units.From(Temperature.FromCelsius(expected.Mean)),
             Dimension.Pressure => setting.Units.Convert(new(expected.Mean, Unit.Kilopascal), setting.Units.Preferred(Dimension.Pressure)),
             _ => new(expected.Mean, Unit.Brix),
         });
     }
+
+    /// <summary>A depth is reckoned to no more digits than a ruler shows in a boiling pan.</summary>
+    private static Measure Tenths(Measure depth) => depth with { Value = double.Round(depth.Value, 1) };
 
     /// <summary>Another unit, or the point in another place, that would fit.</summary>
     private string Slip(Measure measure, Expectation expected)
@@ -99,6 +102,8 @@ internal sealed class Unexpected(Setting setting)
         Reading { Name.Code: "draw-temperature" } when !isHigh => "It would take a pan that does not boil there, or a thermometer out of the liquid.",
         Reading { Name.Code: "draw-temperature" } when UnitSystem.Temperature(measure) > DrawPoint.Today(setting, state) + DrawPoint.FarOver =>
             "It would take sugar past syrup there: if so, say yes and pour sap in at the draw-off now.",
+        Reading { Name.Code: "draw-temperature" } when UnitSystem.Temperature(measure) >= DrawPoint.Today(setting, state) =>
+            "It would take syrup there: if so, say yes and draw it off now.",
         Reading { Name.Code: "draw-temperature" } => "It would take a much sweeter pan: if so, say yes, and have the pail ready.",
         Reading { Name.Code: "boiling-water-temperature" } => "It would take a thermometer that is off, water not at a full boil, or a quick change of weather.",
         Reading { Name.Code: "sap-brix" } => isHigh ? "It would take concentrate, or a refractometer far off." : "It would take water in the sap.",

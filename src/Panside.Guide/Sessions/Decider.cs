@@ -264,6 +264,11 @@ public sealed class Decider
 
     private static void Question(Turn turn, LineIn line, Doubt doubt)
     {
+        if (turn.State.Doubted is { } open)
+        {
+            turn.Tell($"Dropped, as it was not answered: {Describe.Line(open)}.");
+        }
+
         turn.Happen(new Doubted(line));
         turn.Say((at, number) => new QuestionLine(at, number, doubt.Text, doubt.WouldTake));
     }

@@ -45,6 +45,12 @@ internal static class PracticeCommand
                 throw new UnusableException(FormattableString.Invariant($"--speed {wanted}: expected 1 to {FastestSpeed} times real time."));
             }
 
+            Option[] runs = [unattended, judge, picture, mistype];
+            if (runs.Where(option => parsed.GetResult(option) is { Implicit: false }).ToList() is { Count: > 1 } chosen)
+            {
+                throw new UnusableException($"{string.Join(" and ", chosen.Select(option => option.Name))}: each is a run of its own. Name one.");
+            }
+
             var arguments = guided.Read(parsed);
             if (parsed.GetValue(judge) is { } boils)
             {

@@ -37,7 +37,7 @@ public class ExpectedTests
     [InlineData("sap 3.4", "", "expected")]
     [InlineData("water 201", "", "expected")]
     [InlineData("sample 18", "", "not possible")]
-    [InlineData("depth 3.8", "3.8 cm would fit", "expected")]
+    [InlineData("depth 3.8", "3.8 cm would fit", "About 1.5 in is expected")]
     public void A_slip_is_not_taken_silently(string text, string hint, string says)
     {
         var boil = Conversation.AtSteadyBoil(tankGallons: 28);
@@ -46,6 +46,31 @@ public class ExpectedTests
             .Concat(boil.Answers.OfType<RefusedLine>().Select(line => line.Why)).Single();
         Assert.Contains(says, said, StringComparison.Ordinal);
         Assert.Contains(hint, said, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("draw 217", "have the pail ready")]
+    [InlineData("draw 221", "draw it off now")]
+    [InlineData("draw 226", "pour sap in at the draw-off now")]
+    public void A_draw_off_that_surprises_says_what_it_would_ask_for(string text, string says)
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("draw 212.5");
+        boil.After(1);
+        boil.Say("draw 212.5");
+        boil.After(1);
+        boil.Say(text);
+        Assert.Contains(says, boil.Only<QuestionLine>().WouldTake, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_doubt_that_another_takes_the_place_of_is_said_to_be_dropped()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 28);
+        boil.Say("draw 198");
+        boil.Say("sap 22");
+        Assert.Contains(boil.Answers.OfType<ToldLine>(), line => line.Text.StartsWith("Dropped, as it was not answered: draw-off", StringComparison.Ordinal));
+        Assert.Single(boil.Answers.OfType<QuestionLine>());
     }
 
     [Fact]
