@@ -110,7 +110,20 @@ public sealed record Outcome(
     Measure? TankVolume,
     bool Safe,
     IReadOnlyList<string> Skipped,
-    string Text);
+    string Text)
+{
+    /// <summary>Sugar of the sap, as last read.</summary>
+    public Measure? SapBrix { get; init; }
+
+    /// <summary>Mean sugar of what stays in the pan, as reckoned: the next boil begins with it.</summary>
+    public Measure? PanBrix { get; init; }
+
+    /// <summary>Water that left the pan, as reckoned.</summary>
+    public Measure? WaterBoiled { get; init; }
+
+    /// <summary>From lighting the fire to the last wood.</summary>
+    public Measure? FiredMinutes { get; init; }
+}
 
 /// <summary>The actions that advice can name.</summary>
 public static class Actions

@@ -21,6 +21,7 @@ internal static class CommandLine
                 PracticeCommand.Create(),
                 CheckCommand.Create(),
                 ReplayCommand.Create(),
+                ReportCommand.Create(),
                 PlanCommand.Create(),
                 ReckonCommand.Create(),
             };

@@ -21,7 +21,8 @@ internal static class RecordKeys
         ["told"] = ["text"],
         ["over"] =
         [
-            "sap-used", "syrup-made", "syrup-brix", "wood", "minutes", "pan-volume", "tank-volume", "safe", "text", "skipped",
+            "sap-used", "syrup-made", "syrup-brix", "wood", "minutes", "pan-volume", "tank-volume", "sap-brix", "pan-brix",
+            "water-boiled", "fired-minutes", "safe", "text", "skipped",
         ],
     }.ToFrozenDictionary();
 
