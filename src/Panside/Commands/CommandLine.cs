@@ -22,6 +22,7 @@ internal static class CommandLine
                 CheckCommand.Create(),
                 ReplayCommand.Create(),
                 ReportCommand.Create(),
+                SeasonCommand.Create(),
                 PlanCommand.Create(),
                 ReckonCommand.Create(),
             };
