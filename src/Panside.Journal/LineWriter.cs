@@ -137,6 +137,11 @@ public static class LineWriter
                 json.WriteBoolean("practice", header.Practice);
                 json.WriteString("rig", header.Rig);
                 json.WriteString("rig-file", header.RigText);
+                if (header.LearnedText is { } learned)
+                {
+                    json.WriteString("learned-file", learned);
+                }
+
                 json.WriteEndObject();
                 break;
             case PhaseLine phase:

@@ -55,7 +55,11 @@ public sealed record SessionHeader(
     string Rig,
     string RigText,
     string Guidance,
-    bool Practice);
+    bool Practice)
+{
+    /// <summary>What past boils had taught of the rig when the session began, as its file has it; null where nothing was learned.</summary>
+    public string? LearnedText { get; init; }
+}
 
 /// <summary>What is asked.</summary>
 /// <param name="Step">The step's id in the flow.</param>

@@ -23,6 +23,7 @@ internal static class CommandLine
                 ReplayCommand.Create(),
                 ReportCommand.Create(),
                 SeasonCommand.Create(),
+                ImportCommand.Create(),
                 PlanCommand.Create(),
                 ReckonCommand.Create(),
             };

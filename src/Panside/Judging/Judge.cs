@@ -8,7 +8,10 @@ using Panside.Reckoning.Ensemble;
 namespace Panside.Judging;
 
 /// <summary>One boil judged: its forecasts, and how it ended.</summary>
-internal sealed record JudgedBoil(IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome);
+/// <param name="Judgements">The forecasts.</param>
+/// <param name="Outcome">The end.</param>
+/// <param name="Rigs">What is known of the rig at the end.</param>
+internal sealed record JudgedBoil(IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome, RigEnsemble Rigs);
 
 /// <summary>
 /// Judges the forecasts by a rig that is not the forecaster's own: a boil is practised without a person, and every so often the
@@ -27,10 +30,16 @@ internal static class Judge
     private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
 
     /// <summary>Practises one boil and judges it.</summary>
-    public static JudgedBoil Boil(Setting setting, Scenario scenario, long seed)
+    public static JudgedBoil Boil(Setting setting, Scenario scenario, long seed) =>
+        Boil(setting, new PracticeRig(setting.Rig, scenario, seed), seed);
+
+    /// <summary>Practises one boil on a rig and judges it.</summary>
+    /// <param name="setting">What the assistant knows.</param>
+    /// <param name="rig">The rig as it truly is.</param>
+    /// <param name="seed">Of the person who follows the advice.</param>
+    public static JudgedBoil Boil(Setting setting, PracticeRig rig, long seed)
     {
         var door = new SessionDoor(setting);
-        var rig = new PracticeRig(setting.Rig, scenario, seed);
         var person = new PracticeOperator(rig, setting.Units, seed);
         var judged = new List<Judgement>();
 
@@ -46,7 +55,7 @@ internal static class Judge
         }
 
         var outcome = new Unattended(door, rig, person, Evening) { Overheard = (_, _) => Look() }.Run();
-        return new(judged, outcome);
+        return new(judged, outcome, door.State.Rigs);
     }
 
     private static long FirstLook(long seed) => (seed * 7) % EveryMinutes;

@@ -62,9 +62,10 @@ internal sealed record BookedBoil
 /// <summary>All boils of a folder, in order of time.</summary>
 /// <param name="Boils">The boils.</param>
 /// <param name="Units">The units of the newest boil's rig.</param>
+/// <param name="Learned">What its past boils had taught of each rig when its newest boil here began, by the rig's name.</param>
 /// <param name="LeftOut">Records of the other kind: practice where boils are asked for.</param>
 /// <param name="Unreadable">Files that are no record, or cannot be read now, each with why.</param>
-internal sealed record SeasonBook(IReadOnlyList<BookedBoil> Boils, UnitSystem Units, int LeftOut, IReadOnlyList<string> Unreadable)
+internal sealed record SeasonBook(IReadOnlyList<BookedBoil> Boils, UnitSystem Units, IReadOnlyList<(string Rig, LearnedRig Learned)> Learned, int LeftOut, IReadOnlyList<string> Unreadable)
 {
     /// <summary>Opens the book of a folder.</summary>
     /// <param name="folder">The folder with records.</param>
@@ -73,6 +74,7 @@ internal sealed record SeasonBook(IReadOnlyList<BookedBoil> Boils, UnitSystem Un
     {
         var boils = new List<BookedBoil>();
         var unreadable = new List<string>();
+        var learned = new SortedDictionary<string, (DateTimeOffset At, string? Text, string File)>(StringComparer.Ordinal);
         var rigs = new Dictionary<string, Rig>(StringComparer.Ordinal);
         var (leftOut, newest, units) = (0, DateTimeOffset.MinValue, UnitSystem.Us);
         foreach (var path in Directory.EnumerateFiles(folder, "*.jsonl").Order(StringComparer.Ordinal))
@@ -94,6 +96,7 @@ internal sealed record SeasonBook(IReadOnlyList<BookedBoil> Boils, UnitSystem Un
                 var text = ends.Header.RigText;
                 var rig = rigs.TryGetValue(text, out var known) ? known : rigs[text] = RigFile.Read(path, text);
                 boils.Add(Booked(Path.GetFileName(path), ends, rig));
+                learned[rig.Name] = learned.TryGetValue(rig.Name, out var other) && other.At > ends.Begin.Time ? other : (ends.Begin.Time, ends.Header.LearnedText, path);
                 (newest, units) = ends.Begin.Time >= newest ? (ends.Begin.Time, rig.Units) : (newest, units);
             }
             catch (Exception fault) when (fault is IOException or UnauthorizedAccessException or FaultyFileException)
@@ -102,7 +105,29 @@ internal sealed record SeasonBook(IReadOnlyList<BookedBoil> Boils, UnitSystem Un
             }
         }
 
-        return new([.. boils.OrderBy(boil => boil.Begin.Time)], units, leftOut, unreadable);
+        return new([.. boils.OrderBy(boil => boil.Begin.Time)], units, [.. Taught(learned, unreadable)], leftOut, unreadable);
+    }
+
+    private static IEnumerable<(string Rig, LearnedRig Learned)> Taught(
+        SortedDictionary<string, (DateTimeOffset At, string? Text, string File)> learned, List<string> unreadable)
+    {
+        foreach (var (rig, (_, text, file)) in learned)
+        {
+            LearnedRig? read = null;
+            try
+            {
+                read = text is null ? null : LearnedFile.Read($"{file} (learned-file)", text);
+            }
+            catch (FaultyFileException fault)
+            {
+                unreadable.Add($"{fault.Faults[0]}; what was learned is not told.");
+            }
+
+            if (read is not null)
+            {
+                yield return (rig, read);
+            }
+        }
     }
 
     /// <summary>The sum of all boils that say it; null where none does.</summary>

@@ -21,6 +21,7 @@ internal static class SeasonReport
             new Paragraph(Summary(book, columns, boils)),
             .. book.Boils.Count(boil => boil.HasEnded) >= 2 ? [SeasonCharts.Of(book, columns)] : Array.Empty<Part>(),
             new Table(["date", "rig", .. columns.Select(column => column.Head), "ended"], [.. rows], Numbers: 2),
+            .. book.Learned.Select(one => new Paragraph($"Of the rig {one.Rig}: {one.Learned.Says(null)} So its past boils had taught when its newest one here began ({one.Learned.Boils} of them, the last on {one.Learned.Date}).")),
             new Paragraph("Yield is syrup drawn beside what that boil's sap holds by a balance of sugar; a pan left sweet, or begun sweet, moves it from one boil to the next. "
                 + "Rate is water boiled away for each hour from lighting to the last wood, as reckoned."),
         ];

@@ -13,6 +13,8 @@ public class SeasonTests
 {
     private static readonly string Demos = Path.Combine(RepositoryFiles.Root, "demo-sessions");
 
+    internal static string Told(string folder) => Captured.Run("season", folder).Out;
+
     [Fact]
     public void The_book_of_the_demo_sessions_sums_their_outcomes()
     {
