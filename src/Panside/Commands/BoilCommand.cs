@@ -32,7 +32,8 @@ internal static class BoilCommand
             if (!isStream)
             {
                 using var session = Opening.Open(arguments with { Learned = learning.Rig });
-                return Talk(session, learning, isPlain, unfinished);
+                var leftOver = arguments.Journal is null ? LeftOver.Of(Home.Of(arguments.Home), session.Setting, TimeProvider.System.GetUtcNow()) : null;
+                return Talk(session, learning, isPlain, unfinished, leftOver);
             }
 
             // The same lines in give a program the same lines out, whatever was boiled before: learning is for it to ask for.
@@ -50,9 +51,10 @@ internal static class BoilCommand
     }
 
     /// <summary>The conversation with a person: on the full screen where there is one and it is wanted, else in lines.</summary>
-    public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null)
+    public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null, string? leftOver = null)
     {
-        var status = Talk(session, plain, unfinished is null ? learning.Notice : $"An unfinished boil is there. To go on with it: panside boil --journal {unfinished}");
+        var opening = string.Join(' ', new[] { learning.Notice, leftOver }.OfType<string>());
+        var status = Talk(session, plain, unfinished is null ? opening.Length > 0 ? opening : null : $"An unfinished boil is there. To go on with it: panside boil --journal {unfinished}");
         if (learning.Keep(session) is { } taught)
         {
             Console.Out.WriteLine($"- {taught}");

@@ -24,7 +24,8 @@ public class RealDiskTests
         var kills = 0;
         var acknowledged = new List<string>();
         var journal = scratch["boil.jsonl"];
-        for (var next = 0; next < lines.Count - 1;)
+        var next = 0;
+        while (next < lines.Count - 1)
         {
             using var panside = Start("boil", "--stream", "--journal", journal, "--home", scratch.Folder);
             for (var said = 0; said < KillEvery && next < lines.Count - 1; said++)
