@@ -19,8 +19,9 @@ internal sealed class Learning
     private const double LeastMinutes = 45;
 
     private readonly string _path;
+    private readonly Func<Rig> _rigNow;
 
-    private Learning(string path, LearnedRig? rig, string? notice) => (_path, Rig, Notice) = (path, rig, notice);
+    private Learning(string path, Func<Rig> rigNow, LearnedRig? rig, string? notice) => (_path, _rigNow, Rig, Notice) = (path, rigNow, rig, notice);
 
     /// <summary>What a new session begins with; null where nothing was learned.</summary>
     public LearnedRig? Rig { get; }
@@ -36,36 +37,37 @@ internal sealed class Learning
     {
         var file = rigFile ?? (File.Exists(home.RigFile) ? home.RigFile : Path.Combine(home.Folder, Library.BuiltInRig));
         var path = Path.ChangeExtension(file, ".learned.yaml");
+        Rig RigNow() => Library.Rig(rigFile, home);
         try
         {
             if (forget)
             {
                 var was = File.Exists(path);
                 File.Delete(path);
-                return new(path, null, was ? "Forgotten: what was learned of this rig." : "Nothing was learned of this rig yet.");
+                return new(path, RigNow, null, was ? "Forgotten: what was learned of this rig." : "Nothing was learned of this rig yet.");
             }
 
             if (!File.Exists(path))
             {
-                return new(path, null, null);
+                return new(path, RigNow, null, null);
             }
 
             var learned = LearnedFile.Read(path, File.ReadAllText(path));
-            return learned.Mark == RigMark.Of(Library.Rig(rigFile, home))
-                ? new(path, learned, null)
-                : new(path, null, $"The rig's file has changed since {learned.Date}: what {learned.Boils} boils taught is left out. This boil begins anew.");
+            return learned.Mark == RigMark.Of(RigNow())
+                ? new(path, RigNow, learned, null)
+                : new(path, RigNow, null, $"The rig's file has changed since {learned.Date}: what {learned.Boils} boils taught is left out. This boil begins anew.");
         }
         catch (DirectoryNotFoundException)
         {
-            return new(path, null, null);
+            return new(path, RigNow, null, null);
         }
         catch (FaultyFileException fault)
         {
-            return new(path, null, $"{fault.Faults[0]}. What was learned is left out; mend or delete the file.");
+            return new(path, RigNow, null, $"{fault.Faults[0]}. What was learned is left out; mend or delete the file.");
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            return new(path, null, $"{path}: cannot be read ({fault.Message.TrimEnd('.')}). What was learned is left out.");
+            return new(path, RigNow, null, $"{path}: cannot be read ({fault.Message.TrimEnd('.')}). What was learned is left out.");
         }
     }
 
@@ -82,6 +84,19 @@ internal sealed class Learning
         if (!Teaches(state))
         {
             return $"Too little was read to learn of this rig: {LeastTankReadings} readings of the tank and {LeastMinutes:0} minutes of fire are wanted.";
+        }
+
+        try
+        {
+            // A boil that was gone on with may be of another rig than the one that is named now.
+            if (RigMark.Of(_rigNow()) != RigMark.Of(setting.Rig))
+            {
+                return "This boil was of another rig than its file now describes: nothing is learned.";
+            }
+        }
+        catch (Exception fault) when (fault is FaultyFileException or UnusableException)
+        {
+            return $"The rig's file cannot be read now: nothing is learned. {fault.Message.Split('\n')[0]}";
         }
 
         var learned = LearnedFile.Write(setting.Rig, state.Rigs.Traits, setting.Learned, now.Time);

@@ -98,6 +98,17 @@ public class LearningTests
     }
 
     [Fact]
+    public void A_boil_of_another_rig_teaches_this_one_nothing()
+    {
+        using var scratch = new Scratch();
+        var rig = Rig(scratch);
+        File.WriteAllText(scratch["other.yaml"], File.ReadAllText(rig).Replace("firebrick: 120 lb", "firebrick: 200 lb", StringComparison.Ordinal));
+        var other = Learning.Open(scratch["other.yaml"], Home.Of(scratch.Folder));
+        Assert.StartsWith("This boil was of another rig", Boil(scratch, rig, other, "one.jsonl"), StringComparison.Ordinal);
+        Assert.False(File.Exists(scratch["other.learned.yaml"]));
+    }
+
+    [Fact]
     public void Where_it_cannot_be_kept_it_is_said()
     {
         using var scratch = new Scratch();
