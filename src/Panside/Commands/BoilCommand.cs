@@ -13,7 +13,7 @@ internal static class BoilCommand
         var plain = new Option<bool>("--plain") { Description = "The conversation as lines of text; chosen by itself without a terminal." };
         var stream = new Option<bool>("--stream") { Description = "The conversation as JSON Lines, for programs." };
         var forget = new Option<bool>("--forget") { Description = "Forget what past boils taught of this rig, and begin from its file." };
-        var learn = new Option<bool>("--learn") { Description = "With --stream: begin with what past boils taught of this rig, and keep what this one teaches. Without --stream that is always so." };
+        var learn = new Option<bool>("--learn") { Description = "Begin with what past boils taught of this rig; its forecasts of the shutdown are a little too sure (docs/learning.md). With --stream it also keeps what this boil teaches." };
         var command = new Command("boil", "Guides a boil.") { plain, stream, forget, learn };
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
@@ -29,18 +29,18 @@ internal static class BoilCommand
                 ? null
                 : UnfinishedBoil.In(Home.Of(arguments.Home).Sessions, TimeProvider.System.GetUtcNow());
             var learning = Learning.Open(arguments.Rig, Home.Of(arguments.Home), parsed.GetValue(forget));
+            var begun = arguments with { Learned = parsed.GetValue(learn) ? learning.Rig : null };
             if (!isStream)
             {
-                using var session = Opening.Open(arguments with { Learned = learning.Rig });
+                using var session = Opening.Open(begun);
                 var leftOver = arguments.Journal is null ? LeftOver.Of(Home.Of(arguments.Home), session.Setting, TimeProvider.System.GetUtcNow()) : null;
                 return Talk(session, learning, isPlain, unfinished, leftOver);
             }
 
             // The same lines in give a program the same lines out, whatever was boiled before: learning is for it to ask for.
-            var learns = parsed.GetValue(learn);
-            using var streamed = Opening.Open(arguments with { Learned = learns ? learning.Rig : null });
+            using var streamed = Opening.Open(begun);
             var status = StreamFace.Run(streamed, Console.OpenStandardInput(), Console.OpenStandardOutput(), Console.Error);
-            if (learns)
+            if (parsed.GetValue(learn))
             {
                 learning.Keep(streamed);
             }

@@ -21,7 +21,7 @@ internal static class HomeCommand
         }
 
         var learning = Learning.Open(null, Home.Of(null));
-        using var session = Open(unfinished, learning);
+        using var session = Open(unfinished);
         return BoilCommand.Talk(session, learning, plain: false);
     }
 
@@ -30,11 +30,11 @@ internal static class HomeCommand
         ? Directory.EnumerateFiles(folder, "*.jsonl").OrderDescending(StringComparer.Ordinal).FirstOrDefault(IsUnfinished)
         : null;
 
-    private static RecordedSession Open(string? unfinished, Learning learning)
+    private static RecordedSession Open(string? unfinished)
     {
         try
         {
-            return Opening.Open(new(null, null, "beginner", unfinished, null) { Learned = learning.Rig });
+            return Opening.Open(new(null, null, "beginner", unfinished, null));
         }
         catch (Exception fault) when (unfinished is not null && fault is UnusableException or FaultyFileException)
         {
