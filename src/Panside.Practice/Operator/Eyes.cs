@@ -84,7 +84,7 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
         {
             "season-first" or "pan-leftover" => rig.Scenario.PanBrix is not null,
             "season-last" => false,
-            "keep-fed" or "dry-cause" or "emergency-float" or "low-cause" => rig.FeedsWell,
+            "keep-fed" or "dry-cause" or "emergency-float" or "feed-cause" => rig.FeedsWell,
             "float-works" or "tank-valve" => rig.FeedsWell || !rig.Makeup.Rig.HasFloat,
             _ => true,
         };
@@ -94,7 +94,7 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
         }
 
         yield return new(2, at => new Answer(at, yes ? AnswerWords.Yes : AnswerWords.No));
-        if (step is "keep-fed" or "dry-cause" or "emergency-float" or "low-cause" or "float-works" or "tank-valve" && !yes)
+        if (step is "keep-fed" or "dry-cause" or "emergency-float" or "feed-cause" or "float-works" or "tank-valve" && !yes)
         {
             rig.FreeFeed();
             if (rig.Tank.Liters < 2)
