@@ -11,7 +11,7 @@ namespace Panside.Practice.Operator;
 public sealed class HabitOperator : IPracticeOperator
 {
     private const int LooksEverySeconds = 60;
-    private const int TankEverySeconds = 1200;
+    private const int TankEverySeconds = 1800;
     private const double DrawsAboveBoilingKelvin = 4.0;
 
     private readonly PracticeRig _rig;
@@ -31,7 +31,7 @@ public sealed class HabitOperator : IPracticeOperator
     {
         (_rig, _instruments, _chance) = (rig, new(rig, units, seed), RandomStream.For(seed, "habit"));
         _staysSeconds = _chance.Between(600, 1500);
-        _emptyLiters = rig.Makeup.Area * _chance.Between(2, 12);
+        _emptyLiters = rig.Makeup.Area * _chance.Between(0, 3);
     }
 
     /// <inheritdoc/>
