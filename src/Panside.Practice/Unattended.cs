@@ -22,8 +22,15 @@ public sealed class Unattended(IDoor door, PracticeRig rig, IPracticeOperator pe
     /// <summary>Runs to the end, or for a day at most.</summary>
     public PracticeOutcome Run()
     {
+        RunUntil(() => false);
+        return _account.Close(rig) with { WoodAskedAfterHold = person.WoodAskedAfterHold };
+    }
+
+    /// <summary>Runs until something holds, or to the end.</summary>
+    public void RunUntil(Func<bool> holds)
+    {
         Say(rig.NoteAt(At()));
-        while (_account.Over is null && rig.Second < AtMost.TotalSeconds)
+        while (_account.Over is null && rig.Second < AtMost.TotalSeconds && !holds())
         {
             var look = ((rig.Second / LookEverySeconds) + 1) * LookEverySeconds;
             var next = long.Max(long.Min(person.NextSecond ?? look, look), rig.Second);
@@ -58,8 +65,6 @@ public sealed class Unattended(IDoor door, PracticeRig rig, IPracticeOperator pe
 
             _account.Look(rig, person.IsHeld, door);
         }
-
-        return _account.Close(rig) with { WoodAskedAfterHold = person.WoodAskedAfterHold };
     }
 
     private Moment At() => Moment.Of(start.AddSeconds(rig.Second));

@@ -13,8 +13,6 @@ namespace Panside.Commands;
 /// <summary><c>panside practice</c>: guides a boil on a simulated rig.</summary>
 internal static class PracticeCommand
 {
-    private const double FastestSpeed = 60;
-
     /// <summary>An unattended practice is always on this evening: no machine clock comes into it.</summary>
     private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
 
@@ -44,9 +42,9 @@ internal static class PracticeCommand
                     "practice has no --stream: there, time and readings are what the lines in say, and a simulated rig would have to make up its own. Use --unattended, whose record is the same lines, or --plain.");
             }
 
-            if (parsed.GetValue(speed) is not (>= 1 and <= FastestSpeed) and var wanted)
+            if (parsed.GetValue(speed) is not (>= 1 and <= PracticeClock.Fastest) and var wanted)
             {
-                throw new UnusableException(FormattableString.Invariant($"--speed {wanted}: expected 1 to {FastestSpeed} times real time."));
+                throw new UnusableException(FormattableString.Invariant($"--speed {wanted}: expected 1 to {PracticeClock.Fastest} times real time."));
             }
 
             Option[] runs = [unattended, judge, picture, mistype];
@@ -102,9 +100,13 @@ internal static class PracticeCommand
                 throw new UnusableException($"{path}: exists. A simulated rig is not gone on with; name a new file, or leave --journal out.");
             }
 
+            if (!parsed.GetValue(unattended))
+            {
+                return Attend(arguments, where, parsed.GetValue(seed), parsed.GetValue(speed), parsed.GetValue(plain));
+            }
+
             using var session = Opening.Open(arguments, practice: true, ScenarioLibrary.RigOf(where));
-            var rig = new PracticeRig(session.Setting.Rig, where, parsed.GetValue(seed));
-            return parsed.GetValue(unattended) ? Unattended(session, rig, isHabit) : Attend(session, rig, parsed.GetValue(speed), parsed.GetValue(plain));
+            return Unattended(session, new(session.Setting.Rig, where, parsed.GetValue(seed)), isHabit);
         });
         return command;
     }
@@ -141,6 +143,7 @@ internal static class PracticeCommand
         }.Run();
         Say(PracticeReport.Said(outcome));
         Say(PracticeReport.Truth(outcome, setting.Units));
+        Say(session.Debriefed);
         Say(session.Path is { } path ? [$"Record: {path}"] : []);
         if (session.Trouble is { } trouble)
         {
@@ -199,10 +202,21 @@ internal static class PracticeCommand
         return ExitStatus.Done;
     }
 
-    private static int Attend(RecordedSession session, PracticeRig rig, double speed, bool plain)
+    private static int Attend(GuidedArguments arguments, Scenario scenario, long seed, double speed, bool plain)
     {
         var clock = new PracticeClock(TimeProvider.System, speed);
-        var conversation = new PracticeConversation(session, rig, clock.GetLocalNow());
+        var start = clock.GetLocalNow();
+        (RecordedSession, PracticeRig) Begin()
+        {
+            var session = Opening.Open(arguments, practice: true, ScenarioLibrary.RigOf(scenario));
+            var rig = new PracticeRig(session.Setting.Rig, scenario, seed);
+            Lead.Run(new PracticeDoor(session), rig, start);
+            return (session, rig);
+        }
+
+        var (session, rig) = Begin();
+        clock.Set(start.AddSeconds(rig.Second));
+        using var conversation = new PracticeConversation(session, rig, start, clock, arguments.Journal is null ? Begin : null);
         var screen = !plain && !Console.IsInputRedirected && !Console.IsOutputRedirected
             && Environment.GetEnvironmentVariable("TERM") is not ("dumb" or null or "");
         if (screen)
