@@ -182,24 +182,22 @@ public sealed class PracticeOperator : IPracticeOperator
         }
     }
 
-    /// <summary>Does what is asked; where another thing is asked before it is begun, it is let go.</summary>
+    /// <summary>
+    /// Does what is asked; where another thing is asked before it is done, it is let go. What is done is told: a charge that went
+    /// in and was not told would be asked for once more.
+    /// </summary>
     private IEnumerable<Act> Reply(Prompt prompt, string? action)
     {
-        var begun = false;
-        foreach (var act in Acts(prompt, action))
+        using var acts = Acts(prompt, action).GetEnumerator();
+        for (var begun = false; !(begun && _asked is not null) && acts.MoveNext(); begun = true)
         {
-            if (begun && _asked is not null)
-            {
-                yield break;
-            }
-
-            begun = true;
+            var act = acts.Current;
             yield return act.Say is { } say ? act with { Say = at => Fresh(say(at)) } : act;
         }
     }
 
-    /// <summary>What would answer a prompt that is no longer open is not said.</summary>
-    private LineIn? Fresh(LineIn? line) => line is Answer or Text && _asked is not null ? null : line;
+    /// <summary>What would answer a prompt that is no longer open is not said: a yes, a number without its name.</summary>
+    private LineIn? Fresh(LineIn? line) => _asked is not null && (line is Answer || (line is Text typed && Typed.IsBare(typed.Words))) ? null : line;
 
     private IEnumerable<Act> Acts(Prompt prompt, string? action)
     {

@@ -33,6 +33,9 @@ public static class Typed
 
         return eighths < 8 ? Eighths[eighths] : $"{eighths / 8} {Eighths[eighths % 8]}";
     }
+
+    /// <summary>Whether nothing but a number was typed, so that only the question tells what it is.</summary>
+    public static bool IsBare(string words) => !words.Any(char.IsLetter);
 }
 
 /// <summary>Temperatures in what the assistant says.</summary>

@@ -6,11 +6,14 @@ namespace Panside.Reckoning.Ensemble;
 /// </summary>
 internal static class LeftOut
 {
-    /// <summary>Of the rate over one charge: with a blower it has burned down before the next is in, and the rate swings more.</summary>
-    public static double OfRate(bool forcedDraft) => forcedDraft ? 0.035 : 0.02;
+    /// <summary>
+    /// Part of the rate that the members say for the usual firing: with a blower a rig that was fired slower boils less than in
+    /// proportion, since more of the heat goes up the stack.
+    /// </summary>
+    public static double PartOfRate(bool forcedDraft) => forcedDraft ? 0.96 : 1;
 
     /// <summary>Of the time to a draw.</summary>
-    public const double OfDraw = 0.19;
+    public const double OfDraw = 0.165;
 
     /// <summary>Of the time to a draw beside that, in minutes and no logarithm: what stands at the draw-off swings with each charge.</summary>
     public const double OfDrawMinutes = 7;
@@ -19,21 +22,22 @@ internal static class LeftOut
     /// Of the water that leaves after the last charge: while the fire dies it hangs more and more on how the last coals lie.
     /// </summary>
     /// <param name="dying">How far the fire has died down, 0 to 1.</param>
-    public static double OfResidual(double dying) => 0.03 + (0.1 * dying);
+    /// <param name="forcedDraft">Whether a blower burns it down.</param>
+    public static double OfResidual(double dying, bool forcedDraft) => 0.03 + ((forcedDraft ? 0.2 : 0.1) * dying);
 
     /// <summary>Of the time until the boil goes still.</summary>
     /// <param name="dying">How far the fire has died down, 0 to 1.</param>
-    public static double OfStill(double dying) => 0.1 * dying;
+    /// <param name="forcedDraft">Whether a blower burns it down.</param>
+    public static double OfStill(double dying, bool forcedDraft) => (forcedDraft ? 0.25 : 0.12) * dying;
 
-    /// <summary>Values of members, each off by a chance of its own; the same for the same telling.</summary>
+    /// <summary>Values of members, each off by a chance of its own; always the same one, so that a band moves only by what was told.</summary>
     /// <param name="values">One for each member, changed in place.</param>
     /// <param name="deviation">By how much, as a logarithm.</param>
-    /// <param name="rig">Whose they are.</param>
     /// <param name="more">By how much beside that, in their own unit; no value comes below 0 by it.</param>
-    public static double[] Widened(double[] values, double deviation, RigEnsemble rig, double more = 0)
+    public static double[] Widened(double[] values, double deviation, double more = 0)
     {
-        var noise = Beginning.Noise(values.Length, rig.Told, Purpose);
-        var added = more > 0 ? Beginning.Noise(values.Length, rig.Told, Purpose + 1) : null;
+        var noise = Beginning.Noise(values.Length, told: 0, Purpose);
+        var added = more > 0 ? Beginning.Noise(values.Length, told: 0, Purpose + 1) : null;
         for (var member = 0; member < values.Length; member++)
         {
             values[member] *= double.Exp(deviation * noise[member]);

@@ -57,8 +57,8 @@ public sealed class Outlook
             TankEnds = rig.IsTankKnown,
             WithoutSugar = true,
         });
-        var leftOut = LeftOut.Widened([.. Enumerable.Repeat(1.0, members.Count)], LeftOut.OfResidual(rig.Dying), rig);
-        LeftOut.Widened(result.StillMinutes, LeftOut.OfStill(rig.Dying), rig);
+        var leftOut = LeftOut.Widened([.. Enumerable.Repeat(1.0, members.Count)], LeftOut.OfResidual(rig.Dying, rig.Rig.ForcedDraft));
+        LeftOut.Widened(result.StillMinutes, LeftOut.OfStill(rig.Dying, rig.Rig.ForcedDraft));
         var (residual, reserve) = (new double[members.Count], new double[members.Count]);
         var (left, spare) = (new double[members.Count], new double[members.Count]);
         var least = rig.Rig.LeastVolume.Liters;

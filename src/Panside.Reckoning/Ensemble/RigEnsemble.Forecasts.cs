@@ -84,7 +84,7 @@ public sealed partial class RigEnsemble
             HeldLiters = HeldLiters,
             DrawFraction = atDrawOff.MassFraction,
         }).DrawMinutes;
-        return new(LeftOut.Widened(minutes, LeftOut.OfDraw, this, LeftOut.OfDrawMinutes));
+        return new(LeftOut.Widened(minutes, LeftOut.OfDraw, LeftOut.OfDrawMinutes));
     }
 
     /// <summary>Minutes until the tank has come down to a volume at the usual firing; 0 where it has.</summary>
@@ -149,8 +149,13 @@ public sealed partial class RigEnsemble
 
     private double FiringMegajoulesPerMinute => Rig.HeatOfCharge.Megajoules / MinutesOfCharge;
 
-    /// <summary>How far a fire has died down that got no wood when it should have: 0 while it is fired, 1 an hour later.</summary>
-    internal double Dying => Common.ChargedAt is { } at ? double.Clamp((Minute - at - Rig.Interval.TotalMinutes) / 60, 0, 1) : 0;
+    /// <summary>
+    /// How far a fire has died down that got no wood when it should have: 0 while it is fired, 1 an hour later, with a blower in
+    /// a third of the time.
+    /// </summary>
+    internal double Dying => Common.ChargedAt is { } at
+        ? double.Clamp((Minute - at - Rig.Interval.TotalMinutes) / (Rig.ForcedDraft ? 20 : 60), 0, 1)
+        : 0;
 
     private double[] RatesByMember(bool firing) =>
         firing ? _ratesFiring ??= ReckonRates(firing) : _ratesWithoutWood ??= ReckonRates(firing);
@@ -161,11 +166,12 @@ public sealed partial class RigEnsemble
         var from = firing ? MidCharge() : this;
         var members = from.Ran(minutes, firing ? FiringMegajoulesPerMinute : 0, tankEnds: false, withoutSugar: true).Members;
         var rates = new double[Count];
+        var perHour = 60 / minutes * (firing ? LeftOut.PartOfRate(Rig.ForcedDraft) : 1);
         for (var member = 0; member < Count; member++)
         {
-            rates[member] = (members[Field.Evaporated][member] - Members[Field.Evaporated][member]) * 60 / minutes;
+            rates[member] = (members[Field.Evaporated][member] - Members[Field.Evaporated][member]) * perHour;
         }
 
-        return LeftOut.Widened(rates, LeftOut.OfRate(Rig.ForcedDraft), this);
+        return rates;
     }
 }

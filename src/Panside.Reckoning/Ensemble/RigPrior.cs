@@ -42,7 +42,7 @@ public sealed record RigPrior
     public double Mixing { get; init; } = 0.6;
 
     /// <summary>What draft, wood and weather do to the heat from hour to hour.</summary>
-    public double Weather { get; init; } = 0.065;
+    public double Weather { get; init; } = 0.05;
 
     /// <summary>A charge beside its stated mass.</summary>
     public double Charge { get; init; } = 0.08;

@@ -21,6 +21,9 @@ internal readonly record struct Run
     /// <summary>Whether only heat and water are asked for: then sugar stays where it is, and what the feed brings is left out.</summary>
     public bool WithoutSugar { get; init; }
 
+    /// <summary>Whether <see cref="RunResult.TakenLiters"/> and <see cref="RunResult.AirLiters"/> are summed up, for a balance.</summary>
+    public bool Accounts { get; init; }
+
     /// <summary>
     /// Sugar fraction by mass at which the draw-off is looked for; 0 where it is not. Members that have all come to it are not
     /// run further, so that nothing but <see cref="RunResult.DrawMinutes"/> tells anything then.

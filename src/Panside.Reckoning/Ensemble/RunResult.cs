@@ -16,7 +16,7 @@ internal sealed class RunResult(int count)
     /// <summary>Minutes until the tank was empty; infinite where it never was.</summary>
     public double[] EmptyMinutes { get; } = Filled(count, double.PositiveInfinity);
 
-    /// <summary>Heat that the pan took up from fire and brick, in liters of water that it boils away.</summary>
+    /// <summary>Heat that the pan took up from fire and brick, in liters of water that it boils away; 0 without <see cref="Run.Accounts"/>.</summary>
     public double[] TakenLiters { get; } = new double[count];
 
     /// <summary>Heat that the air took from its surface, in the same measure; vapor and steam are not in it.</summary>

@@ -1,4 +1,5 @@
 using System.Numerics;
+using System.Runtime.CompilerServices;
 
 namespace Panside.Reckoning.Ensemble;
 
@@ -12,6 +13,7 @@ internal static class VaporPressure
     /// The same over the air's, without an exponential: by a polynomial that is 0.0012 kPa from it over 0–108 °C. Its powers are
     /// summed side by side, since each step waits for it.
     /// </summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     public static Vector<double> Over(Vector<double> air, Vector<double> celsius)
     {
         var square = celsius * celsius;

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Panside.Guide.Advice;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
@@ -8,7 +9,20 @@ using Panside.Reckoning.Ensemble;
 namespace Panside.Judging;
 
 /// <summary>One boil judged: its forecasts, and how it ended.</summary>
-internal sealed record JudgedBoil(IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome);
+/// <param name="Name">Which it was, so that it can be practised again.</param>
+/// <param name="Judgements">Its forecasts beside what came.</param>
+/// <param name="Outcome">How it ended.</param>
+internal sealed record JudgedBoil(string Name, IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome)
+{
+    /// <summary>What was not good; empty where all was.</summary>
+    public string Fault => string.Join(", ", new[]
+    {
+        Outcome.Said is null ? "not ended within a day" : "",
+        Outcome.Said is { Safe: false } ? "not safe" : "",
+        Outcome.IsScorched ? "scorched" : "",
+        Outcome.IsPromiseKept ? "" : "left too early",
+    }.Where(fault => fault.Length > 0));
+}
 
 /// <summary>
 /// Judges the forecasts by a rig that is not the forecaster's own: a boil is practised without a person, and every so often the
@@ -46,7 +60,8 @@ internal static class Judge
         }
 
         var outcome = new Unattended(door, rig, person, Evening) { Overheard = (_, _) => Look() }.Run();
-        return new(judged, outcome);
+        var name = $"{setting.Rig.Name}, {setting.Guidance.ToString().ToLowerInvariant()}, scenario {scenario.Name}, seed {seed.ToString(CultureInfo.InvariantCulture)}";
+        return new(name, judged, outcome);
     }
 
     private static long FirstLook(long seed) => (seed * 7) % EveryMinutes;

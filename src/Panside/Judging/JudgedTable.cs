@@ -43,6 +43,10 @@ internal static class JudgedTable
             $"{boils.Length} boils: {ended.Count} ended, {boils.Count(boil => boil.Outcome.IsScorched)} scorched, "
             + $"{boils.Count(boil => !boil.Outcome.IsPromiseKept)} left too early, {boils.Count(boil => !boil.Outcome.IsGood)} not good; "
             + $"median {Median(ended.Select(boil => boil.Outcome.TankLeft.UsGallons)):F1} gal left in the tank.");
+        foreach (var boil in boils.Where(boil => !boil.Outcome.IsGood))
+        {
+            yield return $"Not good: {boil.Name}: {boil.Fault}.";
+        }
     }
 
     private static string Row(string phase, string forecast, IReadOnlyList<Judgement> judged)

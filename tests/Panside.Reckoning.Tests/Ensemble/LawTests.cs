@@ -71,9 +71,9 @@ public class LawTests
                 var rig = EnsembleRig.AtLastCharge(forced).After(minutes);
                 var members = rig.Members.Copy();
                 var run = new Run { Steps = 1440, StepMinutes = 1.0 / 6, HeldLiters = (rig.Rig.PanArea * rig.HeldDepth).Liters };
-                var still = Sorted.Of(LeftOut.Widened(Stepping.Go(members, rig.Constants, run).StillMinutes, LeftOut.OfStill(rig.Dying), rig));
+                var still = Sorted.Of(LeftOut.Widened(Stepping.Go(members, rig.Constants, run).StillMinutes, LeftOut.OfStill(rig.Dying, rig.Rig.ForcedDraft)));
                 double[] gone = [.. members[Field.Evaporated].Zip(rig.Members[Field.Evaporated], (after, before) => after - before)];
-                var residual = Sorted.Of(LeftOut.Widened(gone, LeftOut.OfResidual(rig.Dying), rig));
+                var residual = Sorted.Of(LeftOut.Widened(gone, LeftOut.OfResidual(rig.Dying, rig.Rig.ForcedDraft)));
                 foreach (var quantile in new[] { 0.05, 0.25, 0.5, 0.75, 0.95 })
                 {
                     Assert.Equal(Sorted.At(still, quantile), rig.WithoutWood.StillMinutes(quantile), 2.0);

@@ -57,7 +57,7 @@ public class PracticeTests
         var members = rig.Members.Copy();
         Array.Clear(members[Field.Flame]);
         Array.Clear(members[Field.Coals]);
-        var minute = new Run { Steps = 1, StepMinutes = 1, HeldLiters = 28 };
+        var minute = new Run { Steps = 1, StepMinutes = 1, HeldLiters = 28, Accounts = true };
         var (ofBrick, ofAll) = (Stepping.Go(members.Copy(), rig.Constants, minute), Stepping.Go(rig.Members.Copy(), rig.Constants, minute));
         Assert.True(EnsembleRig.Median(ofBrick.TakenLiters) > 0.5 * EnsembleRig.Median(ofAll.TakenLiters));
         var still = Stepping.Go(members, rig.Constants, new() { Steps = 60, StepMinutes = 0.5, HeldLiters = 28 }).StillMinutes;

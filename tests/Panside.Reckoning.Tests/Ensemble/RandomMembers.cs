@@ -19,6 +19,7 @@ internal static class RandomMembers
                 WoodMegajoules = wood < 4 ? 0 : wood - 4,
                 HeldLiters = feed ? 10 + wood * 3 : 0,
                 TankEnds = tankEnds,
+                Accounts = true,
             }));
 
     /// <summary>Members from a seed.</summary>

@@ -22,7 +22,14 @@ internal sealed class PracticeBoil : IDoor
             Library.Flow(null), rig, guidance == "beginner" ? Guidance.Beginner : Guidance.Practised, "panside", practice: true));
         Rig = new(rig, scenario, seed);
         var person = new PracticeOperator(Rig, rig.Units, seed);
-        Outcome = new Unattended(this, Rig, person, Evening) { Overheard = (line, answers) => Said.Add((line, answers)) }.Run();
+        Outcome = new Unattended(this, Rig, person, Evening)
+        {
+            Overheard = (line, answers) =>
+            {
+                Said.Add((line, answers));
+                WoodMegajoules.Add(Rig.Truth.Ledger.Wood);
+            },
+        }.Run();
     }
 
     public PracticeRig Rig { get; }
@@ -32,6 +39,9 @@ internal sealed class PracticeBoil : IDoor
     public PracticeOutcome Outcome { get; }
 
     public List<(LineIn Line, IReadOnlyList<LineOut> Answers)> Said { get; } = [];
+
+    /// <summary>Heat of all wood that had gone in when each line was said.</summary>
+    public List<double> WoodMegajoules { get; } = [];
 
     public string Record => string.Join('\n', Said.SelectMany(one => one.Answers.Select(LineWriter.Write).Prepend(LineWriter.Write(one.Line))));
 

@@ -46,6 +46,18 @@ public class UnattendedTests
         Assert.Equal(0, boil.Outcome.WoodAfterHold);
     }
 
+    /// <summary>A question that came between once kept the operator from telling a charge, and a second one burned the pan (seed 1244).</summary>
+    [Fact]
+    public void Each_charge_that_goes_in_is_told_before_the_next()
+    {
+        var boil = new PracticeBoil(Forced, "practised", Scenario.ColdStart, 1244);
+        var charge = boil.Rig.Makeup.Rig.Charge.Kilograms * boil.Rig.Makeup.WoodHeat;
+        var told = boil.Said.Zip(boil.WoodMegajoules).Where(one => IsCharge(one.First)).Select(one => one.Second).ToList();
+        Assert.InRange(told.Count, 8, 40);
+        Assert.All(told.Zip(told.Skip(1)), pair => Assert.InRange(pair.Second - pair.First, 0.5 * charge, 1.5 * charge));
+        Assert.True(boil.Outcome.IsGood);
+    }
+
     [Fact]
     public void The_same_seed_gives_the_same_bytes_and_another_seed_another_rig()
     {
