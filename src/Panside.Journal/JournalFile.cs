@@ -8,10 +8,11 @@ namespace Panside.Journal;
 /// </summary>
 public sealed class JournalFile : IDisposable
 {
-    private readonly FileStream _stream;
+    private readonly IDisk _disk;
+    private long _whole;
 
-    private JournalFile(string path, FileStream stream, IReadOnlyList<string> lines, bool torn) =>
-        (Path, _stream, Lines, WasTorn) = (path, stream, lines, torn);
+    private JournalFile(string path, IDisk disk, IReadOnlyList<string> lines, bool torn) =>
+        (Path, _disk, _whole, Lines, WasTorn) = (path, disk, disk.Length, lines, torn);
 
     /// <summary>Its path.</summary>
     public string Path { get; }
@@ -25,33 +26,27 @@ public sealed class JournalFile : IDisposable
     /// <summary>Opens a record for appending, or makes it.</summary>
     /// <exception cref="IOException">Another program writes it, or the disk refuses.</exception>
     /// <exception cref="UnauthorizedAccessException">It may not be written.</exception>
-    public static JournalFile Open(string path)
-    {
-        var folder = System.IO.Path.GetDirectoryName(System.IO.Path.GetFullPath(path));
-        if (folder is not null)
-        {
-            Directory.CreateDirectory(folder);
-        }
+    public static JournalFile Open(string path) => Open(path, disk => disk);
 
-        // Only a file that is shared with nobody keeps a second writer out everywhere. Without a buffer, a write that the disk
-        // refuses leaves nothing behind that would be written later.
-        var stream = new FileStream(path, FileMode.OpenOrCreate, FileAccess.ReadWrite, FileShare.None, bufferSize: 0);
+    /// <summary>The same through a disk of a test's own.</summary>
+    internal static JournalFile Open(string path, Func<IDisk, IDisk> through)
+    {
+        var disk = through(new FileDisk(path));
         try
         {
-            var bytes = new byte[stream.Length];
-            stream.ReadExactly(bytes);
+            var bytes = disk.ReadAll();
             var torn = bytes.Length > 0 && bytes[^1] != (byte)'\n';
             if (torn)
             {
-                stream.WriteByte((byte)'\n');
-                stream.Flush(flushToDisk: true);
+                disk.Write("\n"u8);
+                disk.FlushThrough();
             }
 
-            return new(path, stream, RecordBytes.Lines(bytes), torn);
+            return new(path, disk, RecordBytes.Lines(bytes), torn);
         }
         catch
         {
-            stream.Dispose();
+            disk.Dispose();
             throw;
         }
     }
@@ -65,7 +60,6 @@ public sealed class JournalFile : IDisposable
     /// <exception cref="IOException">The disk refuses; what was written of these lines is taken back as far as it can be.</exception>
     public void Append(IEnumerable<string> lines)
     {
-        var before = _stream.Length;
         var text = new StringBuilder();
         foreach (var line in lines)
         {
@@ -74,35 +68,41 @@ public sealed class JournalFile : IDisposable
 
         try
         {
-            _stream.Write(Encoding.UTF8.GetBytes(text.ToString()));
-            _stream.Flush(flushToDisk: true);
+            if (_disk.Length != _whole)
+            {
+                // A write failed half way, and its half could not be taken back then: nothing may be glued to it.
+                _disk.CutTo(_whole);
+            }
+
+            _disk.Write(Encoding.UTF8.GetBytes(text.ToString()));
+            _disk.FlushThrough();
+            _whole = _disk.Length;
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            TakeBack(before);
+            TakeBack();
             throw;
         }
         catch (ArgumentOutOfRangeException fault)
         {
             // So the runtime tells a file that is larger than the disk or its owner's limit lets it be.
-            TakeBack(before);
+            TakeBack();
             throw new IOException("The file is as large as this disk or this user may make it.", fault);
         }
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _stream.Dispose();
+    public void Dispose() => _disk.Dispose();
 
-    private void TakeBack(long length)
+    private void TakeBack()
     {
         try
         {
-            _stream.SetLength(length);
-            _stream.Position = length;
+            _disk.CutTo(_whole);
         }
-        catch (IOException)
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
-            // A disk that refuses even this keeps a torn line; the next opening seals it.
+            // A disk that refuses even this keeps a torn line until the next line, or the next opening, which seals it.
         }
     }
 }

@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Globalization;
 using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -25,6 +26,35 @@ public static class LineWriter
     {
         At(json, line.At);
         Body(json, line);
+    });
+
+    /// <summary>A line in by its parts as a table has them; whether it can be one, <see cref="LineReader"/> says.</summary>
+    /// <param name="at">When.</param>
+    /// <param name="what">reading, observed, did or text.</param>
+    /// <param name="name">The name of what was read, seen or done; the words of a text.</param>
+    /// <param name="value">The value; the state of what was seen; empty where there is none.</param>
+    /// <param name="unit">The unit; empty where there is none.</param>
+    public static string Write(string at, string what, string name, string value, string unit) => Object(json =>
+    {
+        json.WriteString("at", at);
+        json.WriteString(what, name);
+        if (what == "observed")
+        {
+            json.WriteString("is", value);
+        }
+        else if (value.Length > 0 && double.TryParse(value, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && double.IsFinite(number))
+        {
+            json.WriteNumber("value", number);
+        }
+        else if (value.Length > 0)
+        {
+            json.WriteString("value", value);
+        }
+
+        if (unit.Length > 0)
+        {
+            json.WriteString("unit", unit);
+        }
     });
 
     /// <summary>The mark after the last answer to a line in.</summary>
@@ -107,6 +137,11 @@ public static class LineWriter
                 json.WriteBoolean("practice", header.Practice);
                 json.WriteString("rig", header.Rig);
                 json.WriteString("rig-file", header.RigText);
+                if (header.LearnedText is { } learned)
+                {
+                    json.WriteString("learned-file", learned);
+                }
+
                 json.WriteEndObject();
                 break;
             case PhaseLine phase:
@@ -219,7 +254,8 @@ public static class LineWriter
                  {
                      ("sap-used", outcome.SapUsed), ("syrup-made", outcome.SyrupMade), ("syrup-brix", outcome.SyrupBrix),
                      ("wood", outcome.Wood), ("minutes", outcome.Minutes), ("pan-volume", outcome.PanVolume),
-                     ("tank-volume", outcome.TankVolume),
+                     ("tank-volume", outcome.TankVolume), ("sap-brix", outcome.SapBrix), ("pan-brix", outcome.PanBrix),
+                     ("water-boiled", outcome.WaterBoiled), ("fired-minutes", outcome.FiredMinutes),
                  })
         {
             if (measure is { } known)

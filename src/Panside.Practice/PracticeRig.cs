@@ -25,6 +25,19 @@ public sealed class PracticeRig
     {
     }
 
+    /// <summary>The same rig on another day, or one whose fire gives the pan more heat than its file lets expect.</summary>
+    /// <param name="rig">The rig's file.</param>
+    /// <param name="scenario">Where the day begins.</param>
+    /// <param name="seed">The rig.</param>
+    /// <param name="day">The day: other sap, another depth, another fill of the tank.</param>
+    /// <param name="heat">Heat to the pan beside what this rig would have.</param>
+    public static PracticeRig OnDay(Rig rig, Scenario scenario, long seed, long day, double heat)
+    {
+        var makeup = Makeup.Drawn(rig, RandomStream.For(seed, "rig"));
+        makeup = makeup with { ToPan = makeup.ToPan * heat, SweptToPan = makeup.SweptToPan * heat };
+        return new(makeup, scenario, RandomStream.For(day, "start"), seed);
+    }
+
     internal PracticeRig(Makeup makeup, Scenario scenario, RandomStream start, long seed = 0)
     {
         (_made, Seed, Scenario) = (makeup, seed, scenario);
@@ -40,7 +53,7 @@ public sealed class PracticeRig
     public Scenario Scenario { get; }
 
     /// <summary>What it was drawn from.</summary>
-    public long Seed { get; }
+    public long Seed { get; private init; }
 
     /// <summary>Seconds since the start.</summary>
     public long Second => Truth.Second;

@@ -161,6 +161,9 @@ public sealed class Situation
         && State.MinutesSince(read.At) < DrawReadingMinutes
         && UnitSystem.Temperature(read.Value) >= DrawPoint.Today(Setting, State) - DrawPoint.ReadTo;
 
+    /// <summary>Where the draw-off thermometer stands at syrup today.</summary>
+    public Temperature DrawPointToday => DrawPoint.Today(Setting, State);
+
     /// <summary>The depth now, as reckoned from the last reading on.</summary>
     public Length Depth => State.Rig.Pan / Setting.Rig.PanArea;
 

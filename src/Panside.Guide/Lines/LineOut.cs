@@ -55,7 +55,11 @@ public sealed record SessionHeader(
     string Rig,
     string RigText,
     string Guidance,
-    bool Practice);
+    bool Practice)
+{
+    /// <summary>What past boils had taught of the rig when the session began, as its file has it; null where nothing was learned.</summary>
+    public string? LearnedText { get; init; }
+}
 
 /// <summary>What is asked.</summary>
 /// <param name="Step">The step's id in the flow.</param>
@@ -110,7 +114,20 @@ public sealed record Outcome(
     Measure? TankVolume,
     bool Safe,
     IReadOnlyList<string> Skipped,
-    string Text);
+    string Text)
+{
+    /// <summary>Sugar of the sap, as last read.</summary>
+    public Measure? SapBrix { get; init; }
+
+    /// <summary>Mean sugar of what stays in the pan, as reckoned: the next boil begins with it.</summary>
+    public Measure? PanBrix { get; init; }
+
+    /// <summary>Water that left the pan, as reckoned.</summary>
+    public Measure? WaterBoiled { get; init; }
+
+    /// <summary>From lighting the fire to the last wood.</summary>
+    public Measure? FiredMinutes { get; init; }
+}
 
 /// <summary>The actions that advice can name.</summary>
 public static class Actions

@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Panside.Guide.Lines;
-using Panside.Reckoning.Ensemble;
 
 namespace Panside.Guide.Sessions;
 
@@ -19,7 +18,7 @@ public sealed class Evolver(Setting setting)
     public SessionState Start { get; } = new()
     {
         Step = "",
-        Rigs = RigEnsemble.Cold(setting.Description, setting.StandardBoiling, RigPrior.Default),
+        Rigs = setting.Cold,
     };
 
     /// <summary>The state after the happening.</summary>

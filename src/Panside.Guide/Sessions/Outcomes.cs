@@ -41,7 +41,22 @@ internal static class Outcomes
             Liters(state.Rig.Tank?.Liters),
             safe,
             state.Skipped,
-            text);
+            text)
+        {
+            SapBrix = state.Last(ReadingName.SapBrix) is { } sap ? Rounded(sap.Value) : null,
+            PanBrix = Rounded(new(double.Max(state.Rigs.ExpectedPanSugar.Mean, 0), Unit.Brix)),
+            WaterBoiled = Liters(state.Rig.Evaporated.Liters),
+            FiredMinutes = Fired(state),
+        };
+    }
+
+    /// <summary>From lighting to the last wood; null where no fire was told of.</summary>
+    private static Measure? Fired(SessionState state)
+    {
+        var (lit, wood) = (state.Last(DeedName.LitFire)?.At, state.Last(DeedName.AddWood)?.At);
+        return lit is { } from
+            ? new(double.Round(double.Max(((wood ?? from).Time - from.Time).TotalMinutes, 0)), Unit.Minute)
+            : null;
     }
 
     private static Measure Rounded(Measure measure) => measure with { Value = double.Round(measure.Value, 2) };

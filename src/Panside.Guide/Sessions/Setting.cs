@@ -2,6 +2,7 @@ using Panside.Guide.Flows;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Rigs;
+using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Rig;
@@ -22,9 +23,15 @@ public enum Guidance
 public sealed class Setting
 {
     /// <summary>Puts a session's fixed parts together.</summary>
-    public Setting(Flow flow, Rig rig, Guidance guidance, string program, bool practice = false)
+    /// <param name="flow">The procedure.</param>
+    /// <param name="rig">The rig as its file describes it.</param>
+    /// <param name="guidance">How much is explained.</param>
+    /// <param name="program">Name and version.</param>
+    /// <param name="practice">Whether the rig is simulated.</param>
+    /// <param name="learned">What past boils have taught of the rig; null where nothing was learned.</param>
+    public Setting(Flow flow, Rig rig, Guidance guidance, string program, bool practice = false, LearnedRig? learned = null)
     {
-        (Flow, Rig, Guidance) = (flow, rig, guidance);
+        (Flow, Rig, Guidance, Learned) = (flow, rig, guidance, learned);
         Machine = new(flow);
         Description = new(
             rig.PanArea, rig.RunDepth, rig.LeastDepth, rig.FloodDepth, rig.Channels, rig.Draft == Draft.Forced, rig.Firebrick,
@@ -32,7 +39,10 @@ public sealed class Setting
             Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture),
             rig.Charge, rig.Interval, rig.Target);
         Header = new(
-            program, flow.Name, flow.Hash, rig.Name, rig.Text, guidance == Guidance.Beginner ? "beginner" : "practised", practice);
+            program, flow.Name, flow.Hash, rig.Name, rig.Text, guidance == Guidance.Beginner ? "beginner" : "practised", practice)
+        {
+            LearnedText = learned?.Text,
+        };
     }
 
     /// <summary>The procedure.</summary>
@@ -46,6 +56,12 @@ public sealed class Setting
 
     /// <summary>The rig as the reckoning takes it.</summary>
     public RigDescription Description { get; }
+
+    /// <summary>What past boils have taught of the rig; null where nothing was learned.</summary>
+    public LearnedRig? Learned { get; }
+
+    /// <summary>What is known of the rig before the first line.</summary>
+    public RigEnsemble Cold => RigEnsemble.Cold(Description, StandardBoiling, RigPrior.Default, Learned?.Traits);
 
     /// <summary>How much is explained.</summary>
     public Guidance Guidance { get; }

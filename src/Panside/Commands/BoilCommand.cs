@@ -12,7 +12,9 @@ internal static class BoilCommand
     {
         var plain = new Option<bool>("--plain") { Description = "The conversation as lines of text; chosen by itself without a terminal." };
         var stream = new Option<bool>("--stream") { Description = "The conversation as JSON Lines, for programs." };
-        var command = new Command("boil", "Guides a boil.") { plain, stream };
+        var forget = new Option<bool>("--forget") { Description = "Forget what past boils taught of this rig, and begin from its file." };
+        var learn = new Option<bool>("--learn") { Description = "With --stream: begin with what past boils taught of this rig, and keep what this one teaches. Without --stream that is always so." };
+        var command = new Command("boil", "Guides a boil.") { plain, stream, forget, learn };
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -26,21 +28,44 @@ internal static class BoilCommand
             var unfinished = isStream || arguments.Journal is not null
                 ? null
                 : UnfinishedBoil.In(Home.Of(arguments.Home).Sessions, TimeProvider.System.GetUtcNow());
-            using var session = Opening.Open(arguments);
-            return isStream
-                ? StreamFace.Run(session, Console.OpenStandardInput(), Console.OpenStandardOutput(), Console.Error)
-                : Talk(session, isPlain, unfinished);
+            var learning = Learning.Open(arguments.Rig, Home.Of(arguments.Home), parsed.GetValue(forget));
+            if (!isStream)
+            {
+                using var session = Opening.Open(arguments with { Learned = learning.Rig });
+                var leftOver = arguments.Journal is null ? LeftOver.Of(Home.Of(arguments.Home), session.Setting, TimeProvider.System.GetUtcNow()) : null;
+                return Talk(session, learning, isPlain, unfinished, leftOver);
+            }
+
+            // The same lines in give a program the same lines out, whatever was boiled before: learning is for it to ask for.
+            var learns = parsed.GetValue(learn);
+            using var streamed = Opening.Open(arguments with { Learned = learns ? learning.Rig : null });
+            var status = StreamFace.Run(streamed, Console.OpenStandardInput(), Console.OpenStandardOutput(), Console.Error);
+            if (learns)
+            {
+                learning.Keep(streamed);
+            }
+
+            return status;
         });
         return command;
     }
 
     /// <summary>The conversation with a person: on the full screen where there is one and it is wanted, else in lines.</summary>
-    public static int Talk(RecordedSession session, bool plain, string? unfinished = null)
+    public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null, string? leftOver = null)
     {
-        var conversation = new RecordedConversation(session)
+        var opening = string.Join(' ', new[] { learning.Notice, leftOver }.OfType<string>());
+        var status = Talk(session, plain, unfinished is null ? opening.Length > 0 ? opening : null : $"An unfinished boil is there. To go on with it: panside boil --journal {unfinished}");
+        if (learning.Keep(session) is { } taught)
         {
-            Notice = unfinished is null ? null : $"An unfinished boil is there. To go on with it: panside boil --journal {unfinished}",
-        };
+            Console.Out.WriteLine($"- {taught}");
+        }
+
+        return status;
+    }
+
+    private static int Talk(RecordedSession session, bool plain, string? notice)
+    {
+        var conversation = new RecordedConversation(session) { Notice = notice };
         var screen = !plain && !Console.IsInputRedirected && !Console.IsOutputRedirected
             && Environment.GetEnvironmentVariable("TERM") is not ("dumb" or null or "");
         if (screen)

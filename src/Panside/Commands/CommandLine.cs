@@ -21,6 +21,9 @@ internal static class CommandLine
                 PracticeCommand.Create(),
                 CheckCommand.Create(),
                 ReplayCommand.Create(),
+                ReportCommand.Create(),
+                SeasonCommand.Create(),
+                ImportCommand.Create(),
                 PlanCommand.Create(),
                 ReckonCommand.Create(),
             };

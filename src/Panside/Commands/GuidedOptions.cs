@@ -27,4 +27,8 @@ internal sealed class GuidedOptions
 }
 
 /// <summary>What a guided command was given.</summary>
-internal sealed record GuidedArguments(string? Rig, string? Flow, string Guidance, string? Journal, string? Home);
+internal sealed record GuidedArguments(string? Rig, string? Flow, string Guidance, string? Journal, string? Home)
+{
+    /// <summary>What past boils have taught of the rig; null where nothing is to be taken from them.</summary>
+    public Guide.Rigs.LearnedRig? Learned { get; init; }
+}

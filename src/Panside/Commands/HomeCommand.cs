@@ -20,8 +20,9 @@ internal static class HomeCommand
             Console.Out.WriteLine($"Going on with the unfinished boil {unfinished}. 'panside boil' starts a new one.");
         }
 
-        using var session = Open(unfinished);
-        return BoilCommand.Talk(session, plain: false);
+        var learning = Learning.Open(null, Home.Of(null));
+        using var session = Open(unfinished, learning);
+        return BoilCommand.Talk(session, learning, plain: false);
     }
 
     /// <summary>The newest record of a boil that is not over; null where there is none.</summary>
@@ -29,11 +30,11 @@ internal static class HomeCommand
         ? Directory.EnumerateFiles(folder, "*.jsonl").OrderDescending(StringComparer.Ordinal).FirstOrDefault(IsUnfinished)
         : null;
 
-    private static RecordedSession Open(string? unfinished)
+    private static RecordedSession Open(string? unfinished, Learning learning)
     {
         try
         {
-            return Opening.Open(new(null, null, "beginner", unfinished, null));
+            return Opening.Open(new(null, null, "beginner", unfinished, null) { Learned = learning.Rig });
         }
         catch (Exception fault) when (unfinished is not null && fault is UnusableException or FaultyFileException)
         {

@@ -27,7 +27,7 @@ internal static class PlanCommand
         {
             var (rigFile, guidance, home) = rigOptions.Read(parsed);
             var rig = Library.Rig(rigFile, Home.Of(home));
-            var setting = new Setting(Library.Flow(null), rig, RigOptions.Meant(guidance), Product.Name);
+            var setting = new Setting(Library.Flow(null), rig, RigOptions.Meant(guidance), Product.Name, learned: Learning.Open(rigFile, Home.Of(home)).Rig);
             var typed = inputs.Where(pair => parsed.GetValue(pair.Option) is not null)
                 .ToDictionary(pair => pair.Input.Name, pair => parsed.GetValue(pair.Option)!);
             var table = new PlanTable(setting, Clock(lit), Clock(end));

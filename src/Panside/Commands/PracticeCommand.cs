@@ -30,9 +30,10 @@ internal static class PracticeCommand
         var plain = new Option<bool>("--plain") { Description = "The conversation as lines of text; chosen by itself without a terminal." };
         var stream = new Option<bool>("--stream") { Description = "Not with a simulated rig." };
         var judge = new Option<int?>("--judge") { Description = "Practises so many boils and tells how the forecasts fared, as a table.", HelpName = "N" };
+        var learned = new Option<int?>("--judge-learned") { Description = "Practises three boils on each of so many rigs that are a quarter off their file, and tells what learning from two was worth to the third, as a table.", HelpName = "N" };
         var picture = new Option<string?>("--picture") { Description = "Practises one boil without a person and draws its shutdown, forecasts beside what truly came, as an SVG file.", HelpName = "FILE" };
         var mistype = new Option<int?>("--mistype") { Description = "Tries so many slips of each kind on typed readings and tells how they fared, as a table.", HelpName = "N" };
-        var command = new Command("practice", "Guides a boil on a simulated rig.") { list, scenario, seed, speed, unattended, count, json, habit, judge, picture, mistype, plain, stream };
+        var command = new Command("practice", "Guides a boil on a simulated rig.") { list, scenario, seed, speed, unattended, count, json, habit, judge, learned, picture, mistype, plain, stream };
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -47,7 +48,7 @@ internal static class PracticeCommand
                 throw new UnusableException(FormattableString.Invariant($"--speed {wanted}: expected 1 to {PracticeClock.Fastest} times real time."));
             }
 
-            Option[] runs = [unattended, judge, picture, mistype];
+            Option[] runs = [unattended, judge, learned, picture, mistype];
             if (runs.Where(option => parsed.GetResult(option) is { Implicit: false }).ToList() is { Count: > 1 } chosen)
             {
                 throw new UnusableException($"{string.Join(" and ", chosen.Select(option => option.Name))}: each is a run of its own. Name one.");
@@ -83,6 +84,11 @@ internal static class PracticeCommand
             if (parsed.GetValue(judge) is { } boils)
             {
                 return Judged(arguments, boils, parsed.GetValue(seed));
+            }
+
+            if (parsed.GetValue(learned) is { } rigs)
+            {
+                return JudgedLearned(arguments, rigs, parsed.GetValue(seed));
             }
 
             if (parsed.GetValue(picture) is { } file)
@@ -162,6 +168,21 @@ internal static class PracticeCommand
 
         // A setting of its own for each boil: they run at the same time.
         foreach (var row in JudgedTable.Of(boil => Opening.SettingToJudge(arguments, boil), boils, seed))
+        {
+            Console.Out.WriteLine(row);
+        }
+
+        return ExitStatus.Done;
+    }
+
+    private static int JudgedLearned(GuidedArguments arguments, int rigs, long seed)
+    {
+        if (rigs < 1)
+        {
+            throw new UnusableException($"--judge-learned {rigs}: expected how many rigs, 1 or more.");
+        }
+
+        foreach (var row in LearnedTable.Of((rig, learned) => Opening.SettingToJudge(arguments with { Learned = learned }, rig / 2), rigs, seed))
         {
             Console.Out.WriteLine(row);
         }

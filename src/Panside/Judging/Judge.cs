@@ -12,7 +12,8 @@ namespace Panside.Judging;
 /// <param name="Name">Which it was, so that it can be practised again.</param>
 /// <param name="Judgements">Its forecasts beside what came.</param>
 /// <param name="Outcome">How it ended.</param>
-internal sealed record JudgedBoil(string Name, IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome)
+/// <param name="Rigs">What is known of the rig at the end.</param>
+internal sealed record JudgedBoil(string Name, IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome, RigEnsemble Rigs)
 {
     /// <summary>What was not good; empty where all was.</summary>
     public string Fault => string.Join(", ", new[]
@@ -41,10 +42,16 @@ internal static class Judge
     private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
 
     /// <summary>Practises one boil and judges it.</summary>
-    public static JudgedBoil Boil(Setting setting, Scenario scenario, long seed)
+    public static JudgedBoil Boil(Setting setting, Scenario scenario, long seed) =>
+        Boil(setting, new PracticeRig(setting.Rig, scenario, seed), seed);
+
+    /// <summary>Practises one boil on a rig and judges it.</summary>
+    /// <param name="setting">What the assistant knows.</param>
+    /// <param name="rig">The rig as it truly is.</param>
+    /// <param name="seed">Of the person who follows the advice.</param>
+    public static JudgedBoil Boil(Setting setting, PracticeRig rig, long seed)
     {
         var door = new SessionDoor(setting);
-        var rig = new PracticeRig(setting.Rig, scenario, seed);
         var person = new PracticeOperator(rig, setting.Units, seed);
         var judged = new List<Judgement>();
 
@@ -60,8 +67,8 @@ internal static class Judge
         }
 
         var outcome = new Unattended(door, rig, person, Evening) { Overheard = (_, _) => Look() }.Run();
-        var name = $"{setting.Rig.Name}, {setting.Guidance.ToString().ToLowerInvariant()}, scenario {scenario.Name}, seed {seed.ToString(CultureInfo.InvariantCulture)}";
-        return new(name, judged, outcome);
+        var name = $"{setting.Rig.Name}, {setting.Guidance.ToString().ToLowerInvariant()}, scenario {rig.Scenario.Name}, seed {seed.ToString(CultureInfo.InvariantCulture)}";
+        return new(name, judged, outcome, door.State.Rigs);
     }
 
     private static long FirstLook(long seed) => (seed * 7) % EveryMinutes;

@@ -26,6 +26,9 @@ internal sealed record Judgement(string Phase, string Forecast, double Truth, IR
     /// <summary>How far the 90 % band covers the truth.</summary>
     public double InBand => Share(Points, Points + 3);
 
+    /// <summary>How wide the 90 % band is, in the forecast's unit.</summary>
+    public double Width => Quantile[Points + 3] - Quantile[Points];
+
     /// <summary>
     /// The continuous ranked probability score by the mean of the pinball losses of evenly spaced quantiles (F. Laio, S. Tamea,
     /// Hydrology and Earth System Sciences 11 (2007) 1267–1277, from memory), in the forecast's unit.

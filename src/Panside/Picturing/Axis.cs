@@ -37,6 +37,17 @@ internal sealed record Axis(double From, double To, double Step)
         return new(0, double.Ceiling((covered / step) - 1e-9) * step, step);
     }
 
+    /// <summary>From the tick at or under the least to the one at or over the most, in steps of 1, 2 or 5.</summary>
+    /// <param name="least">The least that is shown.</param>
+    /// <param name="most">The most.</param>
+    /// <param name="steps">So many steps at most, or one more.</param>
+    public static Axis Between(double least, double most, int steps)
+    {
+        var step = FromZero(most - least, steps).Step;
+        var from = double.Floor((least / step) + 1e-9) * step;
+        return new(from, double.Max(double.Ceiling((most / step) - 1e-9) * step, from + step), step);
+    }
+
     /// <summary>Clock time, in minutes from midnight.</summary>
     public static Axis Clock(double from, double to) =>
         new(from, to, ClockSteps.FirstOrDefault(step => (to - from) / step <= ClockTicksAtMost, ClockSteps[^1]));

@@ -47,6 +47,10 @@ internal sealed class SvgPage : IDisposable
     public void Area(string color, double opacity, params IEnumerable<Place> places) =>
         Element("polygon", ("points", Points(places)), ("fill", color), ("fill-opacity", opacity.ToString(CultureInfo.InvariantCulture)));
 
+    /// <summary>A dot at a place.</summary>
+    public void Dot(string color, Place at) =>
+        Element("circle", ("cx", Number(at.X)), ("cy", Number(at.Y)), ("r", "2.5"), ("fill", color));
+
     /// <summary>A word at a place.</summary>
     public void Text(Place at, string text, Lettering lettering)
     {

@@ -31,7 +31,7 @@ internal sealed record BoilPlan(PlannedBoil Boil, Volume Reserve, bool FloorSpea
     public static BoilPlan Of(Setting setting, Volume sap, SugarContent? sugar, SugarContent? panSugar)
     {
         var (rig, units) = (setting.Rig, setting.Units);
-        var cold = RigEnsemble.Cold(setting.Description, setting.StandardBoiling, RigPrior.Default);
+        var cold = setting.Cold;
         cold = sugar is { } read ? cold.SapRead(read, fillsPan: true) : cold;
         cold = panSugar is { } sweet ? cold.PanSugarRead(sweet) : cold;
         var cautious = setting.Guidance == Guidance.Beginner;

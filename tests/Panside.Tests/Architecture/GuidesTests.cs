@@ -37,6 +37,19 @@ public partial class GuidesTests
         Assert.True(named, $"No test's name begins with {rule}_.");
     }
 
+    [Theory]
+    [InlineData("R1")]
+    [InlineData("R2")]
+    [InlineData("R3")]
+    [InlineData("R4")]
+    [InlineData("R5")]
+    [InlineData("R6")]
+    [InlineData("R7")]
+    [InlineData("R8")]
+    [InlineData("R9")]
+    [InlineData("R10")]
+    public void Every_rule_of_the_record_is_named_by_a_test(string rule) => Every_safety_rule_is_named_by_a_test(rule);
+
     [GeneratedRegex(@"`(?<path>(?:src|tests|flows|docs|demo-sessions|\.ci)/[\w./\-*]+)`")]
     private static partial Regex NamedPath();
 }

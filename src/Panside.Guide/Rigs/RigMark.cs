@@ -1,0 +1,21 @@
+using System.Globalization;
+using System.Security.Cryptography;
+using System.Text;
+
+namespace Panside.Guide.Rigs;
+
+/// <summary>A short mark of what a rig's file says of heat and pan: another mark is another rig. Names, units and comments do not count.</summary>
+public static class RigMark
+{
+    /// <summary>The mark: 16 hexadecimal digits.</summary>
+    public static string Of(Rig rig)
+    {
+        double[] numbers =
+        [
+            rig.PanLength.Meters, rig.PanWidth.Meters, rig.Channels, rig.RunDepth.Meters, rig.LeastDepth.Meters, rig.FloodDepth.Meters,
+            (int)rig.Draft, rig.Firebrick.Kilograms, rig.WoodMoisture, rig.Charge.Kilograms, rig.Interval.TotalMinutes, rig.HasFloat ? 1 : 0,
+        ];
+        var text = string.Join(';', numbers.Select(number => number.ToString("G9", CultureInfo.InvariantCulture)).Append(rig.WoodSpecies));
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16];
+    }
+}

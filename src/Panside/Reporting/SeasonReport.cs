@@ -1,0 +1,110 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+
+namespace Panside.Reporting;
+
+/// <summary>The season's book as a document, as CSV and as JSON.</summary>
+internal static class SeasonReport
+{
+    /// <summary>The document.</summary>
+    /// <param name="book">The book.</param>
+    /// <param name="practice">Whether it is of practice.</param>
+    public static Document Of(SeasonBook book, bool practice)
+    {
+        var columns = SeasonColumns.Of(book);
+        var boils = book.Boils.Count == 1 ? "1 boil" : $"{book.Boils.Count} boils";
+        var rows = book.Boils.Select(boil => (IReadOnlyList<string>)[Date(boil), boil.Rig, .. columns.Select(column => column.Shown(column.Of(boil))), End(boil)])
+            .Append(["all", boils, .. columns.Select(column => column.Shown(column.Total)), ""]);
+        List<Part> parts =
+        [
+            new Paragraph(Summary(book, columns, boils)),
+            .. book.Boils.Count(boil => boil.HasEnded) >= 2 ? [SeasonCharts.Of(book, columns)] : Array.Empty<Part>(),
+            new Table(["date", "rig", .. columns.Select(column => column.Head), "ended"], [.. rows], Numbers: 2),
+            .. book.Learned.Select(one => new Paragraph($"Of the rig {one.Rig}: {one.Learned.Says(null)} So its past boils had taught when its newest one here began ({one.Learned.Boils} of them, the last on {one.Learned.Date}).")),
+            new Paragraph("Yield is syrup drawn beside what that boil's sap holds by a balance of sugar; a pan left sweet, or begun sweet, moves it from one boil to the next. "
+                + "Rate is water boiled away for each hour from lighting to the last wood, as reckoned."),
+        ];
+        return new($"{(practice ? "PRACTICE: " : "")}Season's book, {Span(book)}", parts);
+    }
+
+    /// <summary>One row a boil, with units in the names of the columns.</summary>
+    public static string CsvOf(SeasonBook book)
+    {
+        var columns = SeasonColumns.Of(book);
+        return Csv.Of(
+        [
+            ["begin", "file", "rig", .. columns.Select(column => $"{column.Key} ({column.Unit})"), "ended"],
+            .. book.Boils.Select(boil => (IReadOnlyList<string>)
+                [boil.Begin.Written, boil.File, boil.Rig, .. columns.Select(column => column.Of(boil) is { } value ? Csv.Number(double.Round(value, 4)) : ""), End(boil)]),
+        ]);
+    }
+
+    /// <summary>Boils and totals; each value with its unit, null where it is not known.</summary>
+    public static string JsonOf(SeasonBook book, bool practice)
+    {
+        var columns = SeasonColumns.Of(book);
+        using var buffer = new MemoryStream();
+        using (var json = new Utf8JsonWriter(buffer, new() { Indented = true, NewLine = "\n" }))
+        {
+            json.WriteStartObject();
+            json.WriteBoolean("practice", practice);
+            json.WriteStartArray("boils");
+            foreach (var boil in book.Boils)
+            {
+                json.WriteStartObject();
+                json.WriteString("begin", boil.Begin.Written);
+                json.WriteString("file", boil.File);
+                json.WriteString("rig", boil.Rig);
+                Values(json, columns, column => column.Of(boil));
+                json.WriteString("ended", End(boil));
+                json.WriteEndObject();
+            }
+
+            json.WriteEndArray();
+            json.WriteStartObject("all");
+            json.WriteNumber("boils", book.Boils.Count);
+            Values(json, columns, column => column.Total);
+            json.WriteEndObject();
+            json.WriteEndObject();
+        }
+
+        return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
+    }
+
+    private static void Values(Utf8JsonWriter json, IReadOnlyList<SeasonColumn> columns, Func<SeasonColumn, double?> of)
+    {
+        foreach (var column in columns)
+        {
+            if (of(column) is { } value)
+            {
+                json.WriteStartObject(column.Key);
+                json.WriteNumber("value", double.Round(value, 4));
+                json.WriteString("unit", column.Unit);
+                json.WriteEndObject();
+            }
+            else
+            {
+                json.WriteNull(column.Key);
+            }
+        }
+    }
+
+    private static string Summary(SeasonBook book, IReadOnlyList<SeasonColumn> columns, string boils)
+    {
+        string Total(string key) => columns.First(column => column.Key == key) is { Total: { } total } column ? $"{column.Shown(total)} {column.Unit}" : "not known";
+        var unsafely = book.Boils.Count(boil => boil is { HasEnded: true, IsSafe: false });
+        var open = book.Boils.Count(boil => !boil.HasEnded);
+        return $"{boils}: {Total("sap")} of sap at {Total("sap-brix")} made {Total("syrup")} of syrup, {Total("yield")} of what the sap holds; "
+            + $"{Total("hours")}, {Total("wood")} of wood, {Total("rate")}."
+            + (unsafely > 0 ? $" {unsafely} ended without being clear to leave." : "") + (open > 0 ? $" {open} not ended." : "")
+            + (book.LeftOut > 0 ? $" Left out: {book.LeftOut} of the other kind (practice and boils are never summed together)." : "");
+    }
+
+    private static string Span(SeasonBook book) =>
+        book.Boils.Count == 0 ? "no boil" : Date(book.Boils[0]) == Date(book.Boils[^1]) ? Date(book.Boils[0]) : $"{Date(book.Boils[0])} to {Date(book.Boils[^1])}";
+
+    private static string Date(BookedBoil boil) => boil.Begin.Time.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    private static string End(BookedBoil boil) => boil.HasEnded ? boil.IsSafe ? "safe" : "unsafe" : "no";
+}

@@ -1,0 +1,154 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Sessions;
+using Panside.Journal;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Reporting;
+
+/// <summary>Hears a record again and keeps what a report tells of it. What was taken back with <c>undo</c> is not kept.</summary>
+internal sealed class StoryTeller
+{
+    private readonly Setting _setting;
+    private readonly Session _session;
+    private readonly List<LineIn> _facts = [];
+    private readonly List<(Moment, string)> _phases = [];
+    private readonly List<(Moment, Advice)> _alarms = [];
+    private readonly List<(Moment, Forecast)> _rates = [];
+    private readonly List<(Moment At, double Value)> _drawPoints = [];
+    private readonly List<(Moment, string)> _notes = [];
+    private readonly RunningTotal _wood = new();
+    private readonly RunningTotal _drawn = new();
+    private Moment? _begin;
+    private Moment? _end;
+    private Outcome? _outcome;
+    private int? _differsAt;
+
+    private StoryTeller(Setting setting) => (_setting, _session) = (setting, new(setting));
+
+    /// <summary>The story; null where the record holds no line with a time.</summary>
+    public static BoilStory? Of(Setting setting, Record record)
+    {
+        var teller = new StoryTeller(setting);
+        foreach (var heard in Rehearing.Of(teller._session, record))
+        {
+            teller.Hear(heard);
+        }
+
+        return teller._begin is { } begin ? teller.Story(begin, record.Damaged) : null;
+    }
+
+    private void Hear(Reheard heard)
+    {
+        _differsAt ??= heard.Difference?.LineNumber;
+        var state = _session.State;
+        if (state.Now is not { } now)
+        {
+            return;
+        }
+
+        (_begin, _end) = (_begin ?? now, now);
+        foreach (var answer in heard.Answers)
+        {
+            Listen(answer, now);
+        }
+
+        foreach (var (name, noted) in state.Observations)
+        {
+            Keep(fact => fact is Observed observed && observed.Name == name, new Observed(noted.At, name, noted.Value));
+        }
+
+        foreach (var (name, noted) in state.Deeds)
+        {
+            Keep(fact => fact is Did did && did.Name == name, new Did(noted.At, name, noted.Value));
+        }
+
+        _facts.RemoveAll(fact => fact switch
+        {
+            Observed observed => !state.Observations.ContainsKey(observed.Name),
+            Did did => !state.Deeds.ContainsKey(did.Name),
+            _ => false,
+        });
+        _wood.Now(now, state.Totals.WoodKilograms);
+        _drawn.Now(now, state.Totals.DrawnLiters);
+        var point = _setting.Units.From(new Situation(_setting, state).DrawPointToday).Value;
+        if (_drawPoints.Count == 0 || double.Abs(_drawPoints[^1].Value - point) > 1e-9)
+        {
+            _drawPoints.Add((now, point));
+        }
+    }
+
+    private void Listen(LineOut answer, Moment now)
+    {
+        switch (answer)
+        {
+            case PhaseLine phase when _phases.Count == 0 || _phases[^1].Item2 != phase.Phase:
+                _phases.Add((now, phase.Phase));
+                break;
+            case AdviceLine { Advice: { Urgency: "danger" or "now" } advice }:
+                _alarms.Add((now, advice));
+                break;
+            case ForecastLine { Forecast: { P5: not null, P50: not null, P95: not null } forecast } when forecast.Name == Forecasts.Rate:
+                _rates.Add((now, forecast));
+                break;
+            case HeardLine { As: Text { Words: var words } } when words.StartsWith("note ", StringComparison.Ordinal):
+                _notes.Add((now, words[5..]));
+                break;
+            case OverLine over:
+                _outcome = over.Outcome;
+                break;
+        }
+    }
+
+    /// <summary>The newest of a kind is added; where it was kept before, those after it were taken back.</summary>
+    private void Keep(Predicate<LineIn> isOfKind, LineIn newest)
+    {
+        var known = _facts.LastIndexOf(newest);
+        if (known < 0)
+        {
+            _facts.Add(newest);
+            return;
+        }
+
+        for (var later = _facts.Count - 1; later > known; later--)
+        {
+            if (isOfKind(_facts[later]))
+            {
+                _facts.RemoveAt(later);
+            }
+        }
+    }
+
+    private BoilStory Story(Moment begin, IReadOnlyList<int> damaged)
+    {
+        var readings = _session.State.Readings
+            .SelectMany(pair => pair.Value.Select(noted => new Reading(noted.At, pair.Key, noted.Value)));
+        var units = _setting.Units;
+        return new()
+        {
+            Setting = _setting,
+            Begin = begin,
+            End = _end!.Value,
+            Facts = [.. _facts.Concat(readings).OrderBy(fact => fact.At.Time).ThenBy(Code, StringComparer.Ordinal)],
+            Phases = _phases,
+            Alarms = _alarms,
+            Rates = _rates,
+            DrawPoints = _drawPoints,
+            Wood = [.. _wood.Steps.Select(step => (step.At, units.From(Mass.FromKilograms(step.Amount)).Value))],
+            Draws = [.. _drawn.Steps.Select(step => (step.At, units.From(Volume.FromLiters(step.Amount), units.SmallVolume).Value))],
+            Notes = _notes,
+            Outcome = _outcome,
+            Damaged = damaged,
+            DiffersAt = _differsAt,
+        };
+    }
+
+    private static string Code(LineIn fact) => fact switch
+    {
+        Reading reading => reading.Name.Code,
+        Observed observed => observed.Name.Code,
+        Did did => did.Name.Code,
+        _ => "",
+    };
+}

@@ -1,0 +1,77 @@
+using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Reckoning.Tests.Ensemble;
+
+/// <summary>An ensemble that begins with what past boils have taught.</summary>
+public class LearnedTests
+{
+    [Fact]
+    public void Nothing_learned_is_the_same_ensemble_to_the_last_digit()
+    {
+        var (plain, learned) = (EnsembleRig.Cold(true), Learned(null));
+        for (var field = 0; field < plain.Members.Fields; field++)
+        {
+            Assert.Equal(plain.Members[field], learned.Members[field]);
+        }
+    }
+
+    [Fact]
+    public void Before_any_reading_a_rig_is_what_its_file_suggests()
+    {
+        var traits = EnsembleRig.Cold(true).Traits;
+        Assert.All(traits.All, trait => Assert.Equal(0, trait.Mean, 1e-12));
+        Assert.InRange(traits["heat"].Deviation, 0.9 * RigPrior.Default.Heat, 1.1 * RigPrior.Default.Heat);
+    }
+
+    [Fact]
+    public void What_was_learned_is_what_the_next_boil_begins_with_a_little_wider()
+    {
+        var told = Traits((name, at) => new(name, 0.02 * (at - 4), 0.03));
+        var found = Learned(told).Traits;
+        Assert.All(told.All.Zip(found.All), pair =>
+        {
+            Assert.Equal(pair.First.Mean, pair.Second.Mean, 1e-9);
+            Assert.True(pair.Second.Deviation >= pair.First.Deviation * 0.999);
+        });
+        Assert.InRange(found["heat"].Deviation, 0.03, 0.1);
+    }
+
+    [Fact]
+    public void No_boil_leaves_a_rig_less_known_than_its_size()
+    {
+        var (cold, wild) = (EnsembleRig.Cold(true).Traits, Learned(Traits((name, _) => new(name, 0, 5))).Traits);
+        Assert.All(cold.All.Zip(wild.All), pair => Assert.Equal(pair.First.Deviation, pair.Second.Deviation, 1e-9));
+    }
+
+    [Fact]
+    public void A_rig_that_was_found_hotter_boils_faster()
+    {
+        double Rate(RigTraits? traits)
+        {
+            var rigs = Learned(traits).TankRead(Volume.FromLiters(100));
+            for (var charge = 0; charge < 8; charge++)
+            {
+                rigs = rigs.Charged(EnsembleRig.Of(true).UsualCharge).After(8);
+            }
+
+            return rigs.RatesLitersPerHour(firing: true).At(0.5);
+        }
+
+        Assert.InRange(Rate(Traits((name, _) => new(name, name == "heat" ? 0.2 : 0, 0.05))) / Rate(null), 1.12, 1.4);
+    }
+
+    [Theory]
+    [InlineData(double.NaN, 0.1)]
+    [InlineData(double.PositiveInfinity, 0.1)]
+    [InlineData(0, 0)]
+    [InlineData(0, -1)]
+    [InlineData(0, double.NaN)]
+    public void Traits_that_are_no_numbers_are_refused(double mean, double deviation) =>
+        Assert.Throws<ArgumentException>(() => Traits((name, _) => new(name, mean, deviation)));
+
+    private static RigEnsemble Learned(RigTraits? traits) =>
+        RigEnsemble.Cold(EnsembleRig.Of(true), EnsembleRig.Boiling, RigPrior.Default, traits);
+
+    private static RigTraits Traits(Func<string, int, RigTrait> of) => new([.. RigTraits.Names.Select(of)]);
+}
