@@ -46,7 +46,7 @@ public class ScenarioFileTests
 
     [Theory]
     [InlineData(Good + "faults:\n  - { fault: float-stuk }\n", 6, 14)]
-    [InlineData(Good + "faults:\n  - { fault: any, after: 40 min, until: 20 min }\n", 6, 40)]
+    [InlineData(Good + "faults:\n  - { fault: any, after: 40 min, until: 20 min }\n", 6, 41)]
     [InlineData(Good + "rig: big-one\n", 5, 6)]
     [InlineData(Good + "weather:\n  air: 300 degF\n", 6, 8)]
     [InlineData(Good + "danger: true\n", 5, 1)]
