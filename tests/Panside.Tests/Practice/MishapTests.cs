@@ -82,7 +82,8 @@ public class MishapTests
 
     private static PracticeBoil Boil(string kind) => new("two-by-four-forced.yaml", "beginner", Scenario.LastHour with
     {
-        TankLiters = 75, Mishaps = [new(kind, Awaits.Boiling, 5, 5)],
+        TankLiters = 75,
+        Mishaps = [new(kind, Awaits.Boiling, 5, 5)],
     }, seed: 7);
 
     private static PracticeRig Fired(string? kind)
@@ -105,7 +106,8 @@ public class MishapTests
     {
         var rig = new PracticeRig(PracticeBoil.RigOf("two-by-four-forced.yaml"), Scenario.LastHour with
         {
-            TankLiters = 75, Mishaps = [new(kind, Awaits.Beginning, began / 60.0, began / 60.0)],
+            TankLiters = 75,
+            Mishaps = [new(kind, Awaits.Beginning, began / 60.0, began / 60.0)],
         }, seed: 7);
         rig.Step(600);
         while (rig.Depth.Meters > BareMeters && rig.Second < 8 * 3600)
