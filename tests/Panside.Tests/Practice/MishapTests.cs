@@ -1,6 +1,10 @@
+using Panside.Commands;
 using Panside.Guide.Lines;
+using Panside.Guide.Sessions;
+using Panside.Judging;
 using Panside.Practice;
 using Panside.Practice.Mishaps;
+using Panside.Practice.Operator;
 using Panside.Practice.Physics;
 using Panside.Practice.Scenarios;
 using Panside.Reckoning.Quantities;
@@ -10,6 +14,7 @@ namespace Panside.Tests.Practice;
 public class MishapTests
 {
     private const double BareMeters = 0.012;
+    private const string Forced = "two-by-four-forced.yaml";
 
     public static TheoryData<string> Kinds { get; } = [.. ScenarioFile.Faults.Select(fault => fault.Name)];
 
@@ -37,21 +42,26 @@ public class MishapTests
         Assert.True(boil.Outcome.LeastDepth.Meters > BareMeters, $"{boil.Outcome.LeastDepth.Meters}");
     }
 
-    /// <summary>F5: where nobody answered, the floor would show at some minute; the answer comes ten minutes earlier.</summary>
+    /// <summary>
+    /// F5: where nobody answered, the floor would show at some minute; the answer comes earlier. A hung float is found only by reading
+    /// the depth, and not always ten minutes earlier: docs/assurance.md.
+    /// </summary>
     [Theory]
-    [InlineData("float-stuck-shut")]
-    [InlineData("valve-half-shut")]
-    [InlineData("tank-emptied")]
-    public void F5_what_empties_the_pan_is_answered_ten_minutes_before_the_floor_shows(string kind)
+    [InlineData("float-stuck-shut", 1, 4)]
+    [InlineData("float-stuck-shut", 4, 4)]
+    [InlineData("float-stuck-shut", 5, 4)]
+    [InlineData("valve-half-shut", 7, 10)]
+    [InlineData("tank-emptied", 7, 10)]
+    public void F5_what_empties_the_pan_is_answered_minutes_before_the_floor_shows(string kind, long seed, int minutes)
     {
-        var boil = Boil(kind);
+        var boil = Boil(kind, seed);
         var began = Assert.Single(boil.Rig.Begun).Second;
         var answered = boil.Said.First(one => one.Line.At.Time >= boil.Start.AddSeconds(began) && one.Answers.Any(answer => answer is AdviceLine
         {
             Advice.Action: "check-level" or "raise-level" or "cool-pan" or "hold-wood", Advice.Urgency: "now" or "danger",
         })).Line.At.Time;
-        var dry = SecondsToBare(kind, began);
-        Assert.True((answered - boil.Start).TotalSeconds <= dry - 600, $"began {began}, answered {(answered - boil.Start).TotalSeconds}, dry {dry}");
+        var dry = SecondsToBare(kind, seed);
+        Assert.True((answered - boil.Start).TotalSeconds <= dry - (60 * minutes), $"began {began}, answered {(answered - boil.Start).TotalSeconds}, dry {dry}");
     }
 
     [Fact]
@@ -68,7 +78,7 @@ public class MishapTests
     {
         string Of(long seed)
         {
-            var rig = new PracticeRig(PracticeBoil.RigOf("two-by-four-forced.yaml"), Scenario.LastHour with
+            var rig = new PracticeRig(PracticeBoil.RigOf(Forced), Scenario.LastHour with
             {
                 Mishaps = [new(null, Awaits.Beginning, 0, 30), new(null, Awaits.Beginning, 0, 30, Chance: 0.5)],
             }, seed);
@@ -80,15 +90,13 @@ public class MishapTests
         Assert.True(Enumerable.Range(1, 8).Select(seed => Of(seed)).Distinct().Count() > 4);
     }
 
-    private static PracticeBoil Boil(string kind) => new("two-by-four-forced.yaml", "beginner", Scenario.LastHour with
-    {
-        TankLiters = 75,
-        Mishaps = [new(kind, Awaits.Boiling, 5, 5)],
-    }, seed: 7);
+    private static PracticeBoil Boil(string kind, long seed = 7) => new(Forced, "beginner", With(kind), seed);
+
+    private static Scenario With(string kind) => Scenario.LastHour with { TankLiters = 75, Mishaps = [new(kind, Awaits.Boiling, 5, 5)] };
 
     private static PracticeRig Fired(string? kind)
     {
-        var rig = new PracticeRig(PracticeBoil.RigOf("two-by-four-forced.yaml"), Scenario.ColdStart with
+        var rig = new PracticeRig(PracticeBoil.RigOf(Forced), Scenario.ColdStart with
         {
             Mishaps = kind is null ? [] : [new(kind, Awaits.FireLit, 40, 40)],
         }, seed: 3);
@@ -101,18 +109,16 @@ public class MishapTests
         return rig;
     }
 
-    /// <summary>The same rig at its usual firing with nobody who looks: the second at which the floor shows between the bubbles.</summary>
-    private static long SecondsToBare(string kind, long began)
+    /// <summary>The same boil up to the fault, then fired as usual by somebody who looks at nothing: the second at which the floor shows between the bubbles.</summary>
+    private static long SecondsToBare(string kind, long seed)
     {
-        var rig = new PracticeRig(PracticeBoil.RigOf("two-by-four-forced.yaml"), Scenario.LastHour with
-        {
-            TankLiters = 75,
-            Mishaps = [new(kind, Awaits.Beginning, began / 60.0, began / 60.0)],
-        }, seed: 7);
-        rig.Step(600);
+        var setting = new Setting(Library.Flow(null), PracticeBoil.RigOf(Forced), Guidance.Beginner, "panside", practice: true);
+        var rig = new PracticeRig(setting.Rig, With(kind), seed);
+        var boil = new Unattended(new SessionDoor(setting), rig, new PracticeOperator(rig, setting.Units, seed), new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5)));
+        boil.RunUntil(() => rig.Begun.Any());
         while (rig.Depth.Meters > BareMeters && rig.Second < 8 * 3600)
         {
-            if (rig.SecondsSinceWood >= rig.Makeup.Rig.Interval.TotalSeconds || !rig.IsFired)
+            if (rig.SecondsSinceWood >= rig.Makeup.Rig.Interval.TotalSeconds)
             {
                 rig.AddWood(rig.Makeup.Rig.Charge);
                 rig.AddDefoamer();
