@@ -1,3 +1,4 @@
+using Panside.Guide.Debriefing;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 
@@ -7,6 +8,7 @@ namespace Panside.Journal;
 public sealed class RecordedSession : IDisposable
 {
     private readonly Session _session;
+    private readonly Course _course;
     private readonly List<string> _unwritten = [];
     private Func<Moment, JournalFile?>? _open;
     private JournalFile? _journal;
@@ -14,13 +16,16 @@ public sealed class RecordedSession : IDisposable
     private bool _isUnwritable;
 
     private RecordedSession(Session session, JournalFile? journal, Func<Moment, JournalFile?>? open) =>
-        (_session, _journal, _open) = (session, journal, open);
+        (_session, _journal, _open, _course) = (session, journal, open, new(session.Setting));
 
     /// <summary>What is known after the lines so far.</summary>
     public SessionState State => _session.State;
 
     /// <summary>What it runs on.</summary>
     public Setting Setting => _session.Setting;
+
+    /// <summary>The session so far, told on one screen: none before a fire is lit.</summary>
+    public IReadOnlyList<string> Debriefed => Debrief.Of(_course, State, Setting);
 
     /// <summary>The session behind the record, to look at.</summary>
     public Session Session => _session;
@@ -71,6 +76,7 @@ public sealed class RecordedSession : IDisposable
     private IReadOnlyList<LineOut> HearOne(LineIn line, string? raw)
     {
         var answers = _session.Hear(line);
+        _course.Hear(State, answers);
         var kept = line is Unreadable { Stated: null } ? [] : new[] { raw ?? LineWriter.Write(line) };
         Keep([.. kept, .. answers.Select(LineWriter.Write), LineWriter.Ready(State.Now)]);
         return answers;
@@ -109,6 +115,7 @@ public sealed class RecordedSession : IDisposable
     {
         foreach (var (exchange, answers, difference) in Rehearing.Of(_session, record))
         {
+            _course.Hear(State, answers);
             if (difference is { Stood: not null })
             {
                 Trouble ??= $"Line {difference.LineNumber} of the record was answered otherwise by the program that wrote it. The guidance goes on from the readings.";

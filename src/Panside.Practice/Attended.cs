@@ -35,7 +35,7 @@ public sealed class Attended(IDoor door, PracticeRig rig, DateTimeOffset start)
             }
         }
 
-        _account.Hear(line, answers, IsHeld);
+        _account.Hear(line, answers, IsHeld, rig);
         return answers;
     }
 
@@ -43,7 +43,7 @@ public sealed class Attended(IDoor door, PracticeRig rig, DateTimeOffset start)
     public void ComeTo(DateTimeOffset time)
     {
         rig.Step(long.Max((long)(time - start).TotalSeconds - rig.Second, 0));
-        _account.Look(rig, IsHeld);
+        _account.Look(rig, IsHeld, door);
     }
 
     /// <summary>Pours a pail of sap into the pan by hand; water where the tank is empty.</summary>

@@ -31,6 +31,8 @@ public sealed class Instruments
 
     private Makeup Makeup => _rig.Makeup;
 
+    private double ThermometerOff => _thermometerOff + _rig.Kit.ThermometerOff;
+
     /// <summary>Whether there is an instrument for it: a weather report's pressure has none.</summary>
     public static bool CanRead(ReadingName name) => name != ReadingName.Barometer;
 
@@ -65,16 +67,16 @@ public sealed class Instruments
 
     private Measure True(ReadingName name) => name.Code switch
     {
-        "tank-volume" => new(_rig.Tank.Liters, Unit.Liter),
-        "pan-depth" => new(_rig.Depth.Meters, Unit.Meter),
-        "draw-temperature" => Celsius(_rig.Truth.Pan[^1].Celsius(Makeup.Materials) + _thermometerOff),
-        "boiling-water-temperature" => Celsius(Makeup.Materials.BoilingCelsius + _thermometerOff),
+        "tank-volume" => new(_rig.Kit.GaugeHangs ?? _rig.Tank.Liters, Unit.Liter),
+        "pan-depth" => new(_rig.Depth.Meters + _rig.Kit.RulerOff, Unit.Meter),
+        "draw-temperature" => Celsius(_rig.Truth.Pan[^1].Celsius(Makeup.Materials) + ThermometerOff),
+        "boiling-water-temperature" => Celsius(Makeup.Materials.BoilingCelsius + ThermometerOff),
         "air-temperature" => Celsius(Makeup.AirCelsius),
         "sap-brix" => Brix(_rig.Truth.Tank.Fraction),
         "pan-brix" => Brix(_rig.Truth.Pan.Aggregate((a, b) => a + b).Fraction),
         "draw-brix" => Brix(_rig.Truth.Pan[^1].Fraction),
-        "sample-temperature" => Celsius(Sample() + _thermometerOff),
-        "hydrometer-brix" => Brix(Glass() / 100),
+        "sample-temperature" => Celsius(Sample() + ThermometerOff),
+        "hydrometer-brix" => Brix((Glass() + _rig.Kit.HydrometerOff) / 100),
         "drawn-volume" => new(_rig.Pail.Liters, Unit.Liter),
         "station-pressure" => new(
             BoilingWater.PressureAt(Temperature.FromCelsius(Makeup.Materials.BoilingCelsius)).Kilopascals, Unit.Kilopascal),

@@ -48,8 +48,26 @@ public sealed record PracticeOutcome
     /// <summary>Lines in.</summary>
     public required int Lines { get; init; }
 
-    /// <summary>Advice of danger or now that no step asks for.</summary>
+    /// <summary>Advice of danger, or of now that no step asks for.</summary>
     public required int Alarms { get; init; }
+
+    /// <summary>The most of them in any ten minutes.</summary>
+    public required int AlarmPeak { get; init; }
+
+    /// <summary>Whether it was close: under the least depth over a fire, foam over the wall, or charring begun; and not scorched.</summary>
+    public required bool IsNearMiss { get; init; }
+
+    /// <summary>Whether it was said to be clear to leave when the promise would not have held.</summary>
+    public required bool IsClearTooEarly { get; init; }
+
+    /// <summary>How far the draws truly were from the target, in Brix, on average; null where there was none.</summary>
+    public required double? SyrupErrorBrix { get; init; }
+
+    /// <summary>Whether the water that would leave with no more wood lay in the band that was told at the last charge.</summary>
+    public required bool? IsResidualCovered { get; init; }
+
+    /// <summary>Whether the minutes to the still boil did.</summary>
+    public required bool? IsStillCovered { get; init; }
 
     /// <summary>Lines that were refused.</summary>
     public required int Refused { get; init; }

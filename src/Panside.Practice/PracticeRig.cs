@@ -1,5 +1,6 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Rigs;
+using Panside.Practice.Mishaps;
 using Panside.Practice.Physics;
 using Panside.Reckoning.Quantities;
 
@@ -11,11 +12,17 @@ namespace Panside.Practice;
 /// </summary>
 public sealed class PracticeRig
 {
+    private const int WeatherEverySeconds = 300;
+
+    private readonly Makeup _made;
+    private readonly MishapCourse _mishaps;
+    private readonly List<Drawn> _draws = [];
+    private long _wood;
+
     /// <summary>A rig of its own around what the rig file says.</summary>
     public PracticeRig(Rig rig, Scenario scenario, long seed)
-        : this(Makeup.Drawn(rig, RandomStream.For(seed, "rig")), scenario, RandomStream.For(seed, "start"))
+        : this(Makeup.Drawn(rig, RandomStream.For(seed, "rig")), scenario, RandomStream.For(seed, "start"), seed)
     {
-        (Scenario, Seed) = (scenario, seed);
     }
 
     /// <summary>The same rig on another day, or one whose fire gives the pan more heat than its file lets expect.</summary>
@@ -28,14 +35,15 @@ public sealed class PracticeRig
     {
         var makeup = Makeup.Drawn(rig, RandomStream.For(seed, "rig"));
         makeup = makeup with { ToPan = makeup.ToPan * heat, SweptToPan = makeup.SweptToPan * heat };
-        return new(makeup, scenario, RandomStream.For(day, "start")) { Seed = seed };
+        return new(makeup, scenario, RandomStream.For(day, "start"), seed);
     }
 
-    internal PracticeRig(Makeup makeup, Scenario scenario, RandomStream start)
+    internal PracticeRig(Makeup makeup, Scenario scenario, RandomStream start, long seed = 0)
     {
-        Makeup = makeup;
-        Truth = scenario.Start(makeup, start);
-        Scenario = scenario;
+        (_made, Seed, Scenario) = (makeup, seed, scenario);
+        Makeup = scenario.Weather.Of(makeup, 0);
+        Truth = scenario.Start(Makeup, start);
+        _mishaps = new(scenario.Mishaps, Tank.Liters, seed);
         WaterLeft = Volume.FromLiters(50 * makeup.Area);
         LeastDepth = Depth;
         MostSugar = SugarContent.FromMassFraction(Truth.Pan.Max(cell => cell.Fraction));
@@ -78,7 +86,10 @@ public sealed class PracticeRig
     public bool HasFoamedOver { get; private set; }
 
     /// <summary>Whether sap can come from the tank to the pan.</summary>
-    public bool IsFed => Makeup.Rig.HasFloat && Truth.ValveOpen && Truth.Tank.Mass > 0.5;
+    public bool IsFed => Makeup.Rig.HasFloat && Truth.ValveOpen && Truth.Tank.Mass > 0.5 && Makeup.FloatHangs is not 0;
+
+    /// <summary>Whether float and valve do what they should, as one sees who presses the float down.</summary>
+    public bool FeedsWell => IsFed && Makeup.FloatHangs is null && Makeup.MostFeed > 0.7 * _made.MostFeed;
 
     /// <summary>Whether wood has gone in.</summary>
     public bool IsFired => Truth.Ledger.Wood > 0;
@@ -89,9 +100,24 @@ public sealed class PracticeRig
     /// <summary>Whether the pan stands as deep as it is flooded.</summary>
     public bool IsFlooded => Depth.Meters >= Makeup.Rig.FloodDepth.Meters - 0.002;
 
-    internal Makeup Makeup { get; }
+    /// <summary>The draws so far.</summary>
+    public IReadOnlyList<Drawn> Draws => _draws;
+
+    /// <summary>The mishaps that have begun, by name, with the second of their beginning.</summary>
+    public IEnumerable<(string Name, long Second)> Begun => _mishaps.Begun.Select(one => (one.Kind.Name, one.Second));
+
+    /// <summary>Seconds since wood went in last, or since the start.</summary>
+    public long SecondsSinceWood => Second - _wood;
+
+    internal Makeup Makeup { get; private set; }
 
     internal Truth Truth { get; private set; }
+
+    /// <summary>How wrong the instruments are now.</summary>
+    internal Kit Kit { get; private set; } = new();
+
+    /// <summary>How the simulated operator is now.</summary>
+    internal Temper Temper { get; private set; } = new();
 
     /// <summary>A note for the record: what the rig was made from.</summary>
     public Text NoteAt(Moment at) => new(at, $"note practice: scenario {Scenario.Name}, seed {Seed}");
@@ -102,6 +128,11 @@ public sealed class PracticeRig
         for (var second = 0L; second < seconds; second++)
         {
             Truth = Stepped(Makeup, Truth);
+            if (_mishaps.IsDue(Second) ? _mishaps.ComeTo(this, SecondsSinceWood) : Scenario.Weather.Drifts && Second % WeatherEverySeconds == 0)
+            {
+                Shape();
+            }
+
             HasFoamedOver |= Truth.Foam >= 1;
             if (Truth.Ledger.Wood > 0)
             {
@@ -113,19 +144,39 @@ public sealed class PracticeRig
     }
 
     /// <summary>A charge of wood goes in.</summary>
-    public void AddWood(Mass wood) => Truth = Fire.Charged(Makeup, Truth, wood.Kilograms);
+    public void AddWood(Mass wood)
+    {
+        Truth = Fire.Charged(Makeup, Truth, wood.Kilograms);
+        _wood = Second;
+    }
 
     /// <summary>The coals are raked level.</summary>
-    public void SpreadCoals() => Truth = Truth with { CoalsLevel = true };
+    public void SpreadCoals()
+    {
+        Mend(kind => kind.IsRaked);
+        Truth = Truth with { CoalsLevel = true };
+    }
 
     /// <summary>The draw-off is opened over an empty pail.</summary>
     public void OpenDraw() => Truth = Truth with { DrawOpen = true, Pail = default };
 
     /// <summary>The draw-off is shut.</summary>
-    public void CloseDraw() => Truth = Truth with { DrawOpen = false };
+    public void CloseDraw()
+    {
+        if (Truth.DrawOpen && Truth.Pail.Mass > 0.05)
+        {
+            _draws.Add(new(Second, SugarContent.FromMassFraction(Truth.Pail.Fraction), Pail));
+        }
+
+        Truth = Truth with { DrawOpen = false };
+    }
 
     /// <summary>The tank's valve is opened all the way, and the float is freed.</summary>
-    public void FreeFeed() => Truth = Truth with { ValveOpen = true };
+    public void FreeFeed()
+    {
+        Mend(kind => kind.IsFreed);
+        Truth = Truth with { ValveOpen = true };
+    }
 
     /// <summary>The tank's valve is shut.</summary>
     public void ShutFeed() => Truth = Truth with { ValveOpen = false };
@@ -198,6 +249,25 @@ public sealed class PracticeRig
         return Pan.Step(makeup, after, toPan) with { Second = truth.Second + 1 };
     }
 
+    /// <summary>What a mishap does at once.</summary>
+    internal void Strike(MishapKind kind, double strength)
+    {
+        Truth = kind.Blow(Makeup, Truth, strength);
+        WaterLeft = kind.TakesTheWater ? default : WaterLeft;
+    }
+
+    private void Mend(Func<MishapKind, bool> which)
+    {
+        if (_mishaps.Mend(which))
+        {
+            Shape();
+        }
+    }
+
+    /// <summary>The rig as it was made, under today's weather, with what goes wrong now.</summary>
+    private void Shape() =>
+        (Makeup, Kit, Temper) = _mishaps.Shape(Scenario.Weather.Of(_made, Second / 60.0), Second);
+
     private Volume TakeWater(Volume wanted)
     {
         var taken = wanted < WaterLeft ? wanted : WaterLeft;
@@ -208,3 +278,9 @@ public sealed class PracticeRig
     private double Liters(Cell liquid) =>
         liquid.Mass * Makeup.Materials.LitersOf(liquid.Fraction, liquid.Celsius(Makeup.Materials));
 }
+
+/// <summary>One draw as it truly was.</summary>
+/// <param name="Second">When the draw-off was shut.</param>
+/// <param name="Sugar">What ran into the pail.</param>
+/// <param name="Volume">How much.</param>
+public readonly record struct Drawn(long Second, SugarContent Sugar, Volume Volume);

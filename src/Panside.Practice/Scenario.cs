@@ -1,7 +1,27 @@
 using System.Collections.Immutable;
+using Panside.Practice.Mishaps;
 using Panside.Practice.Physics;
 
 namespace Panside.Practice;
+
+/// <summary>Where a person takes over.</summary>
+public enum Begins
+{
+    /// <summary>Before the fire.</summary>
+    Cold,
+
+    /// <summary>The pan has boiled well for a quarter of an hour.</summary>
+    MidBoil,
+
+    /// <summary>The assistant says that a draw is near, or opens one.</summary>
+    DrawDue,
+
+    /// <summary>The assistant says to put in no more wood.</summary>
+    LastCharge,
+
+    /// <summary>The pan has boiled well, then the laptop was off for twelve minutes.</summary>
+    PowerCut,
+}
 
 /// <summary>Where a practice boil begins.</summary>
 /// <param name="Name">As it is typed.</param>
@@ -11,6 +31,21 @@ namespace Panside.Practice;
 /// <param name="PanDepth">Depth in the pan, as a multiple of the depth it is run at.</param>
 public sealed record Scenario(string Name, string Summary, double TankLiters, double? PanBrix, double PanDepth)
 {
+    /// <summary>Where a person takes over; what comes before is done by the simulated operator.</summary>
+    public Begins Begins { get; init; } = Begins.Cold;
+
+    /// <summary>The built-in rig that it wants, as its file is named; null for any.</summary>
+    public string? RigName { get; init; }
+
+    /// <summary>The weather.</summary>
+    public Weather Weather { get; init; } = Weather.Steady;
+
+    /// <summary>What goes wrong, and when.</summary>
+    public IReadOnlyList<PlannedMishap> Mishaps { get; init; } = [];
+
+    /// <summary>Whether it burns a pan whose operator goes by habit alone, at least now and then.</summary>
+    public bool IsDangerous { get; init; }
+
     /// <summary>A whole boil from a cold pan that still holds the last boil's half-done sap, with a draw or two.</summary>
     public static readonly Scenario ColdStart = new(
         "cold-start", "a whole boil from a cold pan with last time's half-boiled sap in it; some 24 gal in the tank of a 2 ft by 4 ft rig", 122, 18, 1.2);

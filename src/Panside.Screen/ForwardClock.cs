@@ -10,6 +10,7 @@ namespace Panside.Screen;
 public sealed class ForwardClock(TimeProvider clock)
 {
     private DateTimeOffset _last = DateTimeOffset.MinValue;
+    private DateTimeOffset _line = DateTimeOffset.MinValue;
     private long? _stamp;
 
     /// <summary>The time now, no earlier than the last line.</summary>
@@ -17,6 +18,13 @@ public sealed class ForwardClock(TimeProvider clock)
     public Moment Now(Moment? lastLine)
     {
         var (shown, stamp) = (clock.GetLocalNow(), clock.GetTimestamp());
+        if (lastLine is { } said && said.Time < _line)
+        {
+            // Only a practice steps back: then its time does.
+            _last = said.Time;
+        }
+
+        _line = lastLine?.Time ?? _line;
         var floor = lastLine is { } line && line.Time > _last ? line.Time : _last;
         if (shown < floor)
         {

@@ -62,6 +62,7 @@ public static class Facts
         ["pan-low"] = now => now.IsLit && now.Depth.Meters < now.Setting.Rig.LeastDepth.Meters * 1.2,
         ["pan-below-least"] = now => now.IsLit && DepthRead(now) is { } read && read < now.Setting.Rig.LeastDepth.Meters,
         ["pan-shallow"] = now => now.Depth.Meters < now.Setting.Rig.RunDepth.Meters * 0.8,
+        ["pan-falling"] = now => now.IsLit && now.Setting.Rig.HasFloat && DepthRead(now) is { } read && read < now.Setting.Rig.RunDepth.Meters * 0.8,
         ["pan-flooded"] = now => DoneSinceWood(now, DeedName.FloodPan)
             || DepthRead(now) >= now.Setting.Rig.FloodDepth.Meters * 0.95,
         ["covered"] = now => DoneSinceWood(now, DeedName.CoverPan),

@@ -38,7 +38,10 @@ public sealed class Decider
     }
 
     /// <summary>What the line brings about, in order.</summary>
-    public IReadOnlyList<Happening> Decide(SessionState state, LineIn line)
+    /// <param name="state">What is known.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="withForecasts">Whether forecasts that have changed are told too: they take most of the time, and no step hangs on the telling.</param>
+    public IReadOnlyList<Happening> Decide(SessionState state, LineIn line, bool withForecasts = true)
     {
         var turn = new Turn(_setting, _evolver, state);
         if (line is Unreadable { Stated: null } unreadable)
@@ -90,7 +93,11 @@ public sealed class Decider
         _adviser.Advise(turn);
         TellWayBack(turn, state, line.At);
         _announcer.Prompt(turn);
-        _adviser.Forecast(turn);
+        if (withForecasts)
+        {
+            _adviser.Forecast(turn);
+        }
+
         return turn.Happenings;
     }
 

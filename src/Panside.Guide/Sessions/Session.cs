@@ -40,7 +40,7 @@ public sealed class Session
     /// </summary>
     public bool IsDue(Moment at) =>
         State.Step.Length > 0 && !State.IsOver && (State.Now is not { } now || at.Time >= now.Time)
-        && LinesOut(_decider.Decide(State, new Tick(at))).Any(line => line is not ForecastLine);
+        && LinesOut(_decider.Decide(State, new Tick(at), withForecasts: false)).Count > 0;
 
     /// <summary>Takes over a line out from a record whose line in was not readable, so that the numbering goes on.</summary>
     public void Recall(LineOut line) => State = _evolver.Evolve(State, new Said(line));

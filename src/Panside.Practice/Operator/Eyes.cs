@@ -9,6 +9,11 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
     /// <summary>The answer to a prompt.</summary>
     public IEnumerable<Act> Answer(Prompt prompt)
     {
+        if (prompt.Ask != Prompt.Confirm && rig.Temper.Skips > 0 && chance.Chance(rig.Temper.Skips))
+        {
+            return [new(Delay(10), at => new Answer(at, prompt.CanSkip ? AnswerWords.Skip : AnswerWords.Later))];
+        }
+
         if (ReadingName.FromCode(prompt.Ask) is { } reading)
         {
             return Instruments.CanRead(reading) && !(reading == ReadingName.PanBrix && rig.Scenario.PanBrix is null)
@@ -24,6 +29,12 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
     {
         yield return new(Delay(name == ReadingName.TankVolume ? 45 : 25));
         var measure = instruments.Read(name, unit);
+        if (rig.Temper.Mistypes > 0 && chance.Chance(rig.Temper.Mistypes))
+        {
+            yield return new(5, at => new Text(at, Typed.Slipped(measure)));
+            yield break;
+        }
+
         yield return new(5, chance.Chance(0.25)
             ? at => new Text(at, Typed.Bare(measure))
             : at => new Reading(at, name, measure));
@@ -44,7 +55,7 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
     {
         foreach (var (name, state) in new[] { (ObservationName.Smell, "scorched"), (ObservationName.Foam, "over") })
         {
-            if (Sights.Of(rig, name) == state)
+            if (Seen(name) == state)
             {
                 return new(at, name, state);
             }
@@ -55,12 +66,15 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
 
     /// <summary>A person's delay around a usual one; now and then the operator is elsewhere for some minutes.</summary>
     public double Delay(double usual) =>
-        (usual * chance.Factor(0.4)) + (chance.Chance(0.04) ? chance.Between(90, 360) : 0);
+        (usual * rig.Temper.Slowness * chance.Factor(0.4)) + (chance.Chance(0.04) ? chance.Between(90, 360) : 0);
 
     private IEnumerable<Act> Look(ObservationName name)
     {
-        yield return new(Delay(15), at => new Observed(at, name, Sights.Of(rig, name)));
+        yield return new(Delay(15), at => new Observed(at, name, Seen(name)));
     }
+
+    private string Seen(ObservationName name) =>
+        rig.Temper.HasACold && name == ObservationName.Smell ? "sweet" : Sights.Of(rig, name);
 
     /// <summary>What each confirmation asks for: a fact, or something that a person just does. Others are done, and yes.</summary>
     private IEnumerable<Act> Confirm(string step)
@@ -70,7 +84,8 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
         {
             "season-first" or "pan-leftover" => rig.Scenario.PanBrix is not null,
             "season-last" => false,
-            "keep-fed" or "dry-cause" or "emergency-float" => rig.IsFed,
+            "keep-fed" or "dry-cause" or "emergency-float" or "feed-cause" => rig.FeedsWell,
+            "float-works" or "tank-valve" => rig.FeedsWell || !rig.Makeup.Rig.HasFloat,
             _ => true,
         };
         if (step == "too-thin")
@@ -79,10 +94,14 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
         }
 
         yield return new(2, at => new Answer(at, yes ? AnswerWords.Yes : AnswerWords.No));
-        if (step is "keep-fed" or "dry-cause" or "emergency-float" && !yes)
+        if (step is "keep-fed" or "dry-cause" or "emergency-float" or "feed-cause" or "float-works" or "tank-valve" && !yes)
         {
             rig.FreeFeed();
-            rig.RefillWithWater(Reckoning.Quantities.Volume.FromLiters(15 * rig.Makeup.Area));
+            if (rig.Tank.Liters < 2)
+            {
+                rig.RefillWithWater(Reckoning.Quantities.Volume.FromLiters(15 * rig.Makeup.Area));
+            }
+
             yield return new(Delay(60), at => new Answer(at, AnswerWords.Yes));
         }
     }

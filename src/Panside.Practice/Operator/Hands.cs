@@ -70,7 +70,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         yield return new(chance.Between(20, 70));
 
         var wood = rig.Makeup.Rig.Charge * chance.Factor(0.15);
-        rig.AddWood(wood);
+        rig.AddWood(wood * rig.Temper.Charges);
         var said = units.From(wood);
         said = said with { Value = double.Round(said.Value * 2) / 2 };
         yield return new(5, chance.Chance(0.3)
@@ -95,7 +95,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     private IEnumerable<Act> CloseDraw(Temperature? under)
     {
         var highest = double.MinValue;
-        for (var seconds = 0; seconds < DrawSecondsAtMost; seconds += 4)
+        for (var seconds = 0; seconds < DrawSecondsAtMost && rig.IsDrawOpen; seconds += 4)
         {
             yield return new(4);
             var now = UnitSystem.Temperature(instruments.Read(ReadingName.DrawTemperature)).Celsius;

@@ -7,12 +7,15 @@ namespace Panside.Practice.Operator;
 /// A simulated person who does what the assistant says and knows nothing of the procedure: one thing at a time, the urgent
 /// before the rest, with a person's delays. What is not urgent and not asked is only heard.
 /// </summary>
-public sealed class PracticeOperator
+public sealed class PracticeOperator : IPracticeOperator
 {
     private const int TriesAtMost = 3;
 
+    private const int LeavesEverySeconds = 900;
+
     private static readonly TimeSpan ToldAgain = TimeSpan.FromMinutes(5);
 
+    private readonly PracticeRig _rig;
     private readonly Hands _hands;
     private readonly Eyes _eyes;
     private readonly RandomStream _chance;
@@ -25,10 +28,12 @@ public sealed class PracticeOperator
     private DateTimeOffset _noticed;
     private double _due;
     private int _tries;
+    private long _wantedToLeave;
 
     /// <summary>An operator at a rig.</summary>
     public PracticeOperator(PracticeRig rig, UnitSystem units, long seed)
     {
+        _rig = rig;
         var instruments = new Instruments(rig, units, seed);
         _chance = RandomStream.For(seed, "operator");
         _hands = new(rig, instruments, units, _chance);
@@ -42,11 +47,22 @@ public sealed class PracticeOperator
     public int WoodAskedAfterHold => _hands.WoodAskedAfterHold;
 
     /// <summary>The second at which the operator does something next; null while there is nothing to do.</summary>
-    public long? NextSecond => _act is not null ? (long)double.Ceiling(_due) : _hands.IsPailFull ? 0 : null;
+    public long? NextSecond => _rig.Temper.IsAway ? null : _act is not null ? (long)double.Ceiling(_due) : _hands.IsPailFull ? 0 : null;
 
     /// <summary>Something that is noticed without being asked, told again while it lasts; null where nothing is.</summary>
     public LineIn? Notices(Moment at)
     {
+        if (_rig.Temper.IsAway)
+        {
+            return null;
+        }
+
+        if (_rig.Temper.WantsToLeave && IsHeld && _rig.Second - _wantedToLeave >= LeavesEverySeconds)
+        {
+            _wantedToLeave = _rig.Second;
+            return _said = new Did(at, DeedName.Leave, null);
+        }
+
         if (_eyes.Alarm(at) is not { } seen || at.Time - _noticed < ToldAgain)
         {
             return null;
@@ -54,6 +70,17 @@ public sealed class PracticeOperator
 
         _noticed = at.Time;
         return seen;
+    }
+
+    /// <summary>Wood that goes in without a word, by habit: between charges, or while the laptop is off.</summary>
+    public void FireByHabit()
+    {
+        var interval = _rig.Makeup.Rig.Interval.TotalSeconds;
+        if (!IsHeld && _rig.IsFired && (_rig.Temper.IsUnheard ? _rig.SecondsSinceWood >= interval
+            : _rig.Temper is { ForgetsToTell: true, IsAway: false } && _rig.SecondsSinceWood is var since && since >= interval / 2 && since < interval / 2 + 30))
+        {
+            _rig.AddWood(_rig.Makeup.Rig.Charge * _rig.Temper.Charges);
+        }
     }
 
     /// <summary>The operator's moment has come: what is done now is done, and perhaps a line is said.</summary>

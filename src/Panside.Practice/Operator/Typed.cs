@@ -13,6 +13,15 @@ public static class Typed
     /// <summary>With as many digits as are there.</summary>
     public static string Number(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
 
+    /// <summary>A number typed by a sleepy hand: its first two digits swapped, or ten times as much where they are alike.</summary>
+    public static string Slipped(Measure measure)
+    {
+        var number = Number(measure.Value);
+        return number.Length > 1 && char.IsAsciiDigit(number[0]) && char.IsAsciiDigit(number[1]) && number[0] != number[1]
+            ? $"{number[1]}{number[0]}{number[2..]}"
+            : Number(measure.Value * 10);
+    }
+
     /// <summary>A bare number for a measure: inches in eighths.</summary>
     public static string Bare(Measure measure)
     {

@@ -90,6 +90,24 @@ internal sealed record Makeup
     /// <summary>Heat of a kilogram of wood as fired, in MJ.</summary>
     public required double WoodHeat { get; init; }
 
+    /// <summary>The opening at which the float hangs: 0 shut, 1 wide open; null where it moves freely.</summary>
+    public double? FloatHangs { get; init; }
+
+    /// <summary>What the tank loses beside the pan, in kg/s.</summary>
+    public double TankLeak { get; init; }
+
+    /// <summary>What drips out at the shut draw-off, in kg/s.</summary>
+    public double DrawOffDrip { get; init; }
+
+    /// <summary>The draft beside what it should be: 1 as it should, 0.1 with a dead blower or a fallen stack.</summary>
+    public double DraftShare { get; init; } = 1;
+
+    /// <summary>Resistance of a scaled floor beside a clean one.</summary>
+    public double Scale { get; init; } = 1;
+
+    /// <summary>How much higher the floor lies at the draw-off than at the feed, in m.</summary>
+    public double Tilt { get; init; }
+
     /// <summary>Whether a blower feeds the fire.</summary>
     public bool Forced => Rig.Draft == Draft.Forced;
 

@@ -32,11 +32,14 @@ internal static class Pan
         var cells = truth.Pan.ToArray();
         var fed = Feed(makeup, truth, Depth(makeup, cells[0]));
         cells[0] += fed;
-        var drawn = truth.DrawOpen ? cells[^1].Part(DrawRate(makeup, cells[^1])) : default;
+        var drawn = cells[^1].Part(truth.DrawOpen ? DrawRate(makeup, cells[^1]) : 0);
         cells[^1] -= drawn;
+        var dripped = cells[^1].Part(makeup.DrawOffDrip);
+        cells[^1] -= dripped;
+        var leaked = (truth.Tank - fed).Part(makeup.TankLeak);
         Flow(makeup, cells, double.Min(truth.Boil / (FullBoil * makeup.Area), 1.2));
         var foamed = Foam(makeup, truth, cells, out var foam);
-        var ledger = truth.Ledger with { Fed = truth.Ledger.Fed + fed, Drawn = truth.Ledger.Drawn + drawn + foamed };
+        var ledger = truth.Ledger with { Fed = truth.Ledger.Fed + fed, Drawn = truth.Ledger.Drawn + drawn + dripped + foamed };
 
         var boil = 0.0;
         for (var cell = 0; cell < cells.Length; cell++)
@@ -49,7 +52,7 @@ internal static class Pan
         return truth with
         {
             Pan = [.. cells],
-            Tank = truth.Tank - fed,
+            Tank = truth.Tank - fed - leaked,
             Pail = truth.Pail + drawn,
             Foam = foam,
             DefoamerSeconds = double.Max(truth.DefoamerSeconds - 1, 0),
@@ -97,7 +100,7 @@ internal static class Pan
             return default;
         }
 
-        var open = double.Clamp((truth.FloatMeters - depth) / FloatBand, 0, 1);
+        var open = makeup.FloatHangs ?? double.Clamp((truth.FloatMeters - depth) / FloatBand, 0, 1);
         return truth.Tank.Part(open * makeup.MostFeed);
     }
 
@@ -111,7 +114,7 @@ internal static class Pan
         Span<double> depth = stackalloc double[cells.Length];
         for (var cell = 0; cell < cells.Length; cell++)
         {
-            depth[cell] = Depth(makeup, before[cell]);
+            depth[cell] = Depth(makeup, before[cell]) + (makeup.Tilt * cell / (cells.Length - 1));
         }
 
         for (var cell = 0; cell + 1 < cells.Length; cell++)

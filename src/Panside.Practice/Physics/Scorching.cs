@@ -37,7 +37,7 @@ internal static class Scorching
         var depth = double.Max(Pan.Depth(makeup, liquid), 5e-4);
         var thick = double.Max(liquid.Fraction - 0.6, 0) / 0.2;
         var bare = depth < Shallow ? (Shallow / depth) * (Shallow / depth) : 1;
-        return liquid.Celsius(makeup.Materials) + (flux * Resistance * (1 + (thick * thick)) * bare);
+        return liquid.Celsius(makeup.Materials) + (flux * Resistance * makeup.Scale * (1 + (thick * thick)) * bare);
     }
 
     private static double Damage(Makeup makeup, Truth truth, int cell, double heat)

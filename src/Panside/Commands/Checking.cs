@@ -5,6 +5,7 @@ using Panside.Guide.Flows;
 using Panside.Guide.Rigs;
 using Panside.Guide.Yaml;
 using Panside.Journal;
+using Panside.Practice.Scenarios;
 
 namespace Panside.Commands;
 
@@ -95,11 +96,14 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
                 return $"the flow '{flow.Name}', {flow.Steps.Count} steps";
             case FileKind.Rig:
                 return $"the rig '{RigFile.Read(path, Text(path, bytes)).Name}'";
+            case FileKind.Scenario:
+                var scenario = ScenarioFile.Read(path, Text(path, bytes), ScenarioLibrary.Rigs);
+                return $"the scenario '{scenario.Name}', {scenario.Mishaps.Count} faults";
             case FileKind.Record:
                 return $"a record of {RecordCheck.Demand(path, bytes)} lines";
             default:
                 throw new FaultyFileException(
-                    [new(path, 1, 1, "this is no file of ours", "a flow with the key 'flow', a rig with the key 'rig', or a record in JSON lines")]);
+                    [new(path, 1, 1, "this is no file of ours", "a flow with the key 'flow', a rig with the key 'rig', a scenario with the key 'scenario', or a record in JSON lines")]);
         }
     }
 

@@ -16,6 +16,9 @@ internal enum FileKind
 
     /// <summary>A session's record.</summary>
     Record,
+
+    /// <summary>A scenario to practise.</summary>
+    Scenario,
 }
 
 /// <summary>Tells what a file is by what stands in it, so that a faulty one is still known.</summary>
@@ -34,6 +37,7 @@ internal static partial class FileKinds
         return TopKey().Match(text).Groups["key"].Value switch
         {
             "flow" => FileKind.Flow,
+            "scenario" => FileKind.Scenario,
             "rig" => FileKind.Rig,
             _ => FileKind.Unknown,
         };
@@ -42,6 +46,6 @@ internal static partial class FileKinds
     [GeneratedRegex(@"^\uFEFF?\s*\{\s*""", RegexOptions.CultureInvariant)]
     private static partial Regex JsonStart();
 
-    [GeneratedRegex(@"^[""']?(?<key>flow|rig)[""']?\s*:", RegexOptions.CultureInvariant | RegexOptions.Multiline)]
+    [GeneratedRegex(@"^[""']?(?<key>flow|scenario|rig)[""']?\s*:", RegexOptions.CultureInvariant | RegexOptions.Multiline)]
     private static partial Regex TopKey();
 }

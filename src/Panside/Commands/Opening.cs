@@ -10,7 +10,7 @@ internal static class Opening
 {
     /// <summary>Opens what the arguments say.</summary>
     /// <exception cref="UnusableException">The record cannot be gone on from.</exception>
-    public static RecordedSession Open(GuidedArguments arguments, bool practice = false)
+    public static RecordedSession Open(GuidedArguments arguments, bool practice = false, Rig? rig = null)
     {
         var home = Home.Of(arguments.Home);
         if (arguments.Journal is { } path && File.Exists(path) && new FileInfo(path).Length > 0)
@@ -18,14 +18,17 @@ internal static class Opening
             return GoOn(path, arguments);
         }
 
-        var setting = SettingOf(arguments, practice);
+        var setting = SettingOf(arguments, practice, rig);
         var folder = practice ? home.Practice : home.Sessions;
         return RecordedSession.New(setting, at => Begin(arguments.Journal ?? Home.NewRecord(folder, at.Time)));
     }
 
     /// <summary>What the arguments say that a new session runs on.</summary>
-    public static Setting SettingOf(GuidedArguments arguments, bool practice) => new(
-        Library.Flow(arguments.Flow), Library.Rig(arguments.Rig, Home.Of(arguments.Home)), RigOptions.Meant(arguments.Guidance), Product.Name, practice, arguments.Learned);
+    /// <param name="arguments">The arguments.</param>
+    /// <param name="practice">Whether the rig is simulated.</param>
+    /// <param name="rig">The rig where the arguments name none; null for the one in the home folder, or the built-in one.</param>
+    public static Setting SettingOf(GuidedArguments arguments, bool practice, Rig? rig = null) => new(
+        Library.Flow(arguments.Flow), (arguments.Rig is null ? rig : null) ?? Library.Rig(arguments.Rig, Home.Of(arguments.Home)), RigOptions.Meant(arguments.Guidance), Product.Name, practice, arguments.Learned);
 
     /// <summary>Begins a record; between the look at its name and the first line another program may have begun the same.</summary>
     private static JournalFile Begin(string path)
@@ -41,9 +44,9 @@ internal static class Opening
     }
 
     /// <summary>What boil number so many is judged on: the rig named, or the two built-in ones in turn; both guidances in turn.</summary>
-    public static Setting SettingToJudge(GuidedArguments arguments, int boil)
+    public static Setting SettingToJudge(GuidedArguments arguments, int boil, Rig? wanted = null)
     {
-        var rig = arguments.Rig is null
+        var rig = arguments.Rig is null && wanted is not null ? wanted : arguments.Rig is null
             ? RigFile.Read("built-in", Library.BuiltIn(boil % 2 == 0 ? "rigs/two-by-four-natural.yaml" : "rigs/two-by-four-forced.yaml"))
             : Library.Rig(arguments.Rig, Home.Of(arguments.Home));
         return new(

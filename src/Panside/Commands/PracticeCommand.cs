@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Panside.Assurance;
 using Panside.Faces;
 using Panside.Journal;
 using Panside.Judging;
@@ -12,8 +13,6 @@ namespace Panside.Commands;
 /// <summary><c>panside practice</c>: guides a boil on a simulated rig.</summary>
 internal static class PracticeCommand
 {
-    private const double FastestSpeed = 60;
-
     /// <summary>An unattended practice is always on this evening: no machine clock comes into it.</summary>
     private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
 
@@ -21,7 +20,11 @@ internal static class PracticeCommand
     public static Command Create()
     {
         var speed = new Option<double>("--speed") { Description = "Times real time, 1 to 60.", DefaultValueFactory = _ => 1, HelpName = "N" };
-        var scenario = new Option<string>("--scenario") { Description = string.Join(" ", Scenario.All.Select(one => $"{one.Name}: {one.Summary}.")), DefaultValueFactory = _ => Scenario.ColdStart.Name, HelpName = "NAME" };
+        var scenario = new Option<string>("--scenario") { Description = "A built-in scenario, as --list shows them, or a scenario file.", DefaultValueFactory = _ => Scenario.ColdStart.Name, HelpName = "NAME|FILE" };
+        var list = new Option<bool>("--list") { Description = "Shows the built-in scenarios." };
+        var count = new Option<int?>("--count") { Description = "With --unattended: so many boils, all scenarios in turn unless one is named, as a table.", HelpName = "N" };
+        var json = new Option<bool>("--json") { Description = "With --count: one JSON object, for programs." };
+        var habit = new Option<bool>("--habit") { Description = "With --unattended: an operator who goes by habit and heeds no advice." };
         var seed = new Option<long>("--seed") { Description = "Another seed is another rig of the same size; the same seed is the same rig.", DefaultValueFactory = _ => 1, HelpName = "N" };
         var unattended = new Option<bool>("--unattended") { Description = "A simulated operator follows the advice to the end; prints the outcome." };
         var plain = new Option<bool>("--plain") { Description = "The conversation as lines of text; chosen by itself without a terminal." };
@@ -30,8 +33,7 @@ internal static class PracticeCommand
         var learned = new Option<int?>("--judge-learned") { Description = "Practises three boils on each of so many rigs that are a quarter off their file, and tells what learning from two was worth to the third, as a table.", HelpName = "N" };
         var picture = new Option<string?>("--picture") { Description = "Practises one boil without a person and draws its shutdown, forecasts beside what truly came, as an SVG file.", HelpName = "FILE" };
         var mistype = new Option<int?>("--mistype") { Description = "Tries so many slips of each kind on typed readings and tells how they fared, as a table.", HelpName = "N" };
-        scenario.AcceptOnlyFromAmong([.. Scenario.All.Select(one => one.Name)]);
-        var command = new Command("practice", "Guides a boil on a simulated rig.") { speed, scenario, seed, unattended, judge, learned, picture, mistype, plain, stream };
+        var command = new Command("practice", "Guides a boil on a simulated rig.") { list, scenario, seed, speed, unattended, count, json, habit, judge, learned, picture, mistype, plain, stream };
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -41,9 +43,9 @@ internal static class PracticeCommand
                     "practice has no --stream: there, time and readings are what the lines in say, and a simulated rig would have to make up its own. Use --unattended, whose record is the same lines, or --plain.");
             }
 
-            if (parsed.GetValue(speed) is not (>= 1 and <= FastestSpeed) and var wanted)
+            if (parsed.GetValue(speed) is not (>= 1 and <= PracticeClock.Fastest) and var wanted)
             {
-                throw new UnusableException(FormattableString.Invariant($"--speed {wanted}: expected 1 to {FastestSpeed} times real time."));
+                throw new UnusableException(FormattableString.Invariant($"--speed {wanted}: expected 1 to {PracticeClock.Fastest} times real time."));
             }
 
             Option[] runs = [unattended, judge, learned, picture, mistype];
@@ -52,7 +54,33 @@ internal static class PracticeCommand
                 throw new UnusableException($"{string.Join(" and ", chosen.Select(option => option.Name))}: each is a run of its own. Name one.");
             }
 
+            foreach (var (option, needs) in new (Option, Option)[] { (count, unattended), (habit, unattended), (json, count) })
+            {
+                if (parsed.GetResult(option) is { Implicit: false } && parsed.GetResult(needs) is not { Implicit: false })
+                {
+                    throw new UnusableException($"{option.Name}: goes with {needs.Name}. Add it.");
+                }
+            }
+
+            if (parsed.GetValue(list))
+            {
+                foreach (var row in ScenarioLibrary.List())
+                {
+                    Console.Out.WriteLine(row);
+                }
+
+                return ExitStatus.Done;
+            }
+
             var arguments = guided.Read(parsed);
+            var isHabit = parsed.GetValue(habit);
+            if (parsed.GetValue(count) is { } many)
+            {
+                var one = parsed.GetResult(scenario) is { Implicit: false } ? parsed.GetValue(scenario) : null;
+                return Assured(arguments, one, many, parsed.GetValue(seed), isHabit, parsed.GetValue(json));
+            }
+
+            var where = ScenarioLibrary.Of(parsed.GetValue(scenario)!);
             if (parsed.GetValue(judge) is { } boils)
             {
                 return Judged(arguments, boils, parsed.GetValue(seed));
@@ -65,7 +93,7 @@ internal static class PracticeCommand
 
             if (parsed.GetValue(picture) is { } file)
             {
-                return Pictured(arguments, Scenario.Named(parsed.GetValue(scenario)!)!, parsed.GetValue(seed), file);
+                return Pictured(arguments, where, parsed.GetValue(seed), file);
             }
 
             if (parsed.GetValue(mistype) is { } slips)
@@ -78,17 +106,34 @@ internal static class PracticeCommand
                 throw new UnusableException($"{path}: exists. A simulated rig is not gone on with; name a new file, or leave --journal out.");
             }
 
-            using var session = Opening.Open(arguments, practice: true);
-            var rig = new PracticeRig(session.Setting.Rig, Scenario.Named(parsed.GetValue(scenario)!)!, parsed.GetValue(seed));
-            return parsed.GetValue(unattended) ? Unattended(session, rig) : Attend(session, rig, parsed.GetValue(speed), parsed.GetValue(plain));
+            if (!parsed.GetValue(unattended))
+            {
+                return Attend(arguments, where, parsed.GetValue(seed), parsed.GetValue(speed), parsed.GetValue(plain));
+            }
+
+            using var session = Opening.Open(arguments, practice: true, ScenarioLibrary.RigOf(where));
+            return Unattended(session, new(session.Setting.Rig, where, parsed.GetValue(seed)), isHabit);
         });
         return command;
     }
 
-    private static int Unattended(RecordedSession session, PracticeRig rig)
+    private static int Assured(GuidedArguments arguments, string? scenario, int boils, long seed, bool isHabit, bool isJson)
+    {
+        if (boils < 1)
+        {
+            throw new UnusableException($"--count {boils}: expected how many boils, 1 or more.");
+        }
+
+        var scenarios = scenario is null ? ScenarioLibrary.All : [ScenarioLibrary.Of(scenario)];
+        var judged = ManyBoils.Of((boil, rig) => Opening.SettingToJudge(arguments, boil, rig), scenarios, boils, seed, isHabit, Evening);
+        Console.Out.Write(isJson ? AssuranceJson.Of(judged, seed, isHabit) : AssuranceTable.Of(judged));
+        return isHabit || judged.All(one => one.Outcome is { IsScorched: false, IsPromiseKept: true }) ? ExitStatus.Done : ExitStatus.Wrong;
+    }
+
+    private static int Unattended(RecordedSession session, PracticeRig rig, bool isHabit)
     {
         var setting = session.Setting;
-        var person = new PracticeOperator(rig, setting.Units, rig.Seed);
+        IPracticeOperator person = isHabit ? new HabitOperator(rig, setting.Units, rig.Seed) : new PracticeOperator(rig, setting.Units, rig.Seed);
         void Say(IEnumerable<string> lines)
         {
             foreach (var line in lines)
@@ -104,6 +149,7 @@ internal static class PracticeCommand
         }.Run();
         Say(PracticeReport.Said(outcome));
         Say(PracticeReport.Truth(outcome, setting.Units));
+        Say(session.Debriefed);
         Say(session.Path is { } path ? [$"Record: {path}"] : []);
         if (session.Trouble is { } trouble)
         {
@@ -177,10 +223,21 @@ internal static class PracticeCommand
         return ExitStatus.Done;
     }
 
-    private static int Attend(RecordedSession session, PracticeRig rig, double speed, bool plain)
+    private static int Attend(GuidedArguments arguments, Scenario scenario, long seed, double speed, bool plain)
     {
         var clock = new PracticeClock(TimeProvider.System, speed);
-        var conversation = new PracticeConversation(session, rig, clock.GetLocalNow());
+        var start = clock.GetLocalNow();
+        (RecordedSession, PracticeRig) Begin()
+        {
+            var session = Opening.Open(arguments, practice: true, ScenarioLibrary.RigOf(scenario));
+            var rig = new PracticeRig(session.Setting.Rig, scenario, seed);
+            Lead.Run(new PracticeDoor(session), rig, start);
+            return (session, rig);
+        }
+
+        var (session, rig) = Begin();
+        clock.Set(start.AddSeconds(rig.Second));
+        using var conversation = new PracticeConversation(session, rig, start, clock, arguments.Journal is null ? Begin : null);
         var screen = !plain && !Console.IsInputRedirected && !Console.IsOutputRedirected
             && Environment.GetEnvironmentVariable("TERM") is not ("dumb" or null or "");
         if (screen)

@@ -12,6 +12,11 @@ internal static class BoilEnd
     {
         if (session.State.IsOver)
         {
+            foreach (var line in session.Debriefed)
+            {
+                output.WriteLine(line);
+            }
+
             return session.State.IsSafe ? ExitStatus.Done : ExitStatus.Wrong;
         }
 

@@ -17,7 +17,7 @@ internal static class PracticeEnd
         }
 
         var outcome = conversation.Close();
-        foreach (var line in PracticeReport.Truth(outcome, conversation.Setting.Units))
+        foreach (var line in conversation.Debriefed.Concat(PracticeReport.Truth(outcome, conversation.Setting.Units)))
         {
             output.WriteLine($"{PracticeReport.Mark} {line}");
         }

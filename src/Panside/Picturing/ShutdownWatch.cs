@@ -2,6 +2,7 @@ using Panside.Guide.Advice;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 using Panside.Practice;
+using Panside.Practice.Operator;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 
@@ -44,7 +45,7 @@ internal sealed class ShutdownWatch : IDoor
     {
         var rig = new PracticeRig(setting.Rig, scenario, seed);
         var watch = new ShutdownWatch(setting, rig, start);
-        var outcome = new Unattended(watch, rig, new(rig, setting.Units, seed), start).Run();
+        var outcome = new Unattended(watch, rig, new PracticeOperator(rig, setting.Units, seed), start).Run();
         return outcome.SecondsAtHold is null ? null : watch.Close();
     }
 

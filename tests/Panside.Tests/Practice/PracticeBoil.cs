@@ -34,6 +34,8 @@ internal sealed class PracticeBoil : IDoor
 
     public PracticeRig Rig { get; }
 
+    public DateTimeOffset Start => Evening;
+
     public PracticeOutcome Outcome { get; }
 
     public List<(LineIn Line, IReadOnlyList<LineOut> Answers)> Said { get; } = [];

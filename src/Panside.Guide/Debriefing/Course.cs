@@ -1,0 +1,117 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Sessions;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Guide.Debriefing;
+
+/// <summary>What a debrief needs of a session, kept while it goes on: what was known at the last charge, and what came.</summary>
+public sealed class Course(Setting setting)
+{
+    private const int AlarmsKept = 1000;
+
+    private readonly List<Moment> _alarms = [];
+    private bool _isDue;
+
+    /// <summary>What was known when the wood was held for the last time; null before.</summary>
+    internal Held? Held { get; private set; }
+
+    /// <summary>The shallowest depth that was read over a fire, and when.</summary>
+    internal (Moment At, Length Depth)? Shallowest { get; private set; }
+
+    /// <summary>When a scorched smell was told first.</summary>
+    internal Moment? Scorched { get; private set; }
+
+    /// <summary>When the boil was seen still first after the wood was held.</summary>
+    internal Moment? Still { get; private set; }
+
+    /// <summary>When it was said first that it is clear to leave.</summary>
+    internal Moment? Clear { get; private set; }
+
+    /// <summary>Charges that went in after the wood was held.</summary>
+    internal int WoodAfter { get; private set; }
+
+    /// <summary>Advice of danger so far, with its times.</summary>
+    internal IReadOnlyList<Moment> Dangers => _alarms;
+
+    /// <summary>A line was heard and answered.</summary>
+    /// <param name="state">What is known after it.</param>
+    /// <param name="answers">The answers.</param>
+    public void Hear(SessionState state, IReadOnlyList<LineOut> answers)
+    {
+        if (state.Now is not { } now || state.Step.Length == 0)
+        {
+            return;
+        }
+
+        var situation = new Situation(setting, state);
+        if (situation.IsLit && state.Last(ReadingName.PanDepth) is { } read && read.At == now
+            && UnitSystem.Length(read.Value) is var depth && (Shallowest is not { } before || depth < before.Depth))
+        {
+            Shallowest = (now, depth);
+        }
+
+        if (state.Last(ObservationName.Smell) is { Value: "scorched" } smell)
+        {
+            Scorched ??= smell.At;
+        }
+
+        if (answers.Any(answer => answer is AdviceLine { Advice.Urgency: "danger" }) && _alarms.Count < AlarmsKept)
+        {
+            _alarms.Add(now);
+        }
+
+        if (answers.Any(answer => answer is AdviceLine { Advice.Action: "clear-to-leave" }))
+        {
+            Clear ??= now;
+        }
+
+        Hold(state, now, situation.IsHeld);
+    }
+
+    private void Hold(SessionState state, Moment now, bool isHeld)
+    {
+        if (!isHeld)
+        {
+            // Fired on after all: the last charge is still to come.
+            (Held, Still, WoodAfter, _isDue) = state.IsOver ? (Held, Still, WoodAfter, false) : (null, null, 0, false);
+            return;
+        }
+
+        if (!_isDue)
+        {
+            _isDue = true;
+            Held = new(now, state.Rig.Tank, state.Rig.Pan, state.Totals.RefilledLiters, state.Totals.DrawnLiters,
+                state.Forecasts.GetValueOrDefault(Forecasts.Residual), state.Forecasts.GetValueOrDefault(Forecasts.ToStill));
+        }
+
+        if (state.Last(DeedName.AddWood) is { } wood && wood.At == now && wood.At.Time > Held!.At.Time)
+        {
+            WoodAfter++;
+        }
+
+        if (state.Last(ObservationName.Boil) is { Value: "still" } still && still.At.Time > Held!.At.Time)
+        {
+            Still ??= still.At;
+        }
+    }
+}
+
+/// <summary>What was known when the wood was held.</summary>
+/// <param name="At">When.</param>
+/// <param name="Tank">Sap in the tank; null where it was never read.</param>
+/// <param name="Pan">What the pan held.</param>
+/// <param name="RefilledLiters">What had been filled into the tank till then.</param>
+/// <param name="DrawnLiters">What had been drawn till then.</param>
+/// <param name="Residual">The water still to leave, as it was told; null where it was not.</param>
+/// <param name="ToStill">The minutes to the still boil, as they were told.</param>
+internal sealed record Held(
+    Moment At, Volume? Tank, Volume Pan, double RefilledLiters, double DrawnLiters, Forecast? Residual, Forecast? ToStill)
+{
+    /// <summary>Liters of water that have left since, by tank and pan as they are known.</summary>
+    public double? GoneLiters(SessionState state) => Tank is { } before && state.Rig.Tank is { } after
+        ? double.Max(before.Liters + Pan.Liters + state.Totals.RefilledLiters - RefilledLiters
+            - after.Liters - state.Rig.Pan.Liters - (state.Totals.DrawnLiters - DrawnLiters), 0)
+        : null;
+}

@@ -1,0 +1,38 @@
+using System.Globalization;
+using Panside.Guide.Advice;
+using Panside.Guide.Lines;
+using Panside.Guide.Sessions;
+using Panside.Guide.Words;
+
+namespace Panside.Guide.Debriefing;
+
+/// <summary>The safety gates of a session: what must hold whatever else was gained.</summary>
+/// <param name="Name">What had to hold.</param>
+/// <param name="Missed">How it was missed, in few words; null where it was kept.</param>
+/// <param name="NextTime">What keeps it next time.</param>
+internal sealed record Gate(string Name, string? Missed, string NextTime)
+{
+    /// <summary>All of them for a session, the gravest first.</summary>
+    public static IReadOnlyList<Gate> Of(Course course, SessionState state, Setting setting)
+    {
+        var now = new Situation(setting, state);
+        return
+        [
+            new("no scorched smell", course.Scorched is { } smell ? $"it smelled scorched at {Clock(smell)}" : null,
+                "At the first strange smell pour sap in, then think. Clean the pan before it boils again."),
+            new("pan never under its least depth",
+                course.Shallowest is { } low && low.Depth < setting.Rig.LeastDepth
+                    ? $"the pan stood at {Amount.Shown(setting.Units.From(low.Depth))} at {Clock(low.At)}"
+                    : null,
+                "Look at float and valve with each charge, and read the depth when asked."),
+            new("no wood after the last charge", course.WoodAfter > 0 ? $"{course.WoodAfter} more went in" : null,
+                "Once wood is held, leave it held: each charge wants sap of its own."),
+            new("pan flooded", Facts.Holds(now, "pan-flooded") ? null : "the pan was not flooded", "Flood the pan while the tank still has sap."),
+            new("coals and boil seen down", Facts.Holds(now, "boil-still") && Facts.Holds(now, "coals-down") ? null : "the last look did not find them down",
+                "Look at coals and boil before you go."),
+            new("left when it was clear", state.IsSafe ? null : "it was not clear to leave", "Stay until it is clear, or have somebody stay."),
+        ];
+    }
+
+    private static string Clock(Moment at) => at.Time.ToString("HH:mm", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,39 @@
+using Panside.Guide.Lines;
+using Panside.Practice.Operator;
+
+namespace Panside.Practice;
+
+/// <summary>The part of a boil before a person takes over: the simulated operator follows the advice up to there.</summary>
+public static class Lead
+{
+    private const int BoilsSeconds = 900;
+
+    /// <summary>Comes to where the rig's scenario begins; does nothing where that is before the fire.</summary>
+    public static void Run(IDoor door, PracticeRig rig, DateTimeOffset start)
+    {
+        var begins = rig.Scenario.Begins;
+        if (begins == Begins.Cold)
+        {
+            return;
+        }
+
+        var (boiled, isThere, wasUnheard) = ((long?)null, false, false);
+        var lead = new Unattended(door, rig, new PracticeOperator(rig, rig.Makeup.Rig.Units, rig.Seed), start)
+        {
+            Overheard = (_, answers) => isThere |= answers.Any(answer => answer is AdviceLine { Advice: var advice }
+                && (begins == Begins.DrawDue ? advice.Action == "open-draw" : begins == Begins.LastCharge && advice is { Action: "hold-wood", Urgency: "now" })),
+        };
+        lead.RunUntil(() =>
+        {
+            boiled ??= Sights.Of(rig, ObservationName.Boil) == "rolling" ? rig.Second : null;
+            var wasOff = wasUnheard && !rig.Temper.IsUnheard;
+            wasUnheard = rig.Temper.IsUnheard;
+            return begins switch
+            {
+                Begins.MidBoil => rig.Second >= boiled + BoilsSeconds,
+                Begins.PowerCut => wasOff,
+                _ => isThere,
+            };
+        });
+    }
+}

@@ -1,0 +1,132 @@
+using Panside.Commands;
+using Panside.Guide.Lines;
+using Panside.Guide.Sessions;
+using Panside.Judging;
+using Panside.Practice;
+using Panside.Practice.Mishaps;
+using Panside.Practice.Operator;
+using Panside.Practice.Physics;
+using Panside.Practice.Scenarios;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Tests.Practice;
+
+public class MishapTests
+{
+    private const double BareMeters = 0.012;
+    private const string Forced = "two-by-four-forced.yaml";
+
+    public static TheoryData<string> Kinds { get; } = [.. ScenarioFile.Faults.Select(fault => fault.Name)];
+
+    /// <summary>At the rig, at an instrument or in the operator: something is other than without it.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void A_fault_changes_the_rig_or_an_instrument_or_the_operator(string kind)
+    {
+        var (with, without) = (Fired(kind), Fired(null));
+        Assert.Equal([kind], with.Begun.Select(one => one.Name));
+        Assert.True(
+            with.Truth != without.Truth || with.Kit != without.Kit || with.Temper != without.Temper || with.WaterLeft != without.WaterLeft);
+    }
+
+    /// <summary>The advice followed: whatever goes wrong, no pan burns or runs dry, and what is promised at leaving comes true.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void F5_S1_with_the_advice_followed_no_fault_burns_or_empties_a_pan(string kind)
+    {
+        var boil = Boil(kind);
+        Assert.Contains(boil.Rig.Begun, one => one.Name == kind);
+        Assert.False(boil.Outcome.IsScorched);
+        Assert.True(boil.Outcome.IsPromiseKept);
+        Assert.False(boil.Outcome.IsClearTooEarly);
+        Assert.True(boil.Outcome.LeastDepth.Meters > BareMeters, $"{boil.Outcome.LeastDepth.Meters}");
+    }
+
+    /// <summary>
+    /// F5: where nobody answered, the floor would show at some minute; the answer comes earlier. A hung float is found only by reading
+    /// the depth, and not always ten minutes earlier: docs/assurance.md.
+    /// </summary>
+    [Theory]
+    [InlineData("float-stuck-shut", 1, 4)]
+    [InlineData("float-stuck-shut", 4, 4)]
+    [InlineData("float-stuck-shut", 5, 4)]
+    [InlineData("valve-half-shut", 7, 10)]
+    [InlineData("tank-emptied", 7, 10)]
+    public void F5_what_empties_the_pan_is_answered_minutes_before_the_floor_shows(string kind, long seed, int minutes)
+    {
+        var boil = Boil(kind, seed);
+        var began = Assert.Single(boil.Rig.Begun).Second;
+        var answered = boil.Said.First(one => one.Line.At.Time >= boil.Start.AddSeconds(began) && one.Answers.Any(answer => answer is AdviceLine
+        {
+            Advice.Action: "check-level" or "raise-level" or "cool-pan" or "hold-wood", Advice.Urgency: "now" or "danger",
+        })).Line.At.Time;
+        var dry = SecondsToBare(kind, seed);
+        Assert.True((answered - boil.Start).TotalSeconds <= dry - (60 * minutes), $"began {began}, answered {(answered - boil.Start).TotalSeconds}, dry {dry}");
+    }
+
+    [Fact]
+    public void Whoever_frees_the_float_ends_what_hung_it()
+    {
+        var rig = Fired("float-stuck-shut");
+        Assert.False(rig.FeedsWell);
+        rig.FreeFeed();
+        Assert.True(rig.FeedsWell);
+    }
+
+    [Fact]
+    public void The_same_seed_has_the_same_faults_and_another_has_others()
+    {
+        string Of(long seed)
+        {
+            var rig = new PracticeRig(PracticeBoil.RigOf(Forced), Scenario.LastHour with
+            {
+                Mishaps = [new(null, Awaits.Beginning, 0, 30), new(null, Awaits.Beginning, 0, 30, Chance: 0.5)],
+            }, seed);
+            rig.Step(2400);
+            return string.Join(' ', rig.Begun);
+        }
+
+        Assert.Equal(Of(1), Of(1));
+        Assert.True(Enumerable.Range(1, 8).Select(seed => Of(seed)).Distinct().Count() > 4);
+    }
+
+    private static PracticeBoil Boil(string kind, long seed = 7) => new(Forced, "beginner", With(kind), seed);
+
+    private static Scenario With(string kind) => Scenario.LastHour with { TankLiters = 75, Mishaps = [new(kind, Awaits.Boiling, 5, 5)] };
+
+    private static PracticeRig Fired(string? kind)
+    {
+        var rig = new PracticeRig(PracticeBoil.RigOf(Forced), Scenario.ColdStart with
+        {
+            Mishaps = kind is null ? [] : [new(kind, Awaits.FireLit, 40, 40)],
+        }, seed: 3);
+        for (var charge = 0; charge < 6; charge++)
+        {
+            rig.AddWood(rig.Makeup.Rig.Charge);
+            rig.Step(480);
+        }
+
+        return rig;
+    }
+
+    /// <summary>The same boil up to the fault, then fired as usual by somebody who looks at nothing: the second at which the floor shows between the bubbles.</summary>
+    private static long SecondsToBare(string kind, long seed)
+    {
+        var setting = new Setting(Library.Flow(null), PracticeBoil.RigOf(Forced), Guidance.Beginner, "panside", practice: true);
+        var rig = new PracticeRig(setting.Rig, With(kind), seed);
+        var boil = new Unattended(new SessionDoor(setting), rig, new PracticeOperator(rig, setting.Units, seed), new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5)));
+        boil.RunUntil(() => rig.Begun.Any());
+        while (rig.Depth.Meters > BareMeters && rig.Second < 8 * 3600)
+        {
+            if (rig.SecondsSinceWood >= rig.Makeup.Rig.Interval.TotalSeconds)
+            {
+                rig.AddWood(rig.Makeup.Rig.Charge);
+                rig.AddDefoamer();
+            }
+
+            rig.Step(10);
+        }
+
+        return rig.Second;
+    }
+}
