@@ -98,7 +98,7 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
                 return $"the rig '{RigFile.Read(path, Text(path, bytes)).Name}'";
             case FileKind.Scenario:
                 var scenario = ScenarioFile.Read(path, Text(path, bytes), ScenarioLibrary.Rigs);
-                return $"the scenario '{scenario.Name}', {scenario.Mishaps.Count} faults";
+                return $"the scenario '{scenario.Name}', {(scenario.Mishaps.Count == 1 ? "one fault" : $"{scenario.Mishaps.Count} faults")} in it";
             case FileKind.Record:
                 return $"a record of {RecordCheck.Demand(path, bytes)} lines";
             default:
