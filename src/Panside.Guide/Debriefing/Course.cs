@@ -82,7 +82,7 @@ public sealed class Course(Setting setting)
         if (!_isDue)
         {
             _isDue = true;
-            Held = new(now, state.Rig.Tank, state.Rig.Pan, state.Totals.RefilledLiters, state.Totals.DrawnLiters,
+            Held = new(now, state.Rig.Tank, state.Rig.Evaporated,
                 state.Forecasts.GetValueOrDefault(Forecasts.Residual), state.Forecasts.GetValueOrDefault(Forecasts.ToStill));
         }
 
@@ -101,17 +101,14 @@ public sealed class Course(Setting setting)
 /// <summary>What was known when the wood was held.</summary>
 /// <param name="At">When.</param>
 /// <param name="Tank">Sap in the tank; null where it was never read.</param>
-/// <param name="Pan">What the pan held.</param>
-/// <param name="RefilledLiters">What had been filled into the tank till then.</param>
-/// <param name="DrawnLiters">What had been drawn till then.</param>
+/// <param name="Evaporated">The water that had left till then.</param>
 /// <param name="Residual">The water still to leave, as it was told; null where it was not.</param>
 /// <param name="ToStill">The minutes to the still boil, as they were told.</param>
 internal sealed record Held(
-    Moment At, Volume? Tank, Volume Pan, double RefilledLiters, double DrawnLiters, Forecast? Residual, Forecast? ToStill)
+    Moment At, Volume? Tank, Volume Evaporated, Forecast? Residual, Forecast? ToStill)
 {
-    /// <summary>Liters of water that have left since, by tank and pan as they are known.</summary>
-    public double? GoneLiters(SessionState state) => Tank is { } before && state.Rig.Tank is { } after
-        ? double.Max(before.Liters + Pan.Liters + state.Totals.RefilledLiters - RefilledLiters
-            - after.Liters - state.Rig.Pan.Liters - (state.Totals.DrawnLiters - DrawnLiters), 0)
-        : null;
+    /// <summary>
+    /// Water that has left since, as reckoned: tank and pan alone would not tell, since who floods may pour in water that no one told.
+    /// </summary>
+    public Volume Gone(SessionState state) => state.Rig.Evaporated - Evaporated;
 }

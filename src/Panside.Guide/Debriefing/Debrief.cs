@@ -26,8 +26,8 @@ public static class Debrief
 
         var gates = Gate.Of(course, state, setting);
         var missed = gates.Where(gate => gate.Missed is not null).ToList();
-        var water = course.Held is { Residual: { P5: not null } residual } held && held.GoneLiters(state) is { } gone
-            ? Came(residual, setting.Units.From(Volume.FromLiters(gone), residual.Unit).Value)
+        var water = course.Held is { Residual: { P5: not null } residual } held
+            ? Came(residual, setting.Units.From(held.Gone(state), residual.Unit).Value)
             : null;
         var still = course is { Held: { ToStill: { P5: not null } toStill } from, Still: { } at }
             ? Came(toStill, (at.Time - from.At.Time).TotalMinutes)
@@ -58,7 +58,7 @@ public static class Debrief
     {
         var parts = new List<string>
         {
-            water is { } left ? $"{Amount.Shown(new(left.Value, left.Told.Unit))} gone by the end, {Beside(left)}" : "how much has gone is not known",
+            water is { } left ? $"{Amount.Shown(new(left.Value, left.Told.Unit))} gone by the end, as reckoned, {Beside(left)}" : "how much has gone is not known",
             still is { } calm ? $"the boil was seen still after {Amount.Minutes(calm.Value)}, {Beside(calm)}" : "the boil was not seen still",
         };
         if (course.Dangers.Count > 0)
