@@ -35,6 +35,20 @@ public class LastChargeTests
             $"'{last}' {since.TotalMinutes:F0} min before no more wood");
     }
 
+    /// <summary>It once told of a charge, so that none was asked for and the fire went out.</summary>
+    [Fact]
+    public void A_yes_to_firing_on_tells_of_no_charge_and_one_is_asked_for_when_it_is_due()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 30);
+        var before = boil.State.Last(DeedName.AddWood);
+        boil.Say("boil still");
+        Assert.Equal("fire-down", boil.Open?.Step);
+        boil.Say("yes");
+        Assert.Equal(before, boil.State.Last(DeedName.AddWood));
+        Assert.Equal("steady-boil", boil.Phase);
+        Assert.Contains(boil.After(12).OfType<AdviceLine>(), line => line.Advice.Action == "add-wood");
+    }
+
     [Fact]
     public void A_boil_that_is_seen_to_roll_is_reckoned_to_boil_at_once()
     {
