@@ -49,8 +49,9 @@ public static class RunAhead
     /// <summary>The rig second by second, from now on, with its usual charge at its interval and sap without an end.</summary>
     private static IEnumerable<Truth> Fired(PracticeRig rig, long secondsSinceWood)
     {
+        // The draw-off shut: how long a draw that is open goes on nobody has told yet.
         var (makeup, tank) = (rig.Makeup, rig.Truth.Tank);
-        var truth = rig.Truth with { Tank = tank * (1000 / double.Max(tank.Mass, 0.1)) };
+        var truth = rig.Truth with { Tank = tank * (1000 / double.Max(tank.Mass, 0.1)), DrawOpen = false };
         var interval = (long)makeup.Rig.Interval.TotalSeconds;
         for (var since = secondsSinceWood; ; since++)
         {

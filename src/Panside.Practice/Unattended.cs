@@ -19,6 +19,9 @@ public sealed class Unattended(IDoor door, PracticeRig rig, IPracticeOperator pe
     /// <summary>Told of every line in, and of the lines out that answer it.</summary>
     public Action<LineIn, IReadOnlyList<LineOut>>? Overheard { get; set; }
 
+    /// <summary>Asked at every look: where it holds, the time is told though nothing is due.</summary>
+    public Func<bool>? TellsTime { get; set; }
+
     /// <summary>Runs to the end, or for a day at most.</summary>
     public PracticeOutcome Run()
     {
@@ -59,6 +62,11 @@ public sealed class Unattended(IDoor door, PracticeRig rig, IPracticeOperator pe
                 Say(noticed);
             }
             else if (door.IsDue(At()))
+            {
+                Say(new Tick(At()));
+            }
+
+            if (_account.Over is null && TellsTime?.Invoke() == true)
             {
                 Say(new Tick(At()));
             }

@@ -18,6 +18,9 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     /// <summary>How often wood was asked for all the same.</summary>
     public int WoodAskedAfterHold { get; private set; }
 
+    /// <summary>Whether something is done, or half done, that was not told yet.</summary>
+    public bool IsUntold { get; private set; }
+
     /// <summary>The deed for an action, said when it is done; nothing is said where an action has no deed.</summary>
     /// <param name="action">The action.</param>
     /// <param name="text">The words of the advice: figures stand in them.</param>
@@ -54,7 +57,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         yield return new(chance.Between(60, 180));
         var wood = rig.Makeup.Rig.Charge * chance.Factor(0.1);
         rig.AddWood(wood);
-        yield return new(5, at => new Did(at, DeedName.LitFire, null));
+        yield return Told(5, at => new Did(at, DeedName.LitFire, null));
     }
 
     private IEnumerable<Act> AddWood()
@@ -73,7 +76,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         rig.AddWood(wood * rig.Temper.Charges);
         var said = units.From(wood);
         said = said with { Value = double.Round(said.Value * 2) / 2 };
-        yield return new(5, chance.Chance(0.3)
+        yield return Told(5, chance.Chance(0.3)
             ? at => new Text(at, "wood")
             : at => new Did(at, DeedName.AddWood, said));
     }
@@ -88,7 +91,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     {
         yield return new(chance.Between(10, 30));
         rig.OpenDraw();
-        yield return new(2, at => new Did(at, DeedName.OpenDraw, null));
+        yield return Told(2, at => new Did(at, DeedName.OpenDraw, null));
     }
 
     /// <summary>Shuts when the thermometer is under the figure that was said, or by half a degree under its highest.</summary>
@@ -117,7 +120,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         rig.CloseDraw();
         var drawn = instruments.Read(ReadingName.DrawnVolume);
         var typed = chance.Chance(0.3);
-        yield return new(20, at => drawn.Value <= 0 ? new Did(at, DeedName.CloseDraw, null)
+        yield return Told(20, at => drawn.Value <= 0 ? new Did(at, DeedName.CloseDraw, null)
             : typed ? new Text(at, $"drew {Typed.Number(drawn.Value)} {drawn.Unit.Shown()}")
             : new Did(at, DeedName.CloseDraw, drawn));
     }
@@ -126,6 +129,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     {
         var depth = rig.Makeup.Rig.FloodDepth;
         rig.SetFloat(depth);
+        IsUntold = true;
         for (var seconds = 0; seconds < FloodSecondsAtMost && !rig.IsFlooded && rig.IsFed; seconds += 20)
         {
             yield return new(20);
@@ -136,7 +140,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
             yield return new(40);
         }
 
-        yield return new(10, at => new Did(at, DeedName.FloodPan, null));
+        yield return Told(10, at => new Did(at, DeedName.FloodPan, null));
     }
 
     private IEnumerable<Act> Pour(bool atDrawOff)
@@ -151,7 +155,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
             rig.PourIn(Pailful);
         }
 
-        yield return new(20, at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth)));
+        yield return Told(20, at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth)));
     }
 
     /// <summary>Looks at pan and tank; an empty tank gets water from the pails.</summary>
@@ -162,7 +166,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         {
             var said = units.From(water);
             said = said with { Value = double.Round(said.Value * 4) / 4 };
-            yield return new(60, at => new Did(at, DeedName.RefillTank, said));
+            yield return Told(60, at => new Did(at, DeedName.RefillTank, said));
         }
 
         yield return new(20, at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth)));
@@ -172,6 +176,17 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     {
         yield return new(chance.Between(low, high));
         deed();
-        yield return new(5, at => new Did(at, name, null));
+        yield return Told(5, at => new Did(at, name, null));
+    }
+
+    /// <summary>What was just done, and is told so many seconds later.</summary>
+    private Act Told(double seconds, Func<Moment, LineIn?> say)
+    {
+        IsUntold = true;
+        return new(seconds, at =>
+        {
+            IsUntold = false;
+            return say(at);
+        });
     }
 }

@@ -43,6 +43,9 @@ public sealed class PracticeOperator : IPracticeOperator
     /// <summary>Whether the operator was told that no more wood goes in.</summary>
     public bool IsHeld => _hands.IsHeld;
 
+    /// <summary>Whether something is done, or half done, that was not told yet.</summary>
+    public bool IsUntold => _hands.IsUntold;
+
     /// <summary>How often wood was asked for after that; it was not given.</summary>
     public int WoodAskedAfterHold => _hands.WoodAskedAfterHold;
 

@@ -17,6 +17,12 @@ internal readonly record struct Common
     /// <summary>The minute of the last charge; null before the first.</summary>
     public int? ChargedAt { get; init; }
 
+    /// <summary>The minute of the first charge; null before it.</summary>
+    public int? LitAt { get; init; }
+
+    /// <summary>The minute at which the pan was last flooded; null where it was not.</summary>
+    public int? FloodedAt { get; init; }
+
     /// <summary>Whether coals were raked level since the last charge.</summary>
     public bool AreCoalsLevel { get; init; }
 }

@@ -36,8 +36,8 @@ internal static class LeftOut
     /// <param name="more">By how much beside that, in their own unit; no value comes below 0 by it.</param>
     public static double[] Widened(double[] values, double deviation, double more = 0)
     {
-        var noise = Beginning.Noise(values.Length, told: 0, Purpose);
-        var added = more > 0 ? Beginning.Noise(values.Length, told: 0, Purpose + 1) : null;
+        var noise = Kept(ref _noise, values.Length, Purpose);
+        var added = more > 0 ? Kept(ref _added, values.Length, Purpose + 1) : null;
         for (var member = 0; member < values.Length; member++)
         {
             values[member] *= double.Exp(deviation * noise[member]);
@@ -48,4 +48,14 @@ internal static class LeftOut
     }
 
     private const int Purpose = 99;
+
+    // The same numbers at each telling: drawn once.
+    private static double[] _noise = [];
+    private static double[] _added = [];
+
+    private static double[] Kept(ref double[] noise, int count, int purpose)
+    {
+        var kept = noise;
+        return kept.Length == count ? kept : noise = Beginning.Noise(count, told: 0, purpose);
+    }
 }

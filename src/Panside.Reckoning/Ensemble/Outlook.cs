@@ -10,37 +10,37 @@ public sealed class Outlook
 
     private const int FourHours = 120;
 
-    private readonly double[] _residual;
-    private readonly double[] _reserve;
-    private readonly double[] _still;
-    private readonly double[] _least;
-    private readonly double[] _left;
-    private readonly double[] _spare;
+    private readonly RankedValues _residual;
+    private readonly RankedValues _reserve;
+    private readonly RankedValues _still;
+    private readonly RankedValues _least;
+    private readonly RankedValues _left;
+    private readonly RankedValues _spare;
 
-    private Outlook(double[] residual, double[] reserve, double[] left, double[] spare, RunResult result)
+    private Outlook(RankedValues residual, RankedValues still, double[] reserve, double[] left, double[] spare, double[] least)
     {
-        (_residual, _reserve) = (Sorted.Of(residual), Sorted.Of(reserve));
-        (_left, _spare) = (Sorted.Of(left), Sorted.Of(spare));
-        (_still, _least) = (Sorted.Of(result.StillMinutes), Sorted.Of(result.LeastLiters));
+        (_residual, _still) = (residual, still);
+        (_reserve, _left) = (new(reserve), new(left));
+        (_spare, _least) = (new(spare), new(least));
     }
 
     /// <summary>All water that leaves the open pan, in liters, at a quantile.</summary>
-    public double ResidualLiters(double quantile) => Sorted.At(_residual, quantile);
+    public double ResidualLiters(double quantile) => _residual.At(quantile);
 
     /// <summary>Sap wanted in the tank to stay above the least depth, in liters, at a quantile.</summary>
-    public double ReserveLiters(double quantile) => Sorted.At(_reserve, quantile);
+    public double ReserveLiters(double quantile) => _reserve.At(quantile);
 
     /// <summary>Sap that stays in the tank, in liters, at a quantile; below 0 is what the feed finds too little.</summary>
-    public double LeftLiters(double quantile) => Sorted.At(_left, quantile);
+    public double LeftLiters(double quantile) => _left.At(quantile);
 
     /// <summary>Sap in tank and pan over what keeps the pan at its least depth, in liters, at a quantile; below 0 it is short.</summary>
-    public double SpareLiters(double quantile) => Sorted.At(_spare, quantile);
+    public double SpareLiters(double quantile) => _spare.At(quantile);
 
     /// <summary>Minutes until the boil goes still, at a quantile; 0 where it does not boil.</summary>
-    public double StillMinutes(double quantile) => Sorted.At(_still, quantile);
+    public double StillMinutes(double quantile) => _still.At(quantile);
 
     /// <summary>The least liquid that the pan comes to, in liters, at a quantile; 0 is the member that fares worst.</summary>
-    public double LeastPanLiters(double quantile) => Sorted.At(_least, quantile);
+    public double LeastPanLiters(double quantile) => _least.At(quantile);
 
     /// <summary>Runs an ensemble forward.</summary>
     /// <param name="rig">The ensemble.</param>
@@ -70,6 +70,10 @@ public sealed class Outlook
             spare[member] = rig.Members[Field.Tank][member] + rig.Members[Field.Pan][member] - least - residual[member];
         }
 
-        return new(residual, reserve, left, spare, result);
+        // Safety rests on the members as they are: only what is told of the open pan that is fed is set right.
+        return new(
+            new(residual, fed ? Corrections.OfResidual(rig.Stage, rig.Rig.ForcedDraft) : Correction.None),
+            new(result.StillMinutes, fed ? Corrections.OfStill(rig.Stage, rig.Rig.ForcedDraft) : Correction.None),
+            reserve, left, spare, result.LeastLiters);
     }
 }

@@ -16,8 +16,8 @@ public sealed partial class RigEnsemble
     private Outlook? _withoutFeed;
     private (Mass Wood, Outlook Outlook)? _onceCharged;
     private (Mass Wood, RigEnsemble Rigs)? _charged;
-    private double[]? _ratesFiring;
-    private double[]? _ratesWithoutWood;
+    private RankedValues? _ratesFiring;
+    private RankedValues? _ratesWithoutWood;
     private (SugarContent Sugar, RankedValues Minutes)? _toDraw;
 
     /// <summary>What happens with no more wood.</summary>
@@ -57,7 +57,8 @@ public sealed partial class RigEnsemble
     /// Water leaving the pan, in liters an hour, over the time of a charge to come: at the usual firing, or with no more
     /// wood.
     /// </summary>
-    public RankedValues RatesLitersPerHour(bool firing) => new(RatesByMember(firing));
+    public RankedValues RatesLitersPerHour(bool firing) =>
+        firing ? _ratesFiring ??= ReckonRates(firing) : _ratesWithoutWood ??= ReckonRates(firing);
 
     /// <summary>
     /// Minutes until the draw-off comes to a sugar content at the usual firing; infinite for members that do not come to
@@ -84,17 +85,17 @@ public sealed partial class RigEnsemble
             HeldLiters = HeldLiters,
             DrawFraction = atDrawOff.MassFraction,
         }).DrawMinutes;
-        return new(LeftOut.Widened(minutes, LeftOut.OfDraw, LeftOut.OfDrawMinutes));
+        return new(LeftOut.Widened(minutes, LeftOut.OfDraw, LeftOut.OfDrawMinutes), Corrections.OfDraw(Stage, Rig.ForcedDraft));
     }
 
     /// <summary>Minutes until the tank has come down to a volume at the usual firing; 0 where it has.</summary>
     public RankedValues MinutesToTank(Volume stop)
     {
-        var rates = RatesByMember(firing: true);
+        var rates = RatesLitersPerHour(firing: true);
         var minutes = new double[Count];
         for (var member = 0; member < Count; member++)
         {
-            minutes[member] = double.Max(Members[Field.Tank][member] - stop.Liters, 0) / double.Max(rates[member], 1e-3) * 60;
+            minutes[member] = double.Max(Members[Field.Tank][member] - stop.Liters, 0) / double.Max(rates.Of(member), 1e-3) * 60;
         }
 
         return new(minutes);
@@ -157,10 +158,25 @@ public sealed partial class RigEnsemble
         ? double.Clamp((Minute - at - Rig.Interval.TotalMinutes) / (Rig.ForcedDraft ? 20 : 60), 0, 1)
         : 0;
 
-    private double[] RatesByMember(bool firing) =>
-        firing ? _ratesFiring ??= ReckonRates(firing) : _ratesWithoutWood ??= ReckonRates(firing);
+    /// <summary>How far fire and pan have come, by what was told.</summary>
+    internal FireStage Stage
+    {
+        get
+        {
+            var isDying = Common.ChargedAt is { } charged && Minute - charged > 2 * Rig.Interval.TotalMinutes;
+            var isHot = Common.LitAt is { } lit && Minute - lit >= (Rig.ForcedDraft ? 20 : 32);
+            return (isDying, isHot, Summary.IsBoiling) switch
+            {
+                (true, _, true) => FireStage.Dying,
+                (true, _, false) => FireStage.Still,
+                (false, true, _) => FireStage.Fired,
+                (false, false, true) => FireStage.Warming,
+                (false, false, false) => FireStage.Kindling,
+            };
+        }
+    }
 
-    private double[] ReckonRates(bool firing)
+    private RankedValues ReckonRates(bool firing)
     {
         var minutes = double.Max(Rig.Interval.TotalMinutes, 2);
         var from = firing ? MidCharge() : this;
@@ -172,6 +188,6 @@ public sealed partial class RigEnsemble
             rates[member] = (members[Field.Evaporated][member] - Members[Field.Evaporated][member]) * perHour;
         }
 
-        return rates;
+        return new(rates, firing ? Corrections.OfRate(Stage, Rig.ForcedDraft) : Correction.None);
     }
 }

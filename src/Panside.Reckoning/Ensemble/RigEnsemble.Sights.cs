@@ -60,9 +60,20 @@ public sealed partial class RigEnsemble
     /// <summary>Bounds between the words for the gradient, as the difference of the ends over the mean: no source, calibrated.</summary>
     private static readonly double[] GradientBounds = [0.3, 0.7];
 
-    /// <summary>The boil was looked at.</summary>
+    /// <summary>So many minutes cold sap takes to come to all channels: no source, calibrated.</summary>
+    private const int SapSpreadsIn = 12;
+
+    /// <summary>
+    /// The boil was looked at. A simmer just after a flood is that of a channel that the cold sap has not come to yet: of the pan
+    /// it tells nothing.
+    /// </summary>
     public RigEnsemble Seen(BoilSeen boil)
     {
+        if (boil == BoilSeen.Simmering && Common.FloodedAt is { } flooded && Minute - flooded <= SapSpreadsIn)
+        {
+            return With(Members, Told + 1, Minute);
+        }
+
         var seen = Weighed(
             member => double.Log(double.Max(Members[Field.Steam][member] / Constants.Area, 1e-4)), BoilBounds, (int)boil, 0.45);
         return seen.Changed((members, noise) =>

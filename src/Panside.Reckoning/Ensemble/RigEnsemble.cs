@@ -120,7 +120,7 @@ public sealed partial class RigEnsemble
                 members[Field.CoalTime][member] += Common.AreCoalsLevel ? LevelCoals : 0;
             }
         },
-        Common with { ChargedAt = Minute, AreCoalsLevel = false });
+        Common with { ChargedAt = Minute, LitAt = Common.LitAt ?? Minute, AreCoalsLevel = false });
 
     /// <summary>How much faster coals burn that were raked level, as a logarithm: air comes through all of the bed. No source, calibrated.</summary>
     private const double LevelCoals = 0.15;
@@ -169,7 +169,7 @@ public sealed partial class RigEnsemble
                 members[Field.Fed][member] += poured;
             }
         },
-        Common with { HeldDepth = Rig.FloodDepth });
+        Common with { HeldDepth = Rig.FloodDepth, FloodedAt = Minute });
 
     /// <summary>Where water boils today was read at the thermometer, or follows from the pressure.</summary>
     /// <param name="boiling">The temperature.</param>

@@ -1,16 +1,5 @@
 namespace Panside.Reckoning.Ensemble;
 
-/// <summary>Equally likely values, one of each member.</summary>
-public sealed class RankedValues
-{
-    private readonly double[] _sorted;
-
-    internal RankedValues(double[] values) => _sorted = Sorted.Of(values);
-
-    /// <summary>The value at a quantile from 0 to 1; infinite where that many members have none.</summary>
-    public double At(double quantile) => Sorted.At(_sorted, quantile);
-}
-
 /// <summary>Quantiles of equally likely values.</summary>
 internal static class Sorted
 {

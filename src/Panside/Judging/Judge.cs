@@ -31,7 +31,17 @@ internal sealed record JudgedBoil(string Name, IReadOnlyList<Judgement> Judgemen
 /// </summary>
 internal static class Judge
 {
-    private const int EveryMinutes = 18;
+    private const int EveryMinutes = 2;
+
+    /// <summary>The shorter a phase, the more often it is looked at, so that there is enough to judge it by.</summary>
+    private static int EveryLooks(string phase) => phase switch
+    {
+        "draw-off" => 1,
+        "steady-boil" => SteadyLooks,
+        _ => 3,
+    };
+
+    private const int SteadyLooks = 9;
 
     /// <summary>
     /// A draw is judged where it is told to come by then. What is judged is chosen by what was told, never by what came: to
@@ -55,23 +65,29 @@ internal static class Judge
         var person = new PracticeOperator(rig, setting.Units, seed);
         var judged = new List<Judgement>();
 
-        // Each boil is looked at from another minute on, so that the looks do not all fall on one place of a charge.
-        var next = 60L * (1 + FirstLook(seed));
-        void Look()
+        // Each boil is looked at from another minute on, so that the looks do not all fall on one place of a charge; never because
+        // something happens, and not while something is done that the forecaster was not told of yet.
+        var (first, looks) = (60L * (1 + FirstLook(seed)), 0);
+        bool IsLook() => rig.Second >= first + (looks * EveryMinutes * 60) && rig.IsFired && !door.State.IsOver;
+        void Look(LineIn line)
         {
-            if (rig.Second >= next && !door.State.IsOver && rig.IsFired)
+            if (line is Tick && IsLook())
             {
-                next = rig.Second + (EveryMinutes * 60);
-                judged.AddRange(LookAt(setting, door, rig));
+                if (!person.IsUntold && looks % EveryLooks(setting.Flow.PhaseOf(door.State.Step).Code) == 0)
+                {
+                    judged.AddRange(LookAt(setting, door, rig));
+                }
+
+                looks++;
             }
         }
 
-        var outcome = new Unattended(door, rig, person, Evening) { Overheard = (_, _) => Look() }.Run();
+        var outcome = new Unattended(door, rig, person, Evening) { TellsTime = IsLook, Overheard = (line, _) => Look(line) }.Run();
         var name = $"{setting.Rig.Name}, {setting.Guidance.ToString().ToLowerInvariant()}, scenario {rig.Scenario.Name}, seed {seed.ToString(CultureInfo.InvariantCulture)}";
         return new(name, judged, outcome, door.State.Rigs);
     }
 
-    private static long FirstLook(long seed) => (seed * 7) % EveryMinutes;
+    private static long FirstLook(long seed) => (seed * 7) % (EveryMinutes * SteadyLooks);
 
     private static IEnumerable<Judgement> LookAt(Setting setting, SessionDoor door, PracticeRig rig)
     {
@@ -87,8 +103,9 @@ internal static class Judge
         var (liters, still) = RunAhead.WithoutWood(rig);
         yield return new(phase, Forecasts.Residual, liters, Of(outlook.ResidualLiters), 4 * door.LastRate);
         yield return new(phase, Forecasts.ToStill, still, Of(outlook.StillMinutes), null);
-        if (now.IsHeld || !now.IsFiring || !now.State.Rig.IsBoiling)
+        if (now.IsHeld || !now.IsFiring || !now.State.Rig.IsBoiling || phase == "shutdown")
         {
+            // No more wood is asked for: what would come of more, nobody sees.
             yield break;
         }
 

@@ -50,6 +50,20 @@ public class TellingTests
     }, cases: 50);
 
     [Fact]
+    public void A_simmer_just_after_a_flood_is_no_boil_of_the_pan()
+    {
+        var flooded = EnsembleRig.AtLastCharge(forced: true).After(12).Flooded().After(1);
+        var seen = flooded.Seen(BoilSeen.Simmering);
+        Assert.True(flooded.Members[Field.Temperature].Average() < EnsembleRig.Boiling.Celsius - 5);
+        Assert.Equal(flooded.Members[Field.Temperature], seen.Members[Field.Temperature]);
+        Assert.Equal(flooded.Members[Field.Coals], seen.Members[Field.Coals]);
+
+        var later = flooded.After(15).Seen(BoilSeen.Simmering);
+        Assert.All(later.Members[Field.Temperature], celsius => Assert.Equal(EnsembleRig.Boiling.Celsius, celsius, 9));
+        Assert.All(flooded.Seen(BoilSeen.Rolling).Members[Field.Temperature], celsius => Assert.Equal(EnsembleRig.Boiling.Celsius, celsius, 9));
+    }
+
+    [Fact]
     public void A_tank_reading_never_widens_the_tank() => Gen.Select(Likely, Gen.Double[-3, 3]).Holds((at, deviate) =>
     {
         var rig = Tellings.Tell(at.Forced, at.Told);
