@@ -204,7 +204,8 @@ public sealed class PracticeRig
     public void Refill(Volume sap)
     {
         var brix = Truth.Tank.Fraction * 100;
-        Truth = Truth with { Tank = Truth.Tank + Scenario.Liquid(Makeup, brix, Makeup.SapCelsius, sap.Liters) };
+        var brought = Brought(Scenario.Liquid(Makeup, brix, Makeup.SapCelsius, sap.Liters));
+        Truth = Truth with { Tank = Truth.Tank + brought };
     }
 
     /// <summary>Water from the pails goes into the tank; as much as is left.</summary>
@@ -212,7 +213,8 @@ public sealed class PracticeRig
     public Volume RefillWithWater(Volume wanted)
     {
         var water = TakeWater(wanted);
-        Truth = Truth with { Tank = Truth.Tank + Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters) };
+        var brought = Brought(Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters));
+        Truth = Truth with { Tank = Truth.Tank + brought };
         return water;
     }
 
@@ -220,7 +222,8 @@ public sealed class PracticeRig
     public void CoolPan(Volume wanted)
     {
         var water = TakeWater(wanted);
-        Truth = Pan.Poured(Truth, Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters), 1);
+        var brought = Brought(Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters));
+        Truth = Pan.Poured(Truth, brought, 1);
         if (water < wanted)
         {
             PourIn(wanted - water);
@@ -235,12 +238,17 @@ public sealed class PracticeRig
         var sap = Truth.Tank.Part(wanted.Liters / Makeup.Materials.LitersOf(Truth.Tank.Fraction, Makeup.SapCelsius));
         var missing = wanted - Volume.FromLiters(Liters(sap));
         var water = TakeWater(missing.Liters > 0.05 ? missing : default);
-        Truth = Pan.Poured(Truth with { Tank = Truth.Tank - sap }, sap + Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters), cells);
+        var brought = Brought(Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters));
+        Truth = Pan.Poured(Truth with { Tank = Truth.Tank - sap }, sap + brought, cells);
         return Volume.FromLiters(Liters(sap)) + water;
     }
 
     /// <summary>A pail of syrup goes back into the pan at the draw-off.</summary>
-    public void PourBack() => Truth = Pan.Poured(Truth with { Pail = default }, Truth.Pail, 1);
+    public void PourBack()
+    {
+        var brought = Brought(Truth.Pail);
+        Truth = Pan.Poured(Truth with { Pail = default }, brought, 1);
+    }
 
     /// <summary>One second of a rig.</summary>
     internal static Truth Stepped(Makeup makeup, Truth truth)
@@ -252,7 +260,16 @@ public sealed class PracticeRig
     /// <summary>What a mishap does at once.</summary>
     internal void Strike(MishapKind kind, double strength)
     {
-        Truth = kind.Blow(Makeup, Truth, strength);
+        var before = Truth;
+        var after = kind.Blow(Makeup, before, strength);
+        Truth = after with
+        {
+            Ledger = after.Ledger with
+            {
+                Leaked = after.Ledger.Leaked + (before.Tank - after.Tank),
+                Found = after.Ledger.Found + Fire.Fuel(after) - Fire.Fuel(before),
+            },
+        };
         WaterLeft = kind.TakesTheWater ? default : WaterLeft;
     }
 
@@ -267,6 +284,12 @@ public sealed class PracticeRig
     /// <summary>The rig as it was made, under today's weather, with what goes wrong now.</summary>
     private void Shape() =>
         (Makeup, Kit, Temper) = _mishaps.Shape(Scenario.Weather.Of(_made, Second / 60.0), Second);
+
+    private Cell Brought(Cell liquid)
+    {
+        Truth = Truth with { Ledger = Truth.Ledger with { Brought = Truth.Ledger.Brought + liquid } };
+        return liquid;
+    }
 
     private Volume TakeWater(Volume wanted)
     {

@@ -9,6 +9,8 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
 {
     private const int FloodSecondsAtMost = 900;
     private const int DrawSecondsAtMost = 240;
+    private const int StillLooks = 3;
+    private const double RisesMeters = 0.0002;
 
     private Volume Pailful => Volume.FromLiters(10 * rig.Makeup.Area);
 
@@ -130,9 +132,13 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         var depth = rig.Makeup.Rig.FloodDepth;
         rig.SetFloat(depth);
         IsUntold = true;
-        for (var seconds = 0; seconds < FloodSecondsAtMost && !rig.IsFlooded && rig.IsFed; seconds += 20)
+
+        // In a pan that leans the float shuts before the shallow end is deep: once nothing rises, the rest is poured by hand.
+        var (risen, looks) = (rig.Depth, 0);
+        for (var seconds = 0; seconds < FloodSecondsAtMost && !rig.IsFlooded && rig.IsFed && looks < StillLooks; seconds += 20)
         {
             yield return new(20);
+            (risen, looks) = rig.Depth.Meters > risen.Meters + RisesMeters ? (rig.Depth, 0) : (risen, looks + 1);
         }
 
         for (var pails = 0; pails < 6 && !rig.IsFlooded && rig.PourIn(Pailful).Liters > 0; pails++)

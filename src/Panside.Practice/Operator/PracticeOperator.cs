@@ -23,6 +23,7 @@ public sealed class PracticeOperator : IPracticeOperator
     private readonly Queue<Advice> _urgent = new();
     private Prompt? _asked;
     private string? _askedAction;
+    private string? _answering;
     private Act? _act;
     private LineIn? _said;
     private DateTimeOffset _noticed;
@@ -110,6 +111,10 @@ public sealed class PracticeOperator : IPracticeOperator
                 case AdviceLine(_, _, var advice):
                     Hear(advice, lines.Skip(index + 1).OfType<PromptLine>().FirstOrDefault()?.Prompt);
                     break;
+                case PromptLine(_, _, var prompt) when prompt.Step == _answering:
+                    // Reminded of what is being done: that goes on. Begun anew at each reminder, a flood would never end.
+                    _askedAction = null;
+                    break;
                 case PromptLine(_, _, var prompt):
                     (_asked, _tries) = (prompt, _asked?.Step == prompt.Step ? _tries : 0);
                     break;
@@ -192,11 +197,20 @@ public sealed class PracticeOperator : IPracticeOperator
     private IEnumerable<Act> Reply(Prompt prompt, string? action)
     {
         using var acts = Acts(prompt, action).GetEnumerator();
+        _answering = prompt.Step;
         for (var begun = false; !(begun && _asked is not null) && acts.MoveNext(); begun = true)
         {
             var act = acts.Current;
-            yield return act.Say is { } say ? act with { Say = at => Fresh(say(at)) } : act;
+            yield return act.Say is { } say ? act with { Say = at => Answered(say(at)) } : act;
         }
+
+        _answering = null;
+    }
+
+    private LineIn? Answered(LineIn? line)
+    {
+        _answering = null;
+        return Fresh(line);
     }
 
     /// <summary>What would answer a prompt that is no longer open is not said: a yes, a number without its name.</summary>

@@ -39,7 +39,7 @@ internal static class Pan
         var leaked = (truth.Tank - fed).Part(makeup.TankLeak);
         Flow(makeup, cells, double.Min(truth.Boil / (FullBoil * makeup.Area), 1.2));
         var foamed = Foam(makeup, truth, cells, out var foam);
-        var ledger = truth.Ledger with { Fed = truth.Ledger.Fed + fed, Drawn = truth.Ledger.Drawn + drawn + dripped + foamed };
+        var ledger = truth.Ledger with { Fed = truth.Ledger.Fed + fed, Drawn = truth.Ledger.Drawn + drawn + dripped + foamed, Leaked = truth.Ledger.Leaked + leaked };
 
         var boil = 0.0;
         for (var cell = 0; cell < cells.Length; cell++)

@@ -46,6 +46,9 @@ internal sealed record Ledger
     /// <summary>Heat of wood put in.</summary>
     public double Wood { get; init; }
 
+    /// <summary>Heat of coals that a fault heaped on the grates.</summary>
+    public double Found { get; init; }
+
     /// <summary>Heat gone up the stack, or past a dry floor.</summary>
     public double Stack { get; init; }
 
@@ -63,6 +66,12 @@ internal sealed record Ledger
 
     /// <summary>What was drawn off or foamed over.</summary>
     public Cell Drawn { get; init; }
+
+    /// <summary>What the tank lost and the pan never got: by a leak, by its drain; of thin sap, the sugar that water took the place of.</summary>
+    public Cell Leaked { get; init; }
+
+    /// <summary>What came to tank or pan from elsewhere: water from the pails, sap to refill with, syrup poured back.</summary>
+    public Cell Brought { get; init; }
 }
 
 /// <summary>The whole rig at one second, as it truly is. Immutable, so that one can look back and run ahead.</summary>

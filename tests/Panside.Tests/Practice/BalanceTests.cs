@@ -1,4 +1,5 @@
 using Panside.Practice;
+using Panside.Practice.Mishaps;
 using Panside.Practice.Physics;
 using Panside.Reckoning.Quantities;
 
@@ -45,10 +46,33 @@ public class BalanceTests
         Assert.InRange((start.Tank.Water - end.Tank.Water - end.Ledger.Fed.Water) / start.Tank.Water, -Relative, Relative);
     }
 
-    /// <summary>Everything that can happen to a rig: firing, a draw, foam, coals spread, flood by the float, pouring, lid.</summary>
-    private static (Truth Start, Truth End, Makeup Makeup) Boiled(string file, long seed)
+    /// <summary>Tank and pan together, whatever goes wrong: what leaks, what a fault adds and what the pails bring is in the ledger.</summary>
+    [Theory]
+    [MemberData(nameof(MishapTests.Kinds), MemberType = typeof(MishapTests))]
+    public void Under_each_fault_heat_water_and_sugar_are_neither_made_nor_lost(string kind)
     {
-        var rig = new PracticeRig(PracticeBoil.RigOf(file), Scenario.ColdStart, seed);
+        var (start, end, makeup) = Boiled("two-by-four-forced.yaml", 6, kind);
+        var (from, to, ledger) = (Whole(start) + start.Tank, Whole(end) + end.Tank, end.Ledger);
+        var came = ledger.Wood + ledger.Found + ledger.Brought.Heat;
+        var went = ledger.Stack + ledger.Walls + ledger.Air + ledger.Steam.Heat + ledger.Drawn.Heat + ledger.Leaked.Heat;
+        var stored = Stored(end, makeup) + end.Tank.Heat - Stored(start, makeup) - start.Tank.Heat;
+        Assert.InRange((came - went - stored) / came, -Relative, Relative);
+
+        var gone = ledger.Steam + ledger.Drawn + ledger.Leaked;
+        Assert.InRange((from.Water + ledger.Brought.Water - gone.Water - to.Water) / from.Water, -Relative, Relative);
+        Assert.InRange((from.Sugar + ledger.Brought.Sugar - gone.Sugar - to.Sugar) / from.Sugar, -Relative, Relative);
+        Assert.Equal(kind is "tank-leak" or "tank-emptied" or "sap-watery", ledger.Leaked != default);
+        Assert.Equal(kind is "coals-heaped", ledger.Found > 1);
+        Assert.True(ledger.Brought.Water > 1 || kind is "water-spilled");
+    }
+
+    /// <summary>Everything that can happen to a rig: firing, a draw, foam, coals spread, flood by the float, pouring, lid; and a fault.</summary>
+    private static (Truth Start, Truth End, Makeup Makeup) Boiled(string file, long seed, string? kind = null)
+    {
+        var rig = new PracticeRig(PracticeBoil.RigOf(file), Scenario.ColdStart with
+        {
+            Mishaps = kind is null ? [] : [new(kind, Awaits.FireLit, 40, 40)],
+        }, seed);
         var start = rig.Truth;
         for (var charge = 0; charge < 9; charge++)
         {
@@ -63,6 +87,13 @@ public class BalanceTests
         rig.SpreadCoals();
         rig.Step(600);
         rig.PourIn(Volume.FromLiters(3));
+        if (kind is not null)
+        {
+            rig.PourBack();
+            rig.CoolPan(Volume.FromLiters(3));
+            rig.RefillWithWater(Volume.FromLiters(2));
+        }
+
         rig.Flood();
         rig.Step(900);
         rig.Cover();

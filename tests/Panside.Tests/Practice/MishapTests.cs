@@ -64,6 +64,39 @@ public class MishapTests
         Assert.True((answered - boil.Start).TotalSeconds <= dry - (60 * minutes), $"began {began}, answered {(answered - boil.Start).TotalSeconds}, dry {dry}");
     }
 
+    /// <summary>
+    /// Three charges at once once burned a scaled pan of an inch and a half, as no fire should, since each burned as if it had the air to
+    /// itself; and a flood begun anew at each reminder never ended in a pan that leans.
+    /// </summary>
+    [Theory]
+    [InlineData("beginner", 33)]
+    [InlineData("practised", 75)]
+    public void With_the_advice_followed_a_heavy_hand_burns_no_pan_and_comes_to_an_end(string guidance, long seed)
+    {
+        var boil = new PracticeBoil(Forced, guidance, ScenarioLibrary.Of("heavy-hand"), seed);
+        Assert.False(boil.Outcome.IsScorched);
+        Assert.True(boil.Outcome.IsGood);
+        Assert.InRange(boil.Outcome.Seconds, 3600, 4 * 3600);
+    }
+
+    [Fact]
+    public void An_inch_and_a_half_takes_any_fire()
+    {
+        var rig = new PracticeRig(PracticeBoil.RigOf(Forced), Scenario.RawSap with
+        {
+            Mishaps = [new("pan-scaled", Awaits.Beginning, 0, 0, Strength: 0.5)],
+        }, seed: 3);
+        for (var charge = 0; charge < 9; charge++)
+        {
+            rig.AddWood(rig.Makeup.Rig.Charge * 1.33);
+            rig.AddDefoamer();
+            rig.Step(240);
+        }
+
+        Assert.True(rig.Depth.Meters > 0.03);
+        Assert.Equal(0, rig.Truth.Scorch);
+    }
+
     [Fact]
     public void Whoever_frees_the_float_ends_what_hung_it()
     {
