@@ -2,7 +2,7 @@ namespace Panside.Reckoning.Ensemble;
 
 /// <summary>
 /// What each forecast is set right by: how far the truth lay from the members, stage by stage, on a simulated rig that has physics
-/// of its own. No source, calibrated (docs/model.md): on 600 boils other than those that the table there is of.
+/// of its own. No source, calibrated (docs/model.md): on 1,000 boils other than those that the table there is of.
 /// </summary>
 internal static class Corrections
 {
@@ -15,7 +15,7 @@ internal static class Corrections
     public static Correction OfRate(FireStage stage, bool forcedDraft) => (stage, forcedDraft) switch
     {
         (FireStage.Warming, false) => new(-0.28, 1.1, 1.3),
-        (FireStage.Warming, true) => new(-0.06, 0.4, 0.45),
+        (FireStage.Warming, true) => new(-0.06, 0.45, 0.5),
         (FireStage.Fired, false) => new(-0.01, 1.05, 1.05),
         (FireStage.Fired, true) => new(-0.03, 0.85, 0.8),
         _ => Correction.None,
@@ -42,7 +42,7 @@ internal static class Corrections
         (FireStage.Fired, true) => new(-0.03, 0.95, 0.85),
         (FireStage.Dying, false) => new(-0.1, 0.85, 0.8),
         (FireStage.Still, false) => new(0.02, 0.8, 0.9),
-        (FireStage.Still, true) => new(0.06, 0.6, 0.6),
+        (FireStage.Still, true) => new(0.06, 0.65, 0.65),
         _ => Correction.None,
     };
 
