@@ -10,9 +10,8 @@ public sealed class Checks(IReadOnlyList<Check> all)
     private readonly HashSet<Check> _done = [];
 
     /// <summary>The next one with its number, as it is told; null where none is left.</summary>
-    public string? Cue => all.FirstOrDefault(one => !_done.Contains(one)) is { } next
-        ? $"{_done.Count + 1} of {all.Count}, {next.Name}: {next.Text}"
-        : null;
+    public string? Cue => all.Index().Where(one => !_done.Contains(one.Item))
+        .Select(one => $"{one.Index + 1} of {all.Count}, {one.Item.Name}: {one.Item.Text}").FirstOrDefault();
 
     /// <summary>How many were tried, and what was not; null where there are none.</summary>
     public string? Told => all.Count == 0 ? null

@@ -24,7 +24,7 @@ internal static class PracticeCommand
         var speed = new Option<double>("--speed") { Description = "Times real time, 1 to 60.", DefaultValueFactory = _ => 1, HelpName = "N" };
         var scenario = new Option<string>("--scenario") { Description = "A built-in scenario, as --list shows them, or a scenario file.", DefaultValueFactory = _ => Scenario.ColdStart.Name, HelpName = "NAME|FILE" };
         var list = new Option<bool>("--list") { Description = "Shows the built-in scenarios." };
-        var refresher = new Option<bool>("--refresher") { Description = "Ten minutes before the season: from shortly before the last charge to leaving, with the few checks that matter; 10 times real time unless said." };
+        var refresher = new Option<bool>(RefresherOffer.RefresherOption) { Description = "Ten minutes before the season: from shortly before the last charge to leaving, with the few checks that matter; 10 times real time unless said." };
         var paused = new Option<bool>("--paused") { Description = "Time stands still at first; 'go' lets it run." };
         var at = new Option<DateTime?>("--at") { Description = "When the practised boil begins, in local time, like '2031-03-08 16:00'; now unless said.", HelpName = "TIME" };
         var count = new Option<int?>("--count") { Description = "With --unattended: so many boils, all scenarios in turn unless one is named, as a table.", HelpName = "N" };

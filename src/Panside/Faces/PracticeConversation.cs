@@ -18,6 +18,8 @@ internal sealed class PracticeConversation : IConversation, IDisposable
     public const string Welcome =
         "Simulated rig. 'look' shows what one sees and what the instruments show; 'pour' pours a pail of sap into the pan. For time: 'pause', 'go', 'speed 20', 'ahead 5', 'back 10'.";
 
+    private const string Resting = "Nothing is asked just now. 'look' at the rig, or let time pass: 'ahead 5', or just wait.";
+
     private const int MinutesAtMost = 60;
 
     /// <summary>As often as the faces look at the clock.</summary>
@@ -32,6 +34,7 @@ internal sealed class PracticeConversation : IConversation, IDisposable
     private Instruments _instruments = null!;
     private Checks _checks = null!;
     private bool _isWelcome;
+    private bool _hasRested;
 
     /// <summary>The conversation of a session with a rig that starts at a time.</summary>
     /// <param name="session">The session.</param>
@@ -70,12 +73,19 @@ internal sealed class PracticeConversation : IConversation, IDisposable
             _isWelcome = true;
             var asked = Asked(line.At);
             var note = State.Now is null ? _practice.Hear(_practice.Rig.NoteAt(line.At)) : [];
-            var still = _clock is { Speed: 0 } ? [Told(line.At, "Time stands still. 'go' lets it run.")] : Array.Empty<LineOut>();
+            var stands = _clock is { Speed: 0 } ? [Told(line.At, "Time stands still. 'go' lets it run.")] : Array.Empty<LineOut>();
             var first = Hear(line);
-            return [Told(line.At, Welcome), .. still, .. note, .. first.Any(answer => answer is PromptLine) ? [] : asked, .. first, .. Cue(line.At)];
+            return [Told(line.At, Welcome), .. stands, .. note, .. first.Any(answer => answer is PromptLine) ? [] : asked, .. first, .. Cue(line.At)];
         }
 
-        return line is Text text && Own(text) is { } answer ? answer : Heard(line);
+        var said = line is Text text && Own(text) is { } answer ? answer : Heard(line);
+        if (line is Text && _clock is { Speed: 0 } stopped && stopped.GetUtcNow() < line.At.Time.AddSeconds(1))
+        {
+            // No two sayings are of one time, also where it stands still.
+            stopped.Set(line.At.Time.AddSeconds(1));
+        }
+
+        return said;
     }
 
     /// <inheritdoc/>
@@ -100,6 +110,12 @@ internal sealed class PracticeConversation : IConversation, IDisposable
         var before = State;
         var heard = _practice.Hear(line);
         var tried = _checks.Hear(before, State, heard) && !State.IsOver ? Cue(line.At) : [];
+        if (!_hasRested && line is Text && State is { Open: null, IsOver: false } && tried.Count == 0 && !heard.Any(answer => answer is AdviceLine or PromptLine or RefusedLine or QuestionLine))
+        {
+            _hasRested = true;
+            tried = [Told(line.At, Resting)];
+        }
+
         if (_clock is not { Speed: > 1 } fast || !heard.Any(IsAlarm))
         {
             return [.. heard, .. tried];
