@@ -144,7 +144,7 @@ internal static class PracticeCommand
 
         var scenarios = scenario is null ? ScenarioLibrary.WithoutPerson : [ScenarioLibrary.Of(scenario)];
         var judged = ManyBoils.Of((boil, rig) => Opening.SettingToJudge(arguments, boil, rig), scenarios, boils, seed, isHabit, Evening);
-        Console.Out.Write(isJson ? AssuranceJson.Of(judged, seed, isHabit) : AssuranceTable.Of(judged));
+        Console.Out.Write(isJson ? AssuranceJson.Of(judged, scenarios.Count, seed, isHabit) : AssuranceTable.Of(judged, scenarios.Count));
         return isHabit || judged.All(one => one.Outcome is { IsScorched: false, IsPromiseKept: true }) ? ExitStatus.Done : ExitStatus.Wrong;
     }
 

@@ -47,6 +47,7 @@ internal sealed partial class Trainee(AtTheRig practice)
     private string? Answer() => practice.Conversation.State.Open is not { } open ? null
         : ReadingName.FromCode(open.Ask) is { } reading ? Read(reading)
         : ObservationName.FromCode(open.Ask) is { } name ? Sights.Of(practice.Rig, name)
+        : practice.Conversation.State.Step == "season-last" ? "no"
         : "yes";
 
     private string Read(ReadingName name) => new Instruments(practice.Rig, practice.Conversation.Setting.Units, practice.Rig.Seed).Read(name).ToString()!;
