@@ -59,6 +59,13 @@ internal static class PracticeCommand
                 throw new UnusableException($"{string.Join(" and ", chosen.Select(option => option.Name))}: each is a run of its own. Name one.");
             }
 
+            Option[] ofPerson = [refresher, paused, at];
+            if (runs.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } run
+                && ofPerson.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } own)
+            {
+                throw new UnusableException($"{own.Name}: is for a person, and {run.Name} needs none. Leave one of them out.");
+            }
+
             foreach (var (option, needs) in new (Option, Option)[] { (count, unattended), (habit, unattended), (json, count) })
             {
                 if (parsed.GetResult(option) is { Implicit: false } && parsed.GetResult(needs) is not { Implicit: false })
