@@ -43,6 +43,9 @@ public sealed record Scenario(string Name, string Summary, double TankLiters, do
     /// <summary>What goes wrong, and when.</summary>
     public IReadOnlyList<PlannedMishap> Mishaps { get; init; } = [];
 
+    /// <summary>What the person is asked to try; an operator without a person tries nothing.</summary>
+    public IReadOnlyList<Check> Checks { get; init; } = [];
+
     /// <summary>Whether it burns a pan whose operator goes by habit alone, at least now and then.</summary>
     public bool IsDangerous { get; init; }
 

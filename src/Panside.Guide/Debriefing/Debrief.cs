@@ -14,10 +14,20 @@ namespace Panside.Guide.Debriefing;
 public static class Debrief
 {
     private const int Width = 78;
+
+    /// <summary>The word of practice and a space, that stand before each line of one.</summary>
+    private const int MarkWidth = 9;
     private const int Indent = 11;
 
-    /// <summary>Lines of no more than 78 columns, fewer than 22; none where no fire was lit.</summary>
+    /// <summary>Lines of no more than 78 columns, in practice with its word before each, fewer than 22; none where no fire was lit.</summary>
     public static IReadOnlyList<string> Of(Course course, SessionState state, Setting setting)
+    {
+        var width = setting.Header.Practice ? Width - MarkWidth : Width;
+        return Rows(course, state, setting) is { Count: > 0 } rows ? ["Debrief", .. rows.SelectMany(row => Row(row.Heading, row.Text, width))] : [];
+    }
+
+    /// <summary>The headings with what stands beside each; none where no fire was lit.</summary>
+    public static IReadOnlyList<(string Heading, string Text)> Rows(Course course, SessionState state, Setting setting)
     {
         if (state.Last(DeedName.LitFire) is null && state.Last(DeedName.AddWood) is null)
         {
@@ -34,12 +44,11 @@ public static class Debrief
             : null;
         return
         [
-            "Debrief",
-            .. Row("Planned", Planned(course, setting)),
-            .. Row("Happened", Happened(course, water, still)),
-            .. Row("Why", Why(course, missed, water, still)),
-            .. Row("Next time", NextTime(missed, water)),
-            .. Row("Score", Score(course, state, setting, gates)),
+            ("Planned", Planned(course, setting)),
+            ("Happened", Happened(course, water, still)),
+            ("Why", Why(course, missed, water, still)),
+            ("Next time", NextTime(missed, water)),
+            ("Score", Score(course, state, setting, gates)),
         ];
     }
 
@@ -63,7 +72,9 @@ public static class Debrief
         };
         if (course.Dangers.Count > 0)
         {
-            parts.Add($"{course.Dangers.Count} warnings of danger, the first at {Clock(course.Dangers[0])}");
+            parts.Add(course.Dangers.Count == 1
+                ? $"one warning of danger, at {Clock(course.Dangers[0])}"
+                : $"{course.Dangers.Count} warnings of danger, the first at {Clock(course.Dangers[0])}");
         }
 
         return Sentence(string.Join("; ", parts));
@@ -113,12 +124,12 @@ public static class Debrief
     private static string Sentence(string text) => text.EndsWith('.') ? text : text + ".";
 
     /// <summary>A heading and its text, broken at spaces.</summary>
-    private static IEnumerable<string> Row(string heading, string text)
+    private static IEnumerable<string> Row(string heading, string text, int width)
     {
         var line = heading.PadRight(Indent);
         foreach (var word in text.Split(' '))
         {
-            if (line.Length + word.Length > Width)
+            if (line.Length + word.Length > width)
             {
                 yield return line.TrimEnd();
                 line = new(' ', Indent);

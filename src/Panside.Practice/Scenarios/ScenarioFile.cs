@@ -50,6 +50,7 @@ public static class ScenarioFile
             Weather = weather is null ? Weather.Steady : WeatherOf(weather),
             IsDangerous = root.Flag("dangerous") ?? false,
             Mishaps = [.. root.Maps("faults").Select(Planned)],
+            Checks = [.. root.Maps("checks").Select(CheckOf)],
         };
         start?.Finish();
         root.Finish();
@@ -90,6 +91,18 @@ public static class ScenarioFile
             (Within(map, "strength", Dimension.Share, "150 %", measure => measure.Value, 10, 300) ?? 100) / 100);
         map.Finish();
         return planned;
+    }
+
+    private static Check CheckOf(YamlMap map)
+    {
+        var check = new Check(map.Text("check", required: true) ?? "", map.Text("text", required: true) ?? "", map.Text("when", required: true) ?? "");
+        if (check.When.Length > 0 && !check.IsKnown)
+        {
+            map.Add("when", $"'{check.When}' cannot be seen", "reading, observed, did or phase, and a name, like 'reading pan-depth'");
+        }
+
+        map.Finish();
+        return check;
     }
 
     private static double Minutes(Measure measure) => measure.Value * (measure.Unit == Unit.Hour ? 60 : 1);

@@ -6,8 +6,8 @@ namespace Panside.Assurance;
 /// <summary>Many boils for programs: one JSON object.</summary>
 internal static class AssuranceJson
 {
-    /// <summary>The object, in one line. Volumes in US gallons, times in minutes, sugar in Brix, coverage as a share of 1.</summary>
-    public static string Of(IReadOnlyList<AssuredBoil> boils, long seed, bool isHabit)
+    /// <summary>The object, in one line. Volumes in US gallons, times in minutes, sugar in Brix, coverage as a share of 1; docs/assurance.schema.json.</summary>
+    public static string Of(IReadOnlyList<AssuredBoil> boils, int scenarios, long seed, bool isHabit)
     {
         using var stream = new MemoryStream();
         using (var json = new Utf8JsonWriter(stream))
@@ -16,6 +16,7 @@ internal static class AssuranceJson
             json.WriteNumber("boils", boils.Count);
             json.WriteNumber("seed", seed);
             json.WriteString("operator", isHabit ? "habit" : "advice");
+            json.WriteNumber("scenarios-taken-in-turn", scenarios);
             json.WriteStartArray("scenarios");
             foreach (var one in Assured.By(boils))
             {

@@ -6,8 +6,10 @@ namespace Panside.Assurance;
 /// <summary>Many boils as a table.</summary>
 internal static class AssuranceTable
 {
-    /// <summary>The table, and the seeds of the boils that went wrong.</summary>
-    public static string Of(IReadOnlyList<AssuredBoil> boils)
+    /// <summary>The table, how many scenarios it leaves out, and the seeds of the boils that went wrong.</summary>
+    /// <param name="boils">The boils.</param>
+    /// <param name="scenarios">Of how many scenarios, taken in turn.</param>
+    public static string Of(IReadOnlyList<AssuredBoil> boils, int scenarios)
     {
         var text = new StringBuilder();
         text.Append("| scenario | boils | scorched | near misses | clear too early | not ended | sap left, gal | waited, min | syrup off, Brix | alarms in 10 min | peak | water in band | still in band |\n");
@@ -18,6 +20,12 @@ internal static class AssuranceTable
                 $"| {one.Scenario} | {one.Boils.Count} | {one.Scorched} | {one.NearMisses} | {one.ClearTooEarly} | {one.Unended} "
                 + $"| {Shown(one.LeftGallons, "F1")} | {Shown(one.WaitedMinutes, "F0")} | {Shown(one.SyrupErrorBrix, "F1")} "
                 + $"| {one.AlarmsPerTenMinutes:F2} | {one.AlarmPeak} | {Percent(one.ResidualCoverage)} | {Percent(one.StillCoverage)} |\n");
+        }
+
+        if (boils.Count < scenarios)
+        {
+            text.Append(CultureInfo.InvariantCulture,
+                $"\nOnly the first {boils.Count} of {scenarios} scenarios were practised: --count {scenarios} takes each once.\n");
         }
 
         Seeds(text, "Scorched", boils.Where(boil => boil.Outcome.IsScorched));

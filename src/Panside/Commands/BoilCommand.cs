@@ -34,7 +34,8 @@ internal static class BoilCommand
             {
                 using var session = Opening.Open(begun);
                 var leftOver = arguments.Journal is null ? LeftOver.Of(Home.Of(arguments.Home), session.Setting, TimeProvider.System.GetUtcNow()) : null;
-                return Talk(session, learning, isPlain, unfinished, leftOver);
+                var offer = arguments.Journal is null ? RefresherOffer.Of(Home.Of(arguments.Home), TimeProvider.System.GetUtcNow()) : null;
+                return Talk(session, learning, isPlain, unfinished, leftOver ?? offer);
             }
 
             // The same lines in give a program the same lines out, whatever was boiled before: learning is for it to ask for.

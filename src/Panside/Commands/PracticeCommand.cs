@@ -16,12 +16,17 @@ internal static class PracticeCommand
     /// <summary>An unattended practice is always on this evening: no machine clock comes into it.</summary>
     private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
 
+    private const double RefresherSpeed = 10;
+
     /// <summary>The command with its options.</summary>
     public static Command Create()
     {
         var speed = new Option<double>("--speed") { Description = "Times real time, 1 to 60.", DefaultValueFactory = _ => 1, HelpName = "N" };
         var scenario = new Option<string>("--scenario") { Description = "A built-in scenario, as --list shows them, or a scenario file.", DefaultValueFactory = _ => Scenario.ColdStart.Name, HelpName = "NAME|FILE" };
         var list = new Option<bool>("--list") { Description = "Shows the built-in scenarios." };
+        var refresher = new Option<bool>(RefresherOffer.RefresherOption) { Description = "Ten minutes before the season: from shortly before the last charge to leaving, with the few checks that matter; 10 times real time unless said." };
+        var paused = new Option<bool>("--paused") { Description = "Time stands still at first; 'go' lets it run." };
+        var at = new Option<DateTime?>("--at") { Description = "When the practised boil begins, in local time, like '2031-03-08 16:00'; now unless said.", HelpName = "TIME" };
         var count = new Option<int?>("--count") { Description = "With --unattended: so many boils, all scenarios in turn unless one is named, as a table.", HelpName = "N" };
         var json = new Option<bool>("--json") { Description = "With --count: one JSON object, for programs." };
         var habit = new Option<bool>("--habit") { Description = "With --unattended: an operator who goes by habit and heeds no advice." };
@@ -33,7 +38,7 @@ internal static class PracticeCommand
         var learned = new Option<int?>("--judge-learned") { Description = "Practises three boils on each of so many rigs that are a quarter off their file, and tells what learning from two was worth to the third, as a table.", HelpName = "N" };
         var picture = new Option<string?>("--picture") { Description = "Practises one boil without a person and draws its shutdown, forecasts beside what truly came, as an SVG file.", HelpName = "FILE" };
         var mistype = new Option<int?>("--mistype") { Description = "Tries so many slips of each kind on typed readings and tells how they fared, as a table.", HelpName = "N" };
-        var command = new Command("practice", "Guides a boil on a simulated rig.") { list, scenario, seed, speed, unattended, count, json, habit, judge, learned, picture, mistype, plain, stream };
+        var command = new Command("practice", "Guides a boil on a simulated rig.") { list, scenario, refresher, seed, speed, paused, at, unattended, count, json, habit, judge, learned, picture, mistype, plain, stream };
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -52,6 +57,13 @@ internal static class PracticeCommand
             if (runs.Where(option => parsed.GetResult(option) is { Implicit: false }).ToList() is { Count: > 1 } chosen)
             {
                 throw new UnusableException($"{string.Join(" and ", chosen.Select(option => option.Name))}: each is a run of its own. Name one.");
+            }
+
+            Option[] ofPerson = [refresher, paused, at];
+            if (runs.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } run
+                && ofPerson.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } own)
+            {
+                throw new UnusableException($"{own.Name}: is for a person, and {run.Name} needs none. Leave one of them out.");
             }
 
             foreach (var (option, needs) in new (Option, Option)[] { (count, unattended), (habit, unattended), (json, count) })
@@ -80,7 +92,13 @@ internal static class PracticeCommand
                 return Assured(arguments, one, many, parsed.GetValue(seed), isHabit, parsed.GetValue(json));
             }
 
-            var where = ScenarioLibrary.Of(parsed.GetValue(scenario)!);
+            var isRefresher = parsed.GetValue(refresher);
+            if (isRefresher && parsed.GetResult(scenario) is { Implicit: false })
+            {
+                throw new UnusableException("--refresher: is a scenario of its own. Leave --scenario out.");
+            }
+
+            var where = ScenarioLibrary.Of(isRefresher ? ScenarioLibrary.Refresher : parsed.GetValue(scenario)!);
             if (parsed.GetValue(judge) is { } boils)
             {
                 return Judged(arguments, boils, parsed.GetValue(seed));
@@ -108,7 +126,14 @@ internal static class PracticeCommand
 
             if (!parsed.GetValue(unattended))
             {
-                return Attend(arguments, where, parsed.GetValue(seed), parsed.GetValue(speed), parsed.GetValue(plain));
+                var isOwnSpeed = parsed.GetResult(speed) is { Implicit: false };
+                var clock = new PracticeClock(TimeProvider.System, isRefresher && !isOwnSpeed ? RefresherSpeed : parsed.GetValue(speed));
+                if (parsed.GetValue(at) is { } begin)
+                {
+                    clock.Set(new DateTimeOffset(DateTime.SpecifyKind(begin, DateTimeKind.Local)));
+                }
+
+                return Attend(arguments, where, parsed.GetValue(seed), clock, parsed.GetValue(paused), parsed.GetValue(plain));
             }
 
             using var session = Opening.Open(arguments, practice: true, ScenarioLibrary.RigOf(where));
@@ -124,9 +149,9 @@ internal static class PracticeCommand
             throw new UnusableException($"--count {boils}: expected how many boils, 1 or more.");
         }
 
-        var scenarios = scenario is null ? ScenarioLibrary.All : [ScenarioLibrary.Of(scenario)];
+        var scenarios = scenario is null ? ScenarioLibrary.WithoutPerson : [ScenarioLibrary.Of(scenario)];
         var judged = ManyBoils.Of((boil, rig) => Opening.SettingToJudge(arguments, boil, rig), scenarios, boils, seed, isHabit, Evening);
-        Console.Out.Write(isJson ? AssuranceJson.Of(judged, seed, isHabit) : AssuranceTable.Of(judged));
+        Console.Out.Write(isJson ? AssuranceJson.Of(judged, scenarios.Count, seed, isHabit) : AssuranceTable.Of(judged, scenarios.Count));
         return isHabit || judged.All(one => one.Outcome is { IsScorched: false, IsPromiseKept: true }) ? ExitStatus.Done : ExitStatus.Wrong;
     }
 
@@ -223,9 +248,8 @@ internal static class PracticeCommand
         return ExitStatus.Done;
     }
 
-    private static int Attend(GuidedArguments arguments, Scenario scenario, long seed, double speed, bool plain)
+    private static int Attend(GuidedArguments arguments, Scenario scenario, long seed, PracticeClock clock, bool paused, bool plain)
     {
-        var clock = new PracticeClock(TimeProvider.System, speed);
         var start = clock.GetLocalNow();
         (RecordedSession, PracticeRig) Begin()
         {
@@ -237,6 +261,11 @@ internal static class PracticeCommand
 
         var (session, rig) = Begin();
         clock.Set(start.AddSeconds(rig.Second));
+        if (paused)
+        {
+            clock.Stop();
+        }
+
         using var conversation = new PracticeConversation(session, rig, start, clock, arguments.Journal is null ? Begin : null);
         var screen = !plain && !Console.IsInputRedirected && !Console.IsOutputRedirected
             && Environment.GetEnvironmentVariable("TERM") is not ("dumb" or null or "");

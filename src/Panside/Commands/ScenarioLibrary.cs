@@ -14,6 +14,9 @@ internal static class ScenarioLibrary
     /// <summary>The names of the built-in rigs, one of which a scenario may want.</summary>
     public static IReadOnlyList<string> Rigs { get; } = Names(RigFolder);
 
+    /// <summary>The name of the short one before a season.</summary>
+    public const string Refresher = "refresher";
+
     private static readonly Lazy<IReadOnlyList<Scenario>> BuiltIn = new(() =>
     [
         .. Scenario.All,
@@ -22,6 +25,9 @@ internal static class ScenarioLibrary
 
     /// <summary>The built-in ones, the plain ones first.</summary>
     public static IReadOnlyList<Scenario> All => BuiltIn.Value;
+
+    /// <summary>Those that need no person: nobody is asked to try anything in them.</summary>
+    public static IReadOnlyList<Scenario> WithoutPerson => [.. All.Where(one => one.Checks.Count == 0)];
 
     /// <summary>The built-in one of a name, or that of a file.</summary>
     /// <exception cref="UnusableException">There is neither.</exception>

@@ -22,7 +22,7 @@ internal sealed class PlainFace(
         var reading = new Thread(() => ReadAll(typed.Writer)) { IsBackground = true };
         if (conversation.Notice is { } notice)
         {
-            output.WriteLine($"- {notice}");
+            Write($"- {notice}");
         }
 
         Hear(new Tick(Now()));
@@ -49,7 +49,7 @@ internal sealed class PlainFace(
     {
         foreach (var answer in LinesOfText.Of(conversation.Hear(line)))
         {
-            output.WriteLine(answer);
+            Write(answer);
         }
 
         if (conversation.Trouble is { } trouble && trouble != _trouble)
@@ -60,6 +60,10 @@ internal sealed class PlainFace(
 
         output.Flush();
     }
+
+    /// <summary>No line of a practice is without its word.</summary>
+    private void Write(string line) => output.WriteLine(
+        conversation.Setting.Header.Practice ? $"{PracticeReport.Mark} {line.Replace($"- {PracticeReport.Mark} ", "- ", StringComparison.Ordinal)}" : line);
 
     private void ReadAll(ChannelWriter<string> typed)
     {

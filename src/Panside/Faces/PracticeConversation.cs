@@ -10,15 +10,20 @@ namespace Panside.Faces;
 
 /// <summary>
 /// The recorded conversation with a simulated rig beside it, for every face. Two words are answered here and reach neither the
-/// assistant nor the record: look, and pour; and the words for time. Everything else is the same conversation as at a real rig.
+/// assistant nor the record: look, and pour; and the words for time. What a scenario asks a person to try is told beside it. Everything else is the same conversation as at a real rig.
 /// </summary>
 internal sealed class PracticeConversation : IConversation, IDisposable
 {
     /// <summary>What a person is told first.</summary>
     public const string Welcome =
-        "Simulated rig. 'look' shows what one sees and what the instruments show; 'pour' pours a pail of sap into the pan. 'pause', 'go', 'speed 20', 'back 10' are for time.";
+        "Simulated rig. 'look' shows what one sees and what the instruments show; 'pour' pours a pail of sap into the pan. For time: 'pause', 'go', 'speed 20', 'ahead 5', 'back 10'.";
 
-    private const int MinutesBackAtMost = 60;
+    private const string Resting = "Nothing is asked just now. 'look' at the rig, or let time pass: 'ahead 5', or just wait.";
+
+    private const int MinutesAtMost = 60;
+
+    /// <summary>As often as the faces look at the clock.</summary>
+    private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(5);
 
     private readonly DateTimeOffset _start;
     private readonly PracticeClock? _clock;
@@ -27,8 +32,9 @@ internal sealed class PracticeConversation : IConversation, IDisposable
     private RecordedSession _session = null!;
     private Attended _practice = null!;
     private Instruments _instruments = null!;
-    private double _speedBefore = 1;
+    private Checks _checks = null!;
     private bool _isWelcome;
+    private bool _hasRested;
 
     /// <summary>The conversation of a session with a rig that starts at a time.</summary>
     /// <param name="session">The session.</param>
@@ -63,20 +69,23 @@ internal sealed class PracticeConversation : IConversation, IDisposable
     {
         if (!_isWelcome)
         {
-            // A practice that begins in the middle of a boil has its note already.
+            // A practice that begins in the middle of a boil has its note already; its open step was asked for before anybody listened.
             _isWelcome = true;
+            var asked = Asked(line.At);
             var note = State.Now is null ? _practice.Hear(_practice.Rig.NoteAt(line.At)) : [];
-            return [Told(line.At, Welcome), .. note, .. Hear(line)];
+            var stands = _clock is { Speed: 0 } ? [Told(line.At, "Time stands still. 'go' lets it run.")] : Array.Empty<LineOut>();
+            var first = Hear(line);
+            return [Told(line.At, Welcome), .. stands, .. note, .. first.Any(answer => answer is PromptLine) ? [] : asked, .. first, .. Cue(line.At)];
         }
 
-        if (line is Text text && Own(text) is { } answer)
+        var said = line is Text text && Own(text) is { } answer ? answer : Heard(line);
+        if (line is Text && _clock is { Speed: 0 } stopped && stopped.GetUtcNow() < line.At.Time.AddSeconds(1))
         {
-            return [.. answer.Select(words => Told(State.Now ?? line.At, words))];
+            // No two sayings are of one time, also where it stands still.
+            stopped.Set(line.At.Time.AddSeconds(1));
         }
 
-        _heard.Add(line);
-        var heard = _practice.Hear(line);
-        return IsAlarm(heard) && _clock is { Speed: > 1 } fast ? [.. heard, Told(line.At, InRealTime(fast))] : heard;
+        return said;
     }
 
     /// <inheritdoc/>
@@ -88,65 +97,112 @@ internal sealed class PracticeConversation : IConversation, IDisposable
     /// <inheritdoc/>
     public SessionState At(Moment moment) => _session.Session.At(moment);
 
+    /// <summary>How many checks were tried; null where there are none.</summary>
+    public string? Tried => _checks.Told;
+
     /// <summary>The end, with what truly was.</summary>
     public PracticeOutcome Close() => _practice.Close();
 
-    /// <summary>The answer to a word that is practice's own; null where it is none.</summary>
-    private IEnumerable<string>? Own(Text text)
+    /// <summary>What the assistant makes of a line, and what the person is asked to try next.</summary>
+    private IReadOnlyList<LineOut> Heard(LineIn line)
     {
+        _heard.Add(line);
+        var before = State;
+        var heard = _practice.Hear(line);
+        var tried = _checks.Hear(before, State, heard) && !State.IsOver ? Cue(line.At) : [];
+        if (!_hasRested && line is Text && State is { Open: null, IsOver: false } && tried.Count == 0 && !heard.Any(answer => answer is AdviceLine or PromptLine or RefusedLine or QuestionLine))
+        {
+            _hasRested = true;
+            tried = [Told(line.At, Resting)];
+        }
+
+        if (_clock is not { Speed: > 1 } fast || !heard.Any(IsAlarm))
+        {
+            return [.. heard, .. tried];
+        }
+
+        fast.Slow();
+        return [.. heard, .. tried, Told(line.At, $"Real time now, for the alarm. 'go' goes on at {fast.Usual:0.#} times.")];
+    }
+
+    /// <summary>The answer to a word that is practice's own; null where it is none.</summary>
+    private IReadOnlyList<LineOut>? Own(Text text)
+    {
+        IReadOnlyList<LineOut> Say(params IEnumerable<string> words) => [.. words.Select(one => Told(State.Now ?? text.At, one))];
         switch (text.Words.Trim().ToLowerInvariant())
         {
             case "look":
                 _practice.ComeTo(text.At.Time);
-                return Look.At(_practice.Rig, _instruments);
+                return Say(Look.At(_practice.Rig, _instruments));
             case "pour":
                 _heard.Add(text);
                 _practice.ComeTo(text.At.Time);
-                return [$"Poured {Amount.Shown(Setting.Units.From(_practice.Pour()))} into the pan."];
-            case "pause" when _clock is { Speed: > 0 } clock:
-                _speedBefore = clock.Speed;
-                clock.Run(0);
-                return ["Time stands still. 'go' goes on."];
-            case "go" when _clock is { Speed: 0 } clock:
-                clock.Run(_speedBefore);
-                return [$"On at {clock.Speed:0.#} times real time."];
+                return Say($"Poured {Amount.Shown(Setting.Units.From(_practice.Pour()))} into the pan.");
+            case "pause" when _clock is { } clock:
+                clock.Stop();
+                return Say("Time stands still. 'go' goes on.");
+            case "go" when _clock is { } clock:
+                clock.Go();
+                return Say($"On at {clock.Speed:0.#} times real time.");
             case var words when _clock is { } clock && Number(words, "speed") is { } speed:
                 if (speed is not (>= 1 and <= PracticeClock.Fastest))
                 {
-                    return [$"Speed is 1 to {PracticeClock.Fastest:0} times real time."];
+                    return Say($"Speed is 1 to {PracticeClock.Fastest:0} times real time, like 'speed 20'.");
                 }
 
                 clock.Run(speed);
-                return [$"On at {speed:0.#} times real time."];
+                return Say($"On at {speed:0.#} times real time.");
+            case var words when Number(words, "ahead") is { } minutes:
+                return minutes is >= 1 and <= MinutesAtMost ? Ahead(text.At, minutes) : Say($"Ahead is 1 to {MinutesAtMost} minutes, like 'ahead 5'.");
             case var words when Number(words, "back") is { } minutes:
-                return [Back(text.At, minutes)];
+                return Say(Back(text.At, minutes));
             default:
                 return null;
         }
     }
 
-    private static double? Number(string words, string word) => words.StartsWith(word + " ", StringComparison.Ordinal)
-        && double.TryParse(words[word.Length..], NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : null;
+    /// <summary>The number after a word; none where the word stands alone or something else follows, null where it is another word.</summary>
+    private static double? Number(string words, string word) =>
+        words != word && !words.StartsWith(word + " ", StringComparison.Ordinal) ? null
+        : double.TryParse(words[word.Length..], NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : double.NaN;
 
-    private static bool IsAlarm(IReadOnlyList<LineOut> answers) => answers.Any(answer => answer is AdviceLine { Advice.Urgency: "danger" or "now" });
+    private static bool IsAlarm(LineOut answer) => answer is AdviceLine { Advice.Urgency: "danger" or "now" };
 
-    private static string InRealTime(PracticeClock clock)
+    /// <summary>What is open when a person comes to it.</summary>
+    private IReadOnlyList<LineOut> Asked(Moment at) => State.Open is { } open
+        ? [new PhaseLine(at, State.Sequence, Setting.Flow.PhaseOf(State.Step).Code), new PromptLine(at, State.Sequence, open)]
+        : [];
+
+    private IReadOnlyList<LineOut> Cue(Moment at) => _checks.Cue is { } cue ? [Told(at, cue)] : [];
+
+    /// <summary>Minutes go by at once, up to the first that is asked or advised.</summary>
+    private IReadOnlyList<LineOut> Ahead(Moment from, double minutes)
     {
-        clock.Run(1);
-        return "Real time now. 'speed 20' goes on faster.";
+        var (at, until, told) = (from.Time, from.Time.AddMinutes(minutes), new List<LineOut>());
+        while (at < until && !told.Any(answer => answer is PromptLine or AdviceLine or OverLine))
+        {
+            at = at + LookEvery < until ? at + LookEvery : until;
+            if (IsDue(Moment.Of(at)))
+            {
+                told.AddRange(Heard(new Tick(Moment.Of(at))));
+            }
+        }
+
+        _clock?.Set(at);
+        return [Told(Moment.Of(at), $"{at:HH:mm} now, {Amount.Minutes((at - from.Time).TotalMinutes)} later."), .. told];
     }
 
     /// <summary>The same practice anew, up to so many minutes ago; a record of its own begins there.</summary>
     private string Back(Moment now, double minutes)
     {
-        if (minutes is not (>= 1 and <= MinutesBackAtMost))
+        if (minutes is not (>= 1 and <= MinutesAtMost))
         {
-            return $"Back is 1 to {MinutesBackAtMost} minutes.";
+            return $"Back is 1 to {MinutesAtMost} minutes, like 'back 10'.";
         }
 
         if (_again is null || State.IsOver)
         {
-            return "There is no stepping back here.";
+            return "There is no stepping back here: the record has a name of its own.";
         }
 
         var kept = _heard.TakeWhile(line => line.At.Time <= now.Time.AddMinutes(-minutes)).ToList();
@@ -173,6 +229,7 @@ internal sealed class PracticeConversation : IConversation, IDisposable
         _session = session;
         _practice = new(new PracticeDoor(session), rig, _start);
         _instruments = new(rig, session.Setting.Units, rig.Seed);
+        _checks = new(rig.Scenario.Checks);
     }
 
     private ToldLine Told(Moment at, string words) => new(at, State.Sequence, $"{PracticeReport.Mark} {words}");

@@ -1,10 +1,14 @@
+using System.Text;
 using Panside.Commands;
+using Panside.Reckon;
 
 namespace Panside.Faces;
 
 /// <summary>The end of a practice with a person: what truly was, or that it was left before its end.</summary>
 internal static class PracticeEnd
 {
+    private const int Width = 70;
+
     /// <summary>Tells it.</summary>
     /// <returns>The exit status.</returns>
     public static int Tell(PracticeConversation conversation, TextWriter output)
@@ -17,11 +21,16 @@ internal static class PracticeEnd
         }
 
         var outcome = conversation.Close();
-        foreach (var line in conversation.Debriefed.Concat(PracticeReport.Truth(outcome, conversation.Setting.Units)))
+        string[] truth = [.. PracticeReport.Truth(outcome, conversation.Setting.Units), .. conversation.Tried is { } tried ? [tried] : Array.Empty<string>()];
+        foreach (var line in conversation.Debriefed.Concat(truth.SelectMany(Lines)))
         {
             output.WriteLine($"{PracticeReport.Mark} {line}");
         }
 
         return outcome.IsGood ? ExitStatus.Done : ExitStatus.Wrong;
     }
+
+    /// <summary>A sentence in lines that fit a terminal of 80 columns beside the mark.</summary>
+    private static string[] Lines(string sentence) =>
+        new StringBuilder().AppendWrapped(sentence, 0, Width).ToString().TrimEnd('\n').Split('\n');
 }

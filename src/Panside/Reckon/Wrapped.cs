@@ -9,12 +9,12 @@ internal static class Wrapped
     private const int Width = 76;
 
     /// <summary>Appends words from a column on; further lines start in that column too.</summary>
-    public static StringBuilder AppendWrapped(this StringBuilder text, string words, int column)
+    public static StringBuilder AppendWrapped(this StringBuilder text, string words, int column, int width = Width)
     {
         var at = column;
         foreach (var word in Together(words.Split(' ')))
         {
-            if (at > column && at + 1 + word.Length > Width)
+            if (at > column && at + 1 + word.Length > width)
             {
                 text.Append('\n').Append(' ', column);
                 at = column;

@@ -5,7 +5,7 @@ using Panside.Guide.Words;
 
 namespace Panside.Reporting;
 
-/// <summary>A boil told: how it ended, its batch sheet, its charts, what happened when.</summary>
+/// <summary>A boil told: how it ended, the debrief, its batch sheet, its charts, what happened when.</summary>
 internal static class BoilReport
 {
     /// <summary>The document.</summary>
@@ -22,6 +22,12 @@ internal static class BoilReport
         if (story.Damaged.Count > 0)
         {
             parts.Add(new Paragraph($"Damaged lines of the record, left out: {string.Join(", ", story.Damaged.Take(10))}."));
+        }
+
+        if (story.Debrief.Count > 0)
+        {
+            parts.Add(new Heading("Debrief"));
+            parts.Add(new Table(["What", "Told"], [.. story.Debrief.Select(row => (IReadOnlyList<string>)[row.Heading, row.Text])]));
         }
 
         parts.Add(new Heading("Batch sheet"));

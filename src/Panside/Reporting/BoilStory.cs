@@ -43,6 +43,9 @@ internal sealed record BoilStory
     /// <summary>The outcome; null where the boil has no end.</summary>
     public required Outcome? Outcome { get; init; }
 
+    /// <summary>The debrief's headings with what stands beside each; empty where the boil has no end or no fire was lit.</summary>
+    public required IReadOnlyList<(string Heading, string Text)> Debrief { get; init; }
+
     /// <summary>The numbers of the record's lines that could not be read.</summary>
     public required IReadOnlyList<int> Damaged { get; init; }
 

@@ -1,4 +1,5 @@
 using Panside.Guide.Advice;
+using Panside.Guide.Debriefing;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Sessions;
@@ -12,6 +13,7 @@ internal sealed class StoryTeller
 {
     private readonly Setting _setting;
     private readonly Session _session;
+    private readonly Course _course;
     private readonly List<LineIn> _facts = [];
     private readonly List<(Moment, string)> _phases = [];
     private readonly List<(Moment, Advice)> _alarms = [];
@@ -25,7 +27,7 @@ internal sealed class StoryTeller
     private Outcome? _outcome;
     private int? _differsAt;
 
-    private StoryTeller(Setting setting) => (_setting, _session) = (setting, new(setting));
+    private StoryTeller(Setting setting) => (_setting, _session, _course) = (setting, new(setting), new(setting));
 
     /// <summary>The story; null where the record holds no line with a time.</summary>
     public static BoilStory? Of(Setting setting, Record record)
@@ -43,6 +45,7 @@ internal sealed class StoryTeller
     {
         _differsAt ??= heard.Difference?.LineNumber;
         var state = _session.State;
+        _course.Hear(state, heard.Answers);
         if (state.Now is not { } now)
         {
             return;
@@ -139,6 +142,7 @@ internal sealed class StoryTeller
             Draws = [.. _drawn.Steps.Select(step => (step.At, units.From(Volume.FromLiters(step.Amount), units.SmallVolume).Value))],
             Notes = _notes,
             Outcome = _outcome,
+            Debrief = _session.State.IsOver ? Debrief.Rows(_course, _session.State, _setting) : [],
             Damaged = damaged,
             DiffersAt = _differsAt,
         };

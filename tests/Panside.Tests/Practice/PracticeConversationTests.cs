@@ -57,7 +57,7 @@ public class PracticeConversationTests
         var conversation = Of(session);
         new PlainFace(conversation, input, output, TextWriter.Null, TimeProvider.System).Run(CancellationToken.None);
         Assert.Equal(ExitStatus.Interrupted, PracticeEnd.Tell(conversation, output));
-        Assert.Contains("PRACTICE tank", output.ToString(), StringComparison.Ordinal);
+        Assert.Contains("PRACTICE - tank", output.ToString(), StringComparison.Ordinal);
     }
 
     [Theory]

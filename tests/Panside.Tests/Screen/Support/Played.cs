@@ -10,10 +10,10 @@ internal sealed class Played
 {
     private static readonly TimeSpan Step = TimeSpan.FromSeconds(15);
 
-    public Played(IConversation? door = null)
+    public Played(IConversation? door = null, TimeProvider? shown = null)
     {
         Door = door ?? new SessionDoor(SessionDoor.BuiltIn());
-        Talk = new(Door, Clock);
+        Talk = new(Door, shown ?? Clock);
         Talk.Start();
     }
 
