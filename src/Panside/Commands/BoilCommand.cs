@@ -66,9 +66,7 @@ internal static class BoilCommand
     private static int Talk(RecordedSession session, bool plain, string? notice)
     {
         var conversation = new RecordedConversation(session) { Notice = notice };
-        var screen = !plain && !Console.IsInputRedirected && !Console.IsOutputRedirected
-            && Environment.GetEnvironmentVariable("TERM") is not ("dumb" or null or "");
-        if (screen)
+        if (!plain && FullScreenFace.IsThere)
         {
             return FullScreenFace.Run(session, conversation, TimeProvider.System);
         }
