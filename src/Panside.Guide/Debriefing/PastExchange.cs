@@ -8,6 +8,6 @@ namespace Panside.Guide.Debriefing;
 /// <param name="Line">The line; null where it had no good time, and only its refusal was kept.</param>
 /// <param name="Said">What the operator said, in words; null where only time passed.</param>
 /// <param name="Answers">The answers.</param>
-/// <param name="Differs">Whether the record holds other answers than these.</param>
+/// <param name="DiffersAt">The number of the first line of the record that holds another answer than these; null where none does.</param>
 public sealed record PastExchange(
-    int LineNumber, Moment At, LineIn? Line, string? Said, IReadOnlyList<LineOut> Answers, bool Differs);
+    int LineNumber, Moment At, LineIn? Line, string? Said, IReadOnlyList<LineOut> Answers, int? DiffersAt);

@@ -131,8 +131,8 @@ internal sealed class ReplayTape
     private static IReadOnlyList<Entry> EntriesOf(PastExchange exchange)
     {
         var typed = exchange.Said is { } words ? [Entries.Typed(exchange.At, words)] : Array.Empty<Entry>();
-        var differs = exchange.Differs
-            ? [new Entry("", [$"- The record holds other answers to line {exchange.LineNumber}; shown is what is said now."], Tone.Doubt)]
+        var differs = exchange.DiffersAt is { } number
+            ? [new Entry("", [$"- Line {number} of the record says otherwise; shown is what is said now."], Tone.Doubt)]
             : Array.Empty<Entry>();
         return [.. typed, .. Entries.Of(exchange.Answers, exchange.At, exchange.Said), .. differs];
     }

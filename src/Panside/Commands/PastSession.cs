@@ -80,7 +80,7 @@ internal sealed class PastSession(string path, Record record, Setting setting)
             if (now is { } time)
             {
                 var said = Said(exchange);
-                yield return (new(exchange.LineNumber, time, exchange.Line, said.Length > 0 ? said : null, answers, difference is not null), session.State);
+                yield return (new(exchange.LineNumber, time, exchange.Line, said.Length > 0 ? said : null, answers, difference?.LineNumber), session.State);
             }
         }
     }
