@@ -81,7 +81,7 @@ public class GoingOnTests
         File.Copy(scratch["a.jsonl"], scratch["b.jsonl"]);
         Assert.DoesNotContain(Of([At(0, "\"tick\":true").Replace(":00:00-05:00", ":00:59-05:00", StringComparison.Ordinal)], scratch["a.jsonl"]).All, line => Is(line, "told"));
         var rest = Of([Tick(90)], scratch["b.jsonl"]);
-        Assert.Equal("Away 1 hour, 30 minutes.", rest.All.First(line => Is(line, "told")).GetProperty("told").GetProperty("text").GetString());
+        Assert.Equal("Away 1 hour, 29 minutes.", rest.All.First(line => Is(line, "told")).GetProperty("told").GetProperty("text").GetString());
     }
 
     [Fact]
