@@ -121,7 +121,7 @@ public class ReplayTalkTests
 
     [Theory]
     [InlineData("back 999999999", "The record begins here.", 15, 40)]
-    [InlineData("on 999999999", "The record ends here. 'back 10', 'start', or Ctrl-C to leave.", 18, 56)]
+    [InlineData("on 999999999", "The record ends here. 'back 10', 'start', or Ctrl-C to leave.", 19, 6)]
     public void Beyond_either_end_there_is_nothing_and_it_is_said(string word, string reply, int hour, int minute)
     {
         var talk = Talk("16:33", 1);
