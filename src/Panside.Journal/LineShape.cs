@@ -73,7 +73,11 @@ public sealed record LineShape(LineKind Kind, string Key, int Sequence, SessionH
         return Text("program") is { } program && Text("flow") is { } flow && Text("flow-hash") is { } hash
             && Text("rig") is { } rig && Text("rig-file") is { } rigText && Text("guidance") is { } guidance
             && session.TryGetProperty("practice", out var practice) && practice.ValueKind is JsonValueKind.True or JsonValueKind.False
-                ? new(program, flow, hash, rig, rigText, guidance, practice.GetBoolean()) { LearnedText = Text("learned-file") }
+                ? new(program, flow, hash, rig, rigText, guidance, practice.GetBoolean())
+                {
+                    LearnedText = Text("learned-file"),
+                    Imported = session.TryGetProperty("imported", out var imported) && imported.ValueKind == JsonValueKind.True,
+                }
                 : null;
     }
 }

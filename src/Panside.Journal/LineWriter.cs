@@ -137,6 +137,11 @@ public static class LineWriter
                 json.WriteBoolean("practice", header.Practice);
                 json.WriteString("rig", header.Rig);
                 json.WriteString("rig-file", header.RigText);
+                if (header.Imported)
+                {
+                    json.WriteBoolean("imported", true);
+                }
+
                 if (header.LearnedText is { } learned)
                 {
                     json.WriteString("learned-file", learned);
@@ -271,6 +276,11 @@ public static class LineWriter
         }
 
         json.WriteBoolean("safe", outcome.Safe);
+        if (!outcome.Judged)
+        {
+            json.WriteBoolean("judged", false);
+        }
+
         json.WriteString("text", outcome.Text);
         json.WriteStartArray("skipped");
         foreach (var step in outcome.Skipped)

@@ -74,6 +74,7 @@ public sealed record RecordEnds(Moment Begin, SessionHeader Header, Outcome? Out
             PanBrix = Amount(over, "pan-brix"),
             WaterBoiled = Amount(over, "water-boiled"),
             FiredMinutes = Amount(over, "fired-minutes"),
+            Judged = !(over.TryGetProperty("judged", out var judged) && judged.ValueKind == JsonValueKind.False),
         };
     }
 

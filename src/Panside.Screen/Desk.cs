@@ -5,21 +5,22 @@ using Terminal.Gui.Input;
 namespace Panside.Screen;
 
 /// <summary>What keys do, and what is to be painted. Knows nothing of a terminal.</summary>
-internal sealed class Desk(Talk talk)
+internal sealed class Desk(ITalk talk)
 {
     private readonly InputLine _input = new();
     private ScreenMode _mode;
     private int _scroll;
     private int _page = 1;
+    private bool _isFinished;
 
     /// <summary>Whether the screen is to be left.</summary>
-    public bool IsFinished { get; private set; }
+    public bool IsFinished => _isFinished || talk.IsLeft;
 
     /// <summary>Paints the screen as it stands now.</summary>
     public Frame Paint(int width, int height)
     {
         var frame = Painter.Paint(
-            new(talk.State, talk.Setting, talk.Said, talk.Told, _input.Text, _input.Caret, _scroll, _mode), width, height);
+            new(talk.State, talk.Setting, talk.Said, talk.Told, _input.Text, _input.Caret, _scroll, _mode) { Keys = talk.Keys, Replay = talk.Replay }, width, height);
         (_scroll, _page) = (frame.Scroll, int.Max(height / 2, 1));
         return frame;
     }
@@ -36,7 +37,7 @@ internal sealed class Desk(Talk talk)
     {
         if (key == Key.C.WithCtrl)
         {
-            IsFinished = talk.IsOver || _mode == ScreenMode.AskingToLeave;
+            _isFinished = talk.LeavesAtOnce || _mode == ScreenMode.AskingToLeave;
             _mode = ScreenMode.AskingToLeave;
             return;
         }
@@ -49,9 +50,9 @@ internal sealed class Desk(Talk talk)
         if (talk.IsOver)
         {
             // Not any key: what is typed ahead would wipe the outcome away unread.
-            IsFinished = key == Key.Enter;
+            _isFinished = key == Key.Enter;
         }
-        else if (WordKeys.Of(key) is { } wordKey)
+        else if (Of(key) is { } wordKey)
         {
             Say(wordKey.Word);
         }
@@ -79,11 +80,14 @@ internal sealed class Desk(Talk talk)
         _mode = ScreenMode.Talking;
         return before switch
         {
-            ScreenMode.AskingToLeave => WordKeys.Of(key) is null,
-            ScreenMode.Helping => WordKeys.Of(key) is null && Typed(key) is null,
+            ScreenMode.AskingToLeave => Of(key) is null,
+            ScreenMode.Helping => Of(key) is null && Typed(key) is null,
             _ => false,
         };
     }
+
+    /// <summary>The function key; null where it is none.</summary>
+    private WordKey? Of(Key key) => talk.Keys.FirstOrDefault(one => one.Key == key);
 
     private bool Scrolled(Key key)
     {

@@ -1,5 +1,7 @@
 using System.Runtime.InteropServices;
+using Panside.Guide.Debriefing;
 using Panside.Guide.Lines;
+using Panside.Screen.Replaying;
 using Terminal.Gui.App;
 
 namespace Panside.Screen;
@@ -19,6 +21,23 @@ public static class FullScreen
     public static OverLine? Run(IConversation conversation, TimeProvider clock, int statusIfHungUp)
     {
         var talk = new Talk(conversation, clock);
+        Show(talk, talk.Start, statusIfHungUp);
+        return talk.Outcome;
+    }
+
+    /// <summary>Plays a past boil until it is left; nothing can be said to it.</summary>
+    /// <param name="boil">The boil.</param>
+    /// <param name="start">How it begins.</param>
+    /// <param name="clock">What time it is; only how it passes counts.</param>
+    /// <param name="statusIfHungUp">The exit status where the terminal is gone.</param>
+    public static void Replay(PastBoil boil, ReplayStart start, TimeProvider clock, int statusIfHungUp)
+    {
+        var talk = new ReplayTalk(boil, start, clock);
+        Show(talk, talk.Start, statusIfHungUp);
+    }
+
+    private static void Show(ITalk talk, Action start, int statusIfHungUp)
+    {
         using var app = Application.Create(new MonotonicTime(TimeProvider.System));
         app.Init();
         app.Driver!.Force16Colors = true;
@@ -38,8 +57,7 @@ public static class FullScreen
         using var quit = PosixSignalRegistration.Create(PosixSignal.SIGQUIT, Leave);
         using var watch = TerminalWatch.Start(() => Environment.Exit(statusIfHungUp));
         using var window = new ScreenWindow(talk, new(Palette.AsksForColor));
-        talk.Start();
+        start();
         app.Run(window);
-        return talk.Outcome;
     }
 }

@@ -11,16 +11,14 @@ namespace Panside.Screen;
 /// <summary>The one view: copies the painted frame to the terminal, and hands keys on.</summary>
 internal sealed class ScreenWindow : Window
 {
-    private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(1);
-
-    private readonly Talk _talk;
+    private readonly ITalk _talk;
     private readonly Desk _desk;
     private readonly Palette _palette;
     private Frame? _shown;
     private object? _looking;
 
     /// <summary>A window on a conversation.</summary>
-    public ScreenWindow(Talk talk, Palette palette)
+    public ScreenWindow(ITalk talk, Palette palette)
     {
         (_talk, _desk, _palette) = (talk, new(talk), palette);
         BorderStyle = LineStyle.None;
@@ -39,7 +37,7 @@ internal sealed class ScreenWindow : Window
         base.OnIsRunningChanged(newIsRunning);
         if (newIsRunning)
         {
-            _looking = App!.AddTimeout(LookEvery, () =>
+            _looking = App!.AddTimeout(_talk.LookEvery, () =>
             {
                 _talk.Check();
                 return Refresh();

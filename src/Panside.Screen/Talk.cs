@@ -1,11 +1,12 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 using Panside.Screen.Painting;
+using Panside.Screen.Typing;
 
 namespace Panside.Screen;
 
 /// <summary>Sends lines through the door and keeps what was said. The same lines go through it as from the face of plain lines.</summary>
-internal sealed class Talk(IConversation door, TimeProvider clock)
+internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
 {
     private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(5);
 
@@ -22,6 +23,21 @@ internal sealed class Talk(IConversation door, TimeProvider clock)
 
     /// <summary>Whether the session is over.</summary>
     public bool IsOver => door.State.IsOver;
+
+    /// <inheritdoc/>
+    public bool LeavesAtOnce => IsOver;
+
+    /// <inheritdoc/>
+    public bool IsLeft => false;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<WordKey> Keys => WordKeys.All;
+
+    /// <inheritdoc/>
+    TimeSpan ITalk.LookEvery => TimeSpan.FromSeconds(1);
+
+    /// <inheritdoc/>
+    public ReplaySight? Replay => null;
 
     /// <summary>The outcome; null before the end.</summary>
     public OverLine? Outcome { get; private set; }

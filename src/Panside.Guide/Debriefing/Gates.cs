@@ -16,7 +16,7 @@ internal sealed record Gate(string Name, string? Missed, string NextTime)
     public static IReadOnlyList<Gate> Of(Course course, SessionState state, Setting setting)
     {
         var now = new Situation(setting, state);
-        return
+        Gate[] gates =
         [
             new("no scorched smell", course.Scorched is { } smell ? $"it smelled scorched at {Clock(smell)}" : null,
                 "At the first strange smell pour sap in, then think. Clean the pan before it boils again."),
@@ -32,6 +32,9 @@ internal sealed record Gate(string Name, string? Missed, string NextTime)
                 "Look at coals and boil before you go."),
             new("left when it was clear", state.IsSafe ? null : "it was not clear to leave", "Stay until it is clear, or have somebody stay."),
         ];
+
+        // Of a boil brought in from a table nobody was asked whether it was clear to leave.
+        return setting.Header.Imported && !state.IsSafe ? gates[..^1] : gates;
     }
 
     private static string Clock(Moment at) => at.Time.ToString("HH:mm", CultureInfo.InvariantCulture);

@@ -59,6 +59,9 @@ public sealed record SessionHeader(
 {
     /// <summary>What past boils had taught of the rig when the session began, as its file has it; null where nothing was learned.</summary>
     public string? LearnedText { get; init; }
+
+    /// <summary>Whether it was brought in from a table: nobody was asked whether it was clear to leave.</summary>
+    public bool Imported { get; init; }
 }
 
 /// <summary>What is asked.</summary>
@@ -127,6 +130,9 @@ public sealed record Outcome(
 
     /// <summary>From lighting the fire to the last wood.</summary>
     public Measure? FiredMinutes { get; init; }
+
+    /// <summary>Whether anything could be said of how safe it was left: of a boil brought in from a table it cannot.</summary>
+    public bool Judged { get; init; } = true;
 }
 
 /// <summary>The actions that advice can name.</summary>

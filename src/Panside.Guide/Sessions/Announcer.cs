@@ -11,6 +11,12 @@ internal sealed class Announcer(Setting setting)
     /// <summary>How long a watch that nobody answers keeps the others waiting.</summary>
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(5);
 
+    /// <summary>An interruption shorter than this is not told of.</summary>
+    private static readonly TimeSpan Short = TimeSpan.FromMinutes(1);
+
+    /// <summary>After a longer one the pan is looked at first: a blower empties a pan whose float hangs in 25 minutes.</summary>
+    private static readonly TimeSpan Long = TimeSpan.FromMinutes(15);
+
     /// <summary>What is asked in an emergency is asked again after this time.</summary>
     private static readonly TimeSpan Cry = TimeSpan.FromMinutes(4);
 
@@ -79,8 +85,40 @@ internal sealed class Announcer(Setting setting)
         }
     }
 
+    /// <summary>
+    /// Goes on after an interruption: how long it was, and the open prompt again. After a long one over a fire the depth comes
+    /// first: nobody has seen the pan meanwhile. A step keeps its place, for what was begun is to be ended; then the depth is
+    /// told of and not asked.
+    /// </summary>
+    /// <param name="turn">The turn.</param>
+    /// <param name="left">When the last line before the interruption was said.</param>
+    public void GoOn(Turn turn, Moment? left)
+    {
+        var away = left is { } last ? turn.State.Now!.Value.Time - last.Time : TimeSpan.Zero;
+        if (away < Short)
+        {
+            Repeat(turn);
+            return;
+        }
+
+        var step = setting.Flow.Steps[turn.State.Step];
+        var isUnseen = away >= Long && turn.Now.IsLit && turn.State.Doubted is null;
+        var depth = isUnseen && (turn.State.Open is null || turn.State.Open.Step != step.Id)
+            ? step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)).FirstOrDefault(watch => watch.Ask == ReadingName.PanDepth.Code && IsDue(turn, watch))
+            : null;
+        turn.Tell($"Away {Words.Amount.Minutes(away.TotalMinutes)}." + (isUnseen && depth is null ? " Look at the pan first: type its depth." : ""));
+        if (depth is not null)
+        {
+            Ask(turn, depth);
+        }
+        else
+        {
+            Repeat(turn);
+        }
+    }
+
     /// <summary>Asks the open prompt again, with what belongs to it.</summary>
-    public void Repeat(Turn turn)
+    private void Repeat(Turn turn)
     {
         if (turn.State.Open is not { } open)
         {

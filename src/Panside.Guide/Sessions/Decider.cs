@@ -81,7 +81,7 @@ public sealed class Decider
         _announcer.Phase(turn, line is Resumed ? null : phaseBefore);
         if (line is Resumed)
         {
-            _announcer.Repeat(turn);
+            _announcer.GoOn(turn, state.Now);
         }
 
         // In danger, what to do comes before everything else.

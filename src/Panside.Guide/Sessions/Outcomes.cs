@@ -28,7 +28,9 @@ internal static class Outcomes
             ? Rounded(new(state.Totals.MeasuredLiterBrix / state.Totals.MeasuredLiters, Unit.Brix))
             : (Measure?)null;
         var minutes = state.Started is { } started ? state.MinutesSince(started) : 0;
-        var text = safe
+        var judged = safe || !setting.Header.Imported;
+        var text = !judged ? "Brought in from a table: whether it was clear to leave was not judged."
+            : safe
             ? $"Done in {Amount.Minutes(minutes)}. The pan keeps {Amount.Shown(units.From(state.Rig.Pan))}; leave it covered."
             : "Ended without being clear to leave. Let someone go back and look at the pan's depth as soon as it is safe.";
         return new(
@@ -47,6 +49,7 @@ internal static class Outcomes
             PanBrix = Rounded(new(double.Max(state.Rigs.ExpectedPanSugar.Mean, 0), Unit.Brix)),
             WaterBoiled = Liters(state.Rig.Evaporated.Liters),
             FiredMinutes = Fired(state),
+            Judged = judged,
         };
     }
 

@@ -20,6 +20,10 @@ public sealed class Session
         State = _evolver.Start;
     }
 
+    /// <summary>A session that stands at a state, to be looked at or gone on with from there.</summary>
+    public Session(Setting setting, SessionState state)
+        : this(setting) => State = state;
+
     /// <summary>What it runs on.</summary>
     public Setting Setting { get; }
 

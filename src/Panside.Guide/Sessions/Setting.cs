@@ -29,7 +29,8 @@ public sealed class Setting
     /// <param name="program">Name and version.</param>
     /// <param name="practice">Whether the rig is simulated.</param>
     /// <param name="learned">What past boils have taught of the rig; null where nothing was learned.</param>
-    public Setting(Flow flow, Rig rig, Guidance guidance, string program, bool practice = false, LearnedRig? learned = null)
+    /// <param name="imported">Whether the boil is brought in from a table.</param>
+    public Setting(Flow flow, Rig rig, Guidance guidance, string program, bool practice = false, LearnedRig? learned = null, bool imported = false)
     {
         (Flow, Rig, Guidance, Learned) = (flow, rig, guidance, learned);
         Machine = new(flow);
@@ -42,6 +43,7 @@ public sealed class Setting
             program, flow.Name, flow.Hash, rig.Name, rig.Text, guidance == Guidance.Beginner ? "beginner" : "practised", practice)
         {
             LearnedText = learned?.Text,
+            Imported = imported,
         };
     }
 

@@ -24,11 +24,34 @@ internal sealed record Asked(string Action, Tone Tone, IReadOnlyList<string> Rea
             return new(now.Setting.Header.Practice ? LeavingPractice : Leaving, Tone.Doubt, [], HowToLeave);
         }
 
+        if (picture.Replay is { } replay)
+        {
+            return InReplay(now, picture, replay);
+        }
+
         if (now.State.IsOver)
         {
             return new("This boil is over. Press Enter to leave.", Tone.Strong, [], "");
         }
 
+        return AtBoil(now, picture);
+    }
+
+    /// <summary>What was asked then stands where it stood; what was typed at the replay is answered in the row of the hint.</summary>
+    private static Asked InReplay(Situation now, ScreenPicture picture, ReplaySight replay)
+    {
+        var asked = now.State.IsOver ? new("This boil is over.", Tone.Strong, [], "") : AtBoil(now, picture);
+        var isWaiting = now.State is { Open: not null, IsOver: false };
+        return asked with
+        {
+            Hint = replay.Reply.Length > 0 ? "- " + replay.Reply
+                : replay.IsAtEnd ? "- The record ends here. 'back 10', 'start', or Ctrl-C to leave."
+                : isWaiting ? asked.Hint : "",
+        };
+    }
+
+    private static Asked AtBoil(Situation now, ScreenPicture picture)
+    {
         var asked = now.State.Open is { } open ? Of(now, open) : Resting(now);
         if (now.State.Doubted is not { } doubted)
         {

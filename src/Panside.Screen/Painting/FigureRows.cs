@@ -12,7 +12,7 @@ internal static class FigureRows
     private const int ValueWidth = 8;
 
     /// <summary>The rows.</summary>
-    public static IEnumerable<PanelRow> Of(Situation now)
+    public static IEnumerable<PanelRow> Of(Situation now, ReplaySight? replay)
     {
         yield return Read(now, "Tank", ReadingName.TankVolume);
         if (now.State.Last(ReadingName.TankVolume) is not null && now.IsLit)
@@ -33,6 +33,10 @@ internal static class FigureRows
         {
             var least = likely < worst ? Times.Number(likely) + ", " : "";
             yield return PanelRow.Of("Boils away", LabelWidth, $"{least}up to {Amount.Shown(new(worst, unit))}", PanelRow.Deciding);
+            foreach (var came in ReplaySight.Row(replay, Forecasts.Residual, LabelWidth))
+            {
+                yield return came;
+            }
         }
     }
 

@@ -12,11 +12,11 @@ internal static class HelpPage
         var asked = Asked.Of(new Situation(picture.Setting, picture.State), picture with { Mode = ScreenMode.Talking });
         List<StyledLine> rows =
         [
-            StyledLine.Of($" HELP{TopRow.Practice(picture.Setting, "   ")}   any key goes back", Tone.Bar),
-            .. Wrapped(asked.Action, width, Tone.Strong),
-            .. Wrapped(asked.Hint, width, Tone.Plain),
+            StyledLine.Of($" HELP{TopRow.Marks(picture, "   ")}   any key goes back", Tone.Bar),
+            .. picture.Replay is null ? Wrapped(asked.Action, width, Tone.Strong) : [],
+            .. picture.Replay is null ? Wrapped(asked.Hint, width, Tone.Plain) : [],
             StyledLine.Of("Keys", Tone.Strong),
-            .. WordKeys.All.Select(key => StyledLine.Of($"  {key.Name}  {Columns.Pad(key.Word, 10)} {key.Meaning}")),
+            .. picture.Keys.Select(key => StyledLine.Of($"  {Columns.Pad(key.Name, 3)} {Columns.Pad(key.Word, 10)} {key.Meaning}")),
             StyledLine.Of("  Up, Down: lines typed before.  PageUp, PageDown: scroll.  Ctrl-C: leave."),
             StyledLine.Of("Words to type, then Enter", Tone.Strong),
             .. picture.Told.SelectMany(line => Wrapped("  " + line.Text, width, Tone.Plain)),

@@ -4,11 +4,13 @@ namespace Panside.Screen.Painting;
 internal static class InputRow
 {
     private const string Label = "You: ";
+    private const string ReplayLabel = "Replay: ";
 
     /// <summary>The row and the caret's column.</summary>
-    public static (StyledLine Row, int Caret) Of(string typed, int caret, int width, string before = "")
+    public static (StyledLine Row, int Caret) Of(string typed, int caret, int width, string before = "", bool isReplay = false)
     {
-        var label = before.Length > 0 ? $"{before} {Label}" : Label;
+        var own = isReplay ? ReplayLabel : Label;
+        var label = before.Length > 0 ? $"{before} {own}" : own;
         label = width >= 4 * Label.Length ? Columns.Cut(label, width / 2) : "";
         var room = int.Max(width - label.Length - 1, 0);
         var from = 0;

@@ -8,17 +8,17 @@ internal static class KeyRow
     private const int HintsAtMost = 7;
 
     /// <summary>As many hints as fit, the most needed first.</summary>
-    public static StyledLine Of(int width)
+    public static StyledLine Of(int width, IReadOnlyList<WordKey> keys)
     {
-        var emergency = WordKeys.All[0];
-        var text = Hint(emergency);
-        foreach (var key in WordKeys.All.Skip(1).Select(Hint).Append("Ctrl-C Leave").Take(HintsAtMost - 1))
+        var first = keys[0];
+        var text = Hint(first);
+        foreach (var key in keys.Skip(1).Where(key => key.Hint.Length > 0).Select(Hint).Take(HintsAtMost - 2).Append("Ctrl-C Leave"))
         {
             var longer = text + "  " + key;
             text = longer.Length <= width ? longer : text;
         }
 
-        var strong = Hint(emergency).Length;
+        var strong = Hint(first).Length;
         return new StyledLine(new Piece(text[..strong], Tone.Strong), new Piece(text[strong..], Tone.Plain)).Fit(width);
     }
 

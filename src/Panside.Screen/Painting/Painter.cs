@@ -37,16 +37,16 @@ internal static class Painter
         var body = height - block.Count - 4;
         var right = Panel.WidthFor(width);
         var (rows, scroll) = ConversationRows.Of(picture.Said, asked.Stands, width - right - 1, body, picture.Scroll);
-        var column = Panel.Of(now, right, body);
-        var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width);
+        var column = Panel.Of(now, right, body, picture.Replay);
+        var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width, isReplay: picture.Replay is not null);
         return new(
             [
                 TopRow.Of(picture, width),
                 .. rows.Zip(column, (left, beside) => left.Fit(width - right).With(beside)),
-                Rule(width, scroll),
+                Rule(width, scroll, picture.Replay),
                 .. block,
                 input,
-                KeyRow.Of(width),
+                KeyRow.Of(width, picture.Keys),
             ],
             (caret, height - 2),
             scroll);
@@ -64,7 +64,7 @@ internal static class Painter
         var kept = block.Take(room).ToList();
         var (rows, scroll) = ConversationRows.Of(picture.Said, asked.Stands, width, room - kept.Count, picture.Scroll);
         var (input, caret) = InputRow.Of(
-            picture.Typed, picture.Caret, width, hasTop ? "" : TopRow.Practice(picture.Setting));
+            picture.Typed, picture.Caret, width, hasTop ? "" : TopRow.Marks(picture), picture.Replay is not null);
         return new(
             [
                 .. hasTop ? [TopRow.Of(picture, width)] : Array.Empty<StyledLine>(),
@@ -89,9 +89,9 @@ internal static class Painter
         ];
     }
 
-    private static StyledLine Rule(int width, int scroll)
+    private static StyledLine Rule(int width, int scroll, ReplaySight? replay)
     {
-        var below = scroll > 0 ? $"-- {scroll} rows below: PageDown " : "";
+        var below = (replay is null ? "" : $"-- {replay.Status} ") + (scroll > 0 ? $"-- {scroll} rows below: PageDown " : "");
         return StyledLine.Of(Columns.Cut(below + new string('-', width), width));
     }
 }

@@ -17,11 +17,11 @@ internal static class Panel
     };
 
     /// <summary>Exactly so many rows.</summary>
-    public static IReadOnlyList<StyledLine> Of(Situation now, int width, int height)
+    public static IReadOnlyList<StyledLine> Of(Situation now, int width, int height, ReplaySight? replay = null)
     {
         List<PanelRow> rows =
         [
-            .. StepRows.Of(now), PanelRow.Between, .. TimerRows.Of(now), PanelRow.Between, .. FigureRows.Of(now),
+            .. StepRows.Of(now), PanelRow.Between, .. TimerRows.Of(now, replay), PanelRow.Between, .. FigureRows.Of(now, replay),
         ];
         while (rows.Count > height && rows.Count > 0 && rows.Max(row => row.Rank) is var highest and > PanelRow.Deciding)
         {

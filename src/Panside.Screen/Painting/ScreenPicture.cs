@@ -1,5 +1,6 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
+using Panside.Screen.Typing;
 
 namespace Panside.Screen.Painting;
 
@@ -33,4 +34,11 @@ internal sealed record ScreenPicture(
     string Typed = "",
     int Caret = 0,
     int Scroll = 0,
-    ScreenMode Mode = ScreenMode.Talking);
+    ScreenMode Mode = ScreenMode.Talking)
+{
+    /// <summary>The function keys.</summary>
+    public IReadOnlyList<WordKey> Keys { get; init; } = WordKeys.All;
+
+    /// <summary>What is shown of a replay; null at a boil.</summary>
+    public ReplaySight? Replay { get; init; }
+}

@@ -9,7 +9,7 @@ internal static class TimerRows
     private const int LabelWidth = 11;
 
     /// <summary>The rows.</summary>
-    public static IEnumerable<PanelRow> Of(Situation now)
+    public static IEnumerable<PanelRow> Of(Situation now, ReplaySight? replay)
     {
         if (now.State.Now is not { } at || now.State.IsOver)
         {
@@ -37,28 +37,40 @@ internal static class TimerRows
             yield return Row("To read", $"{due.Name} {Times.To(at.Time, due.At)}", PanelRow.Useful);
         }
 
-        foreach (var row in isCalm ? Forecast(now) : [])
+        foreach (var row in isCalm ? Forecast(now, replay) : [])
         {
             yield return row;
         }
     }
 
-    private static IEnumerable<PanelRow> Forecast(Situation now)
+    private static IEnumerable<PanelRow> Forecast(Situation now, ReplaySight? replay)
     {
         var goesOn = !Dues.IsEnding(now);
         if (goesOn && Forecasts.One(now, Forecasts.ToDraw) is { P50: { } draw, P5: { } soon })
         {
             yield return Row("Next draw", Times.Forecast(draw, "least", soon), PanelRow.Useful);
+            foreach (var came in ReplaySight.Row(replay, Forecasts.ToDraw, LabelWidth))
+            {
+                yield return came;
+            }
         }
 
         if (goesOn && Forecasts.One(now, Forecasts.ToLastCharge) is { P50: { } charge, P5: { } soonest })
         {
             yield return Row("Last charge", Times.Forecast(charge, "least", soonest), PanelRow.Deciding);
+            foreach (var came in ReplaySight.Row(replay, Forecasts.ToLastCharge, LabelWidth))
+            {
+                yield return came;
+            }
         }
 
         if (now.IsHeld && Forecasts.One(now, Forecasts.ToStill) is { P50: { } still, P95: { } latest })
         {
             yield return Row("Pan still", (latest < 1 ? "" : "in ") + Times.Forecast(still, "most", latest), PanelRow.Deciding);
+            foreach (var came in ReplaySight.Row(replay, Forecasts.ToStill, LabelWidth))
+            {
+                yield return came;
+            }
         }
     }
 

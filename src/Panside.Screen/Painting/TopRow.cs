@@ -19,13 +19,17 @@ internal static class TopRow
     /// <summary>The word that no screen of a simulated rig is without; empty on a real one.</summary>
     public static string Practice(Setting setting, string before = "") => setting.Header.Practice ? before + Mark : "";
 
+    /// <summary>The words that a screen is never without: of a replay, of a simulated rig; empty at a boil.</summary>
+    public static string Marks(ScreenPicture picture, string before = "") =>
+        (picture.Replay is null ? "" : before + ReplaySight.Mark) + Practice(picture.Setting, picture.Replay is null ? before : "  ");
+
     /// <summary>The row.</summary>
     public static StyledLine Of(ScreenPicture picture, int width)
     {
         var (state, setting) = (picture.State, picture.Setting);
         var tone = IsEmergency(state, setting) ? Tone.Danger : Tone.Bar;
         var left = " " + Phase(state, setting).Replace('-', ' ').ToUpperInvariant();
-        left += Practice(setting, "   ");
+        left += Marks(picture, "   ");
         var clock = state.Now is { } now ? Entries.Clock(now) + " " : "";
         var since = state.Started is { } started ? $"{Times.Span(state.MinutesSince(started))} since start   " : "";
         foreach (var right in new[] { $"{setting.Header.Rig}   {since}{clock}", since + clock, clock })

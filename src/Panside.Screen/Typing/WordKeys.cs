@@ -26,7 +26,4 @@ internal static class WordKeys
         new(Key.F5, "F5", "wood", "Wood in", "a charge of wood went in"),
         new(Key.F8, "F8", "undo", "Undo", "takes the last thing back"),
     ];
-
-    /// <summary>The one of a key; null where it is none.</summary>
-    public static WordKey? Of(Key key) => All.FirstOrDefault(one => one.Key == key);
 }

@@ -28,13 +28,21 @@ internal static class BoilCommand
             var unfinished = isStream || arguments.Journal is not null
                 ? null
                 : UnfinishedBoil.In(Home.Of(arguments.Home).Sessions, TimeProvider.System.GetUtcNow());
+            var now = TimeProvider.System.GetUtcNow();
+            if (unfinished is not null && !Console.IsInputRedirected && !Console.IsOutputRedirected)
+            {
+                // A person is asked first; a script is told, for its first line is an answer to something else.
+                arguments = UnfinishedOffer.IsTaken(unfinished, now, Console.In, Console.Out) ? arguments with { Journal = unfinished } : arguments;
+                unfinished = null;
+            }
+
             var learning = Learning.Open(arguments.Rig, Home.Of(arguments.Home), parsed.GetValue(forget));
             var begun = arguments with { Learned = parsed.GetValue(learn) ? learning.Rig : null };
             if (!isStream)
             {
                 using var session = Opening.Open(begun);
-                var leftOver = arguments.Journal is null ? LeftOver.Of(Home.Of(arguments.Home), session.Setting, TimeProvider.System.GetUtcNow()) : null;
-                var offer = arguments.Journal is null ? RefresherOffer.Of(Home.Of(arguments.Home), TimeProvider.System.GetUtcNow()) : null;
+                var leftOver = arguments.Journal is null ? LeftOver.Of(Home.Of(arguments.Home), session.Setting, now) : null;
+                var offer = arguments.Journal is null ? RefresherOffer.Of(Home.Of(arguments.Home), now) : null;
                 return Talk(session, learning, isPlain, unfinished, leftOver ?? offer);
             }
 
@@ -55,7 +63,7 @@ internal static class BoilCommand
     public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null, string? leftOver = null)
     {
         var opening = string.Join(' ', new[] { learning.Notice, leftOver }.OfType<string>());
-        var status = Talk(session, plain, unfinished is null ? opening.Length > 0 ? opening : null : $"An unfinished boil is there. To go on with it: panside boil --journal {unfinished}");
+        var status = Talk(session, plain, unfinished is null ? opening.Length > 0 ? opening : null : $"{UnfinishedOffer.Told(unfinished, TimeProvider.System.GetUtcNow())}. To go on with it: panside boil --journal {unfinished}");
         if (learning.Keep(session) is { } taught)
         {
             Console.Out.WriteLine($"- {taught}");
@@ -67,9 +75,7 @@ internal static class BoilCommand
     private static int Talk(RecordedSession session, bool plain, string? notice)
     {
         var conversation = new RecordedConversation(session) { Notice = notice };
-        var screen = !plain && !Console.IsInputRedirected && !Console.IsOutputRedirected
-            && Environment.GetEnvironmentVariable("TERM") is not ("dumb" or null or "");
-        if (screen)
+        if (!plain && FullScreenFace.IsThere)
         {
             return FullScreenFace.Run(session, conversation, TimeProvider.System);
         }

@@ -31,4 +31,7 @@ internal sealed record GuidedArguments(string? Rig, string? Flow, string Guidanc
 {
     /// <summary>What past boils have taught of the rig; null where nothing is to be taken from them.</summary>
     public Guide.Rigs.LearnedRig? Learned { get; init; }
+
+    /// <summary>Whether the boil is brought in from a table.</summary>
+    public bool Imported { get; init; }
 }

@@ -3,7 +3,7 @@ using Panside.Journal;
 
 namespace Panside.Commands;
 
-/// <summary><c>panside</c> alone: goes on with an unfinished boil, else starts one; without a terminal it shows the help.</summary>
+/// <summary><c>panside</c> alone: offers to go on with an unfinished boil, else starts one; without a terminal it shows the help.</summary>
 internal static class HomeCommand
 {
     /// <summary>Runs it.</summary>
@@ -15,9 +15,9 @@ internal static class HomeCommand
         }
 
         var unfinished = Unfinished(Home.Of(null).Sessions);
-        if (unfinished is not null)
+        if (unfinished is not null && !UnfinishedOffer.IsTaken(unfinished, TimeProvider.System.GetUtcNow(), Console.In, Console.Out))
         {
-            Console.Out.WriteLine($"Going on with the unfinished boil {unfinished}. 'panside boil' starts a new one.");
+            unfinished = null;
         }
 
         var learning = Learning.Open(null, Home.Of(null));

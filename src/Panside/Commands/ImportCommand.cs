@@ -30,7 +30,7 @@ internal static class ImportCommand
 
         // Every row is read before the first one is taken: a faulty table leaves nothing behind.
         var lines = Lines(path);
-        using var session = Opening.Open(arguments);
+        using var session = Opening.Open(arguments with { Imported = true });
         var told = 0;
         foreach (var (line, raw, number) in lines)
         {
@@ -65,7 +65,7 @@ internal static class ImportCommand
         return true;
     }
 
-    /// <summary>A table that ends ends the boil; whether it was left safe, no table can say, and the outcome does not claim it.</summary>
+    /// <summary>A table that ends ends the boil; whether it was left safe, no table can say, and the outcome says that it was not judged.</summary>
     private static void End(RecordedSession session, Moment at)
     {
         if (!session.State.IsOver)

@@ -99,6 +99,11 @@ internal sealed class Learning
             return $"The rig's file cannot be read now: nothing is learned. {fault.Message.Split('\n')[0]}";
         }
 
+        if (StandsAgainst(setting) is { } reason)
+        {
+            return reason;
+        }
+
         var learned = LearnedFile.Write(setting.Rig, state.Rigs.Traits, setting.Learned, now.Time);
         try
         {
@@ -111,6 +116,35 @@ internal sealed class Learning
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             return $"What was learned cannot be kept ({fault.Message.TrimEnd('.')}). {learned.Says(setting.Learned)}";
+        }
+    }
+
+    /// <summary>
+    /// Why what is there already is left as it is; null where nothing is lost. A boil that did not begin with it holds less than
+    /// it: put in its place, it would wipe the earlier boils out.
+    /// </summary>
+    private string? StandsAgainst(Setting setting)
+    {
+        try
+        {
+            if (!File.Exists(_path))
+            {
+                return null;
+            }
+
+            var there = LearnedFile.Read(_path, File.ReadAllText(_path));
+            var isOfThisRig = there.Mark == RigMark.Of(setting.Rig);
+            return !isOfThisRig || there.Text == setting.Learned?.Text
+                ? null
+                : $"Kept as it was: what {(there.Boils == 1 ? "1 boil" : $"{there.Boils} boils")} before taught of this rig, since this boil did not begin with it; '--learn' begins with it and adds to it.";
+        }
+        catch (FaultyFileException fault)
+        {
+            return $"{fault.Faults[0]}. Nothing is learned while it stands there; mend or delete the file.";
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return $"{_path}: cannot be read ({fault.Message.TrimEnd('.')}). Nothing is learned.";
         }
     }
 

@@ -28,7 +28,7 @@ internal static class Opening
     /// <param name="practice">Whether the rig is simulated.</param>
     /// <param name="rig">The rig where the arguments name none; null for the one in the home folder, or the built-in one.</param>
     public static Setting SettingOf(GuidedArguments arguments, bool practice, Rig? rig = null) => new(
-        Library.Flow(arguments.Flow), (arguments.Rig is null ? rig : null) ?? Library.Rig(arguments.Rig, Home.Of(arguments.Home)), RigOptions.Meant(arguments.Guidance), Product.Name, practice, arguments.Learned);
+        Library.Flow(arguments.Flow), (arguments.Rig is null ? rig : null) ?? Library.Rig(arguments.Rig, Home.Of(arguments.Home)), RigOptions.Meant(arguments.Guidance), Product.Name, practice, arguments.Learned, arguments.Imported);
 
     /// <summary>Begins a record; between the look at its name and the first line another program may have begun the same.</summary>
     private static JournalFile Begin(string path)
@@ -70,7 +70,7 @@ internal static class Opening
 
         var guidance = RigOptions.Meant(header.Guidance);
         var learned = header.LearnedText is { } text ? LearnedFile.Read($"{path} (learned-file)", text) : null;
-        return new(flow, RigFile.Read($"{path} (rig)", header.RigText), guidance, header.Program, header.Practice, learned);
+        return new(flow, RigFile.Read($"{path} (rig)", header.RigText), guidance, header.Program, header.Practice, learned, header.Imported);
     }
 
     private static RecordedSession GoOn(string path, GuidedArguments arguments)

@@ -1,3 +1,4 @@
+using Panside.Guide.Debriefing;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 using Panside.Guide.Words;
@@ -13,6 +14,9 @@ internal sealed class PastSession(string path, Record record, Setting setting)
 
     /// <summary>The numbers of the lines that could not be read.</summary>
     public IReadOnlyList<int> Damaged => record.Damaged;
+
+    /// <summary>What a person should know before it is shown; null for nothing.</summary>
+    public string? Notice => Damaged.Count > 0 ? $"Damaged lines, left out: {string.Join(", ", Damaged.Take(10))}. 'panside check' tells more." : null;
 
     /// <summary>Its exchanges as text, each with its time; exchanges that say nothing to a person are left out.</summary>
     public IEnumerable<(Moment At, IReadOnlyList<string> Lines, Difference? Difference)> Told()
@@ -30,6 +34,9 @@ internal sealed class PastSession(string path, Record record, Setting setting)
             }
         }
     }
+
+    /// <summary>The whole boil, heard again; it has no exchange where no line has a good time.</summary>
+    public PastBoil Boil() => new(setting, Heard());
 
     /// <summary>Runs the record through the assistant again, to the first difference.</summary>
     /// <returns>The exit status.</returns>
@@ -61,6 +68,21 @@ internal sealed class PastSession(string path, Record record, Setting setting)
 
         output.WriteLine($"{lines} lines, no difference");
         return ExitStatus.Done;
+    }
+
+    private IEnumerable<(PastExchange, SessionState)> Heard()
+    {
+        Moment? now = null;
+        var session = new Session(setting);
+        foreach (var (exchange, answers, difference) in Rehearing.Of(session, record))
+        {
+            now = At(exchange) is { } at && !(at.Time < now?.Time) ? at : now;
+            if (now is { } time)
+            {
+                var said = Said(exchange);
+                yield return (new(exchange.LineNumber, time, exchange.Line, said.Length > 0 ? said : null, answers, difference?.LineNumber), session.State);
+            }
+        }
     }
 
     private static string Said(Exchange exchange) => exchange.Line switch

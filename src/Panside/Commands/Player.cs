@@ -1,4 +1,4 @@
-using System.Globalization;
+using Panside.Guide.Debriefing;
 using Panside.Guide.Lines;
 
 namespace Panside.Commands;
@@ -9,16 +9,17 @@ internal sealed class Player(TextWriter output, TextWriter errors, TimeProvider 
     /// <summary>Plays it.</summary>
     /// <param name="session">The session.</param>
     /// <param name="speed">How many times faster than it was; null to print it at once.</param>
-    /// <param name="to">Where to stop: a time of day, or a whole time; null for the end.</param>
+    /// <param name="from">Where to begin: a time of day, or a whole time; null for the beginning.</param>
+    /// <param name="to">Where to stop; null for the end.</param>
     /// <param name="stop">Ends it early.</param>
     /// <returns>The exit status.</returns>
-    /// <exception cref="UnusableException"><paramref name="to"/> is no time.</exception>
-    public int Play(PastSession session, double? speed, string? to, CancellationToken stop)
+    /// <exception cref="UnusableException"><paramref name="from"/> or <paramref name="to"/> is no time.</exception>
+    public int Play(PastSession session, double? speed, string? from, string? to, CancellationToken stop)
     {
-        var end = to is null ? (DateTimeOffset?)null : End(to, session.Start);
+        var (begin, end) = (TimeOf("--from", from, session.Start), TimeOf("--to", to, session.Start));
         Moment? last = null;
         var isAnother = false;
-        foreach (var (at, lines, difference) in session.Told().TakeWhile(told => !(told.At.Time > end)))
+        foreach (var (at, lines, difference) in session.Told().SkipWhile(told => told.At.Time < Minute(begin)).TakeWhile(told => !(told.At.Time > end)))
         {
             if (speed is { } times && last is { } before && !Wait((at.Time - before.Time) / times, stop))
             {
@@ -42,7 +43,7 @@ internal sealed class Player(TextWriter output, TextWriter errors, TimeProvider 
 
         if (last is null)
         {
-            errors.WriteLine(session.Start is { } start ? $"Nothing was said until then; the session begins at {start.Written}." : "The record holds no line with a time.");
+            errors.WriteLine(session.Start is { } start ? $"Nothing was said then; the session begins at {start.Written}." : "The record holds no line with a time.");
         }
 
         if (isAnother)
@@ -50,31 +51,24 @@ internal sealed class Player(TextWriter output, TextWriter errors, TimeProvider 
             errors.WriteLine("Some answers were others when this was recorded; shown is what the assistant says now. '--verify' names the first.");
         }
 
-        if (session.Damaged.Count > 0)
+        if (session.Notice is { } notice)
         {
-            errors.WriteLine($"Damaged lines, left out: {string.Join(", ", session.Damaged.Take(10))}. 'panside check' tells more.");
+            errors.WriteLine(notice);
         }
 
         return ExitStatus.Done;
     }
 
-    /// <summary>A time of day is the first one after the session's start, on its own clock.</summary>
-    private static DateTimeOffset End(string to, Moment? start)
-    {
-        if (Moment.Read(to) is { } moment)
-        {
-            return moment.Time;
-        }
+    /// <summary>A time in a session as an option names it; null where it names none.</summary>
+    /// <exception cref="UnusableException">It is no time.</exception>
+    public static DateTimeOffset? TimeOf(string option, string? text, Moment? start) => text is null
+        ? null
+        : TimeInBoil.Read(text, start)
+            ?? throw new UnusableException($"{option} is '{text}'. Expected a time of day like 17:05, or a whole one like 2031-03-08T17:05:00-05:00.");
 
-        if (start is not { } first || !TimeOnly.TryParseExact(to, ["H:mm", "HH:mm"], CultureInfo.InvariantCulture, DateTimeStyles.None, out var time))
-        {
-            throw new UnusableException($"--to is '{to}'. Expected a time of day like 17:05, or a whole one like 2031-03-08T17:05:00-05:00.");
-        }
-
-        var minute = first.Time.AddTicks(-(first.Time.TimeOfDay.Ticks % TimeSpan.TicksPerMinute));
-        var wait = time - TimeOnly.FromTimeSpan(minute.TimeOfDay);
-        return minute + wait + TimeSpan.FromSeconds(59.999);
-    }
+    /// <summary>The beginning of a minute that was named as its end.</summary>
+    public static DateTimeOffset? Minute(DateTimeOffset? time) =>
+        time is { } named ? named.AddTicks(-(named.Ticks % TimeSpan.TicksPerMinute)) : null;
 
     private bool Wait(TimeSpan pause, CancellationToken stop)
     {

@@ -9,7 +9,7 @@ internal static class RecordKeys
 
     private static readonly FrozenDictionary<string, string[]> Below = new Dictionary<string, string[]>
     {
-        ["session"] = ["program", "flow", "flow-hash", "guidance", "practice", "rig", "rig-file", "learned-file"],
+        ["session"] = ["program", "flow", "flow-hash", "guidance", "practice", "rig", "rig-file", "learned-file", "imported"],
         ["prompt"] = ["step", "ask", "unit", "text", "because", "low", "high", "last", "last-minutes", "choices"],
         ["advice"] = ["action", "urgency", "text", "because", "forecast"],
         ["advice forecast"] = Forecast,
@@ -22,7 +22,7 @@ internal static class RecordKeys
         ["over"] =
         [
             "sap-used", "syrup-made", "syrup-brix", "wood", "minutes", "pan-volume", "tank-volume", "sap-brix", "pan-brix",
-            "water-boiled", "fired-minutes", "safe", "text", "skipped",
+            "water-boiled", "fired-minutes", "safe", "judged", "text", "skipped",
         ],
     }.ToFrozenDictionary();
 

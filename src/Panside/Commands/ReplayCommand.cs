@@ -1,6 +1,9 @@
 using System.CommandLine;
 using Panside.Faces;
+using Panside.Guide.Debriefing;
 using Panside.Journal;
+using Panside.Screen;
+using Panside.Screen.Replaying;
 
 namespace Panside.Commands;
 
@@ -8,42 +11,93 @@ namespace Panside.Commands;
 internal static class ReplayCommand
 {
     private const double DefaultSpeed = 60;
+    private const double DefaultScreenSpeed = 16;
 
     /// <summary>The command with its options.</summary>
     public static Command Create()
     {
         var file = new Argument<string>("FILE") { Description = "The session's record." };
         var plain = new Option<bool>("--plain") { Description = "Print it as lines of text; at once, unless a speed is named." };
-        var speed = new Option<double?>("--speed") { Description = $"Play at N times real time; {DefaultSpeed} unless said.", HelpName = "N" };
-        var to = new Option<string?>("--to") { Description = "Stop at a time: 17:05, or 2031-03-08T17:05:00-05:00.", HelpName = "TIME" };
+        var speed = new Option<double?>("--speed") { Description = $"Play at N times real time. On the screen {ReplaySpeed.Slowest} to {ReplaySpeed.Fastest}, {DefaultScreenSpeed} unless said.", HelpName = "N" };
+        var from = new Option<string?>("--from") { Description = "Begin at a time: 17:05, or 2031-03-08T17:05:00-05:00.", HelpName = "TIME" };
+        var to = new Option<string?>("--to") { Description = "Stop at a time. On the screen without --from: open there.", HelpName = "TIME" };
+        var moments = new Option<bool>("--moments") { Description = "Print its alarms and draws only, each with what was forecast then beside what came." };
         var verify = new Option<bool>("--verify") { Description = "Run the record through the assistant again; the first difference ends with status 1." };
         var flow = new Option<string?>("--flow") { Description = "The flow that it was made with. Without it: the built-in flow for a divided pan.", HelpName = "FILE" };
-        var command = new Command("replay", "Plays a past session.") { file, plain, speed, to, verify, flow };
-        command.SetAction(parsed =>
-        {
-            var (path, times, until) = (parsed.GetValue(file)!, parsed.GetValue(speed), parsed.GetValue(to));
-            if (parsed.GetValue(verify) && (parsed.GetValue(plain) || times is not null || until is not null))
-            {
-                throw new UnusableException("--verify shows nothing of the session; leave out --plain, --speed and --to.");
-            }
-
-            if (times is not null and not (>= 0.25 and <= 3600))
-            {
-                throw new UnusableException($"--speed is {times}. Expected 0.25 to 3600 times real time.");
-            }
-
-            var record = Record.Of(RecordBytes.Lines(GivenFile.Read(path)));
-            var session = new PastSession(path, record, Opening.SettingOf(path, record, parsed.GetValue(flow)));
-            if (parsed.GetValue(verify))
-            {
-                return session.Verify(Console.Out, Console.Error);
-            }
-
-            var atOnce = parsed.GetValue(plain) || Console.IsOutputRedirected;
-            using var interrupt = new Interrupt();
-            return new Player(Console.Out, Console.Error, TimeProvider.System)
-                .Play(session, times ?? (atOnce ? null : DefaultSpeed), until, interrupt.Token);
-        });
+        var command = new Command("replay", "Plays a past session. Nothing is written to its record.") { file, plain, speed, from, to, moments, verify, flow };
+        command.SetAction(parsed => Run(
+            new(
+                parsed.GetValue(file)!, parsed.GetValue(plain), parsed.GetValue(speed), parsed.GetValue(from), parsed.GetValue(to),
+                parsed.GetValue(moments), parsed.GetValue(verify)),
+            parsed.GetValue(flow)));
         return command;
+    }
+
+    private static int Run(Arguments asked, string? flow)
+    {
+        if (asked.Verify && (asked.Plain || asked.Moments || asked.Speed is not null || asked.From is not null || asked.To is not null))
+        {
+            throw new UnusableException("--verify shows nothing of the session; leave out --plain, --moments, --speed, --from and --to.");
+        }
+
+        if (asked.Moments && asked.Speed is not null)
+        {
+            throw new UnusableException("--moments are printed at once; leave out --speed.");
+        }
+
+        if (asked.Speed is not null and not (>= 0.25 and <= 3600))
+        {
+            throw new UnusableException($"--speed is {asked.Speed}. Expected 0.25 to 3600 times real time.");
+        }
+
+        var record = Record.Of(RecordBytes.Lines(GivenFile.Read(asked.Path)));
+        var session = new PastSession(asked.Path, record, Opening.SettingOf(asked.Path, record, flow));
+        if (asked.Verify)
+        {
+            return session.Verify(Console.Out, Console.Error);
+        }
+
+        if (asked.Moments)
+        {
+            foreach (var line in PastMoments.Of(Boil(session, asked.Path), Player.Minute(asked.Begin(session)), asked.End(session)))
+            {
+                Console.Out.WriteLine(line);
+            }
+
+            return ExitStatus.Done;
+        }
+
+        return !asked.Plain && FullScreenFace.IsThere ? OnScreen(session, asked) : InLines(session, asked);
+    }
+
+    private static int OnScreen(PastSession session, Arguments asked)
+    {
+        var speed = asked.Speed ?? DefaultScreenSpeed;
+        if (!ReplaySpeed.IsOne(speed))
+        {
+            throw new UnusableException($"--speed is {speed}. On the screen expected {ReplaySpeed.Slowest} to {ReplaySpeed.Fastest}; faster in lines, with --plain.");
+        }
+
+        var start = new ReplayStart(speed, Player.Minute(asked.Begin(session)), asked.End(session), session.Notice);
+        FullScreen.Replay(Boil(session, asked.Path), start, TimeProvider.System, ExitStatus.Interrupted);
+        return ExitStatus.Done;
+    }
+
+    private static int InLines(PastSession session, Arguments asked)
+    {
+        var atOnce = asked.Plain || Console.IsOutputRedirected;
+        using var interrupt = new Interrupt();
+        return new Player(Console.Out, Console.Error, TimeProvider.System)
+            .Play(session, asked.Speed ?? (atOnce ? null : DefaultSpeed), asked.From, asked.To, interrupt.Token);
+    }
+
+    private static PastBoil Boil(PastSession session, string path) =>
+        session.Boil() is { Exchanges.Count: > 0 } boil ? boil : throw new UnusableException($"{path}: the record holds no line with a time. 'panside check {path}' tells more.");
+
+    private sealed record Arguments(string Path, bool Plain, double? Speed, string? From, string? To, bool Moments, bool Verify)
+    {
+        public DateTimeOffset? Begin(PastSession session) => Player.TimeOf("--from", From, session.Start);
+
+        public DateTimeOffset? End(PastSession session) => Player.TimeOf("--to", To, session.Start);
     }
 }

@@ -10,6 +10,10 @@ namespace Panside.Faces;
 /// <summary>The conversation on the whole terminal: the screen looks at the recorded session through a door of its own.</summary>
 internal static class FullScreenFace
 {
+    /// <summary>Whether there is a terminal that can show it.</summary>
+    public static bool IsThere => !Console.IsInputRedirected && !Console.IsOutputRedirected
+        && Environment.GetEnvironmentVariable("TERM") is not ("dumb" or null or "");
+
     /// <summary>Runs until the session is over or it is left, then says on the normal screen what came of it.</summary>
     /// <returns>The exit status.</returns>
     public static int Run(RecordedSession session, RecordedConversation conversation, TimeProvider clock)

@@ -25,6 +25,9 @@ internal sealed record BookedBoil
     /// <summary>Whether it ended safe.</summary>
     public bool IsSafe { get; init; }
 
+    /// <summary>Whether that could be judged: of a boil brought in from a table it could not.</summary>
+    public bool IsJudged { get; init; }
+
     /// <summary>Sap used.</summary>
     public Volume? Sap { get; init; }
 
@@ -150,6 +153,7 @@ internal sealed record SeasonBook(IReadOnlyList<BookedBoil> Boils, UnitSystem Un
             Rig = rig.Name,
             HasEnded = outcome is not null,
             IsSafe = outcome?.Safe ?? false,
+            IsJudged = outcome?.Judged ?? true,
             Sap = outcome?.SapUsed is { } sap ? units.Volume(sap) : null,
             SapBrix = outcome?.SapBrix?.Value,
             Syrup = outcome?.SyrupMade is { } syrup ? units.Volume(syrup) : null,

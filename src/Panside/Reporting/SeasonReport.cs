@@ -93,7 +93,7 @@ internal static class SeasonReport
     private static string Summary(SeasonBook book, IReadOnlyList<SeasonColumn> columns, string boils)
     {
         string Total(string key) => columns.First(column => column.Key == key) is { Total: { } total } column ? $"{column.Shown(total)} {column.Unit}" : "not known";
-        var unsafely = book.Boils.Count(boil => boil is { HasEnded: true, IsSafe: false });
+        var unsafely = book.Boils.Count(boil => boil is { HasEnded: true, IsSafe: false, IsJudged: true });
         var open = book.Boils.Count(boil => !boil.HasEnded);
         return $"{boils}: {Total("sap")} of sap at {Total("sap-brix")} made {Total("syrup")} of syrup, {Total("yield")} of what the sap holds; "
             + $"{Total("hours")}, {Total("wood")} of wood, {Total("rate")}."
@@ -106,5 +106,5 @@ internal static class SeasonReport
 
     private static string Date(BookedBoil boil) => boil.Begin.Time.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static string End(BookedBoil boil) => boil.HasEnded ? boil.IsSafe ? "safe" : "unsafe" : "no";
+    private static string End(BookedBoil boil) => !boil.HasEnded ? "no" : boil.IsSafe ? "safe" : boil.IsJudged ? "unsafe" : "not judged";
 }

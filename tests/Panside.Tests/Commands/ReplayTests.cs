@@ -73,7 +73,7 @@ public class ReplayTests
         var clock = new FakeTimeProvider();
         var start = clock.GetUtcNow();
         using var output = new StringWriter { NewLine = "\n" };
-        var play = Task.Run(() => new Player(output, TextWriter.Null, clock).Play(Recorded.Past(Boil), 60, null, CancellationToken.None), TestContext.Current.CancellationToken);
+        var play = Task.Run(() => new Player(output, TextWriter.Null, clock).Play(Recorded.Past(Boil), 60, null, null, CancellationToken.None), TestContext.Current.CancellationToken);
         while (!play.IsCompleted)
         {
             await Task.Delay(1, TestContext.Current.CancellationToken);
@@ -91,7 +91,7 @@ public class ReplayTests
     {
         using var stopped = new CancellationTokenSource();
         stopped.Cancel();
-        Assert.Equal(130, new Player(TextWriter.Null, TextWriter.Null, new FakeTimeProvider()).Play(Recorded.Past(Boil), 1, null, stopped.Token));
+        Assert.Equal(130, new Player(TextWriter.Null, TextWriter.Null, new FakeTimeProvider()).Play(Recorded.Past(Boil), 1, null, null, stopped.Token));
     }
 
     [Fact]
@@ -172,7 +172,7 @@ public class ReplayTests
     {
         using var output = new StringWriter { NewLine = "\n" };
         using var errors = new StringWriter { NewLine = "\n" };
-        return (new Player(output, errors, TimeProvider.System).Play(Recorded.Past(record), null, to, CancellationToken.None), output.ToString(), errors.ToString());
+        return (new Player(output, errors, TimeProvider.System).Play(Recorded.Past(record), null, null, to, CancellationToken.None), output.ToString(), errors.ToString());
     }
 
     private static (int Exit, string Said, string Errors) Run(params string[] arguments)

@@ -27,6 +27,32 @@ public sealed class UnfinishedBoilTests : IDisposable
         Assert.Null(UnfinishedBoil.In(_scratch.Folder, Now));
     }
 
+    [Theory]
+    [InlineData(0.7, "42 minutes")]
+    [InlineData(1, "1 hour")]
+    [InlineData(72, "3 days")]
+    public void It_is_told_how_long_ago_it_was_left(double hours, string ago)
+    {
+        var path = Record("open.jsonl", hours, over: false);
+        Assert.Equal($"An unfinished boil was left {ago} ago: {path}", UnfinishedOffer.Told(path, Now));
+    }
+
+    [Theory]
+    [InlineData("yes\n", true, 1)]
+    [InlineData("\n", true, 1)]
+    [InlineData("no\n", false, 1)]
+    [InlineData("tank 3\nY\n", true, 2)]
+    [InlineData("what\n", false, 2)]
+    public void It_is_asked_until_it_is_answered_and_the_end_of_the_input_begins_another(string typed, bool taken, int asked)
+    {
+        var path = Record("open.jsonl", 1, over: false);
+        using var output = new StringWriter { NewLine = "\n" };
+        using var input = new StringReader(typed);
+        Assert.Equal(taken, UnfinishedOffer.IsTaken(path, Now, input, output));
+        Assert.StartsWith($"> An unfinished boil was left 1 hour ago: {path}. Go on with it?\n  [yes goes on,", output.ToString(), StringComparison.Ordinal);
+        Assert.Equal(asked, output.ToString().Split("[yes goes on").Length - 1);
+    }
+
     [Fact]
     public void No_folder_is_no_fault() => Assert.Null(UnfinishedBoil.In(Path.Combine(_scratch.Folder, "none"), Now));
 

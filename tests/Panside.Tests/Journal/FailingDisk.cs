@@ -18,8 +18,8 @@ public enum Failing
     ForGood,
 }
 
-/// <summary>A disk that fails at its operation number so many (writes and flushes are counted), and keeps account of what it did.</summary>
-internal sealed class FailingDisk(IDisk disk, int at, Failing failing) : IDisk
+/// <summary>A disk that fails at its operation number so many (writes and flushes are counted), or at each that is named, and keeps account of what it did.</summary>
+internal sealed class FailingDisk(IDisk disk, int at, Failing failing, Func<int, bool>? also = null) : IDisk
 {
     private bool _isStuck;
 
@@ -78,7 +78,7 @@ internal sealed class FailingDisk(IDisk disk, int at, Failing failing) : IDisk
     private bool Fails()
     {
         Operations++;
-        var fails = failing == Failing.ForGood ? Operations >= at : Operations == at;
+        var fails = (failing == Failing.ForGood ? Operations >= at : Operations == at) || also?.Invoke(Operations) == true;
         Failures += fails ? 1 : 0;
         _isStuck |= fails && failing == Failing.HalfAndStuck;
         return fails;

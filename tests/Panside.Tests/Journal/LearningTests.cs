@@ -36,6 +36,30 @@ public class LearningTests
     }
 
     [Fact]
+    public void A_boil_without_learn_leaves_what_earlier_boils_taught_as_it_was()
+    {
+        using var scratch = new Scratch();
+        var rig = Rig(scratch);
+        Boil(scratch, rig, Learning.Open(rig, Home.Of(scratch.Folder)), "one.jsonl");
+        Boil(scratch, rig, Learning.Open(rig, Home.Of(scratch.Folder)), "two.jsonl");
+        var before = File.ReadAllText(scratch["shed.learned.yaml"]);
+        Assert.StartsWith("Kept as it was: what 2 boils before taught", Boil(scratch, rig, Learning.Open(rig, Home.Of(scratch.Folder)), "three.jsonl", learns: false), StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(scratch["shed.learned.yaml"]));
+        Assert.StartsWith("Learned: ", Boil(scratch, rig, Learning.Open(rig, Home.Of(scratch.Folder)), "four.jsonl"), StringComparison.Ordinal);
+        Assert.Equal(3, Learning.Open(rig, Home.Of(scratch.Folder)).Rig!.Boils);
+    }
+
+    [Fact]
+    public void A_damaged_file_is_not_written_over()
+    {
+        using var scratch = new Scratch();
+        var rig = Rig(scratch);
+        File.WriteAllText(scratch["shed.learned.yaml"], "learned: x\n");
+        Assert.Contains("Nothing is learned while it stands there", Boil(scratch, rig, Learning.Open(rig, Home.Of(scratch.Folder)), "one.jsonl"), StringComparison.Ordinal);
+        Assert.Equal("learned: x\n", File.ReadAllText(scratch["shed.learned.yaml"]));
+    }
+
+    [Fact]
     public void A_boil_that_goes_on_keeps_to_what_it_began_with()
     {
         using var scratch = new Scratch();
@@ -127,9 +151,9 @@ public class LearningTests
     private static string[] Lines() =>
         [.. Record.Of(JournalFile.Read(Story.Demo("long-boil"))).Exchanges.Select(exchange => exchange.Raw!)];
 
-    private static string? Boil(Scratch scratch, string rig, Learning learning, string record)
+    private static string? Boil(Scratch scratch, string rig, Learning learning, string record, bool learns = true)
     {
-        using var session = Opening.Open(new(rig, null, "practised", scratch[record], scratch.Folder) { Learned = learning.Rig });
+        using var session = Opening.Open(new(rig, null, "practised", scratch[record], scratch.Folder) { Learned = learns ? learning.Rig : null });
         Say(session, Lines(), dispose: false);
         return learning.Keep(session);
     }

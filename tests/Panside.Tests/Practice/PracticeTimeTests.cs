@@ -172,7 +172,7 @@ public class PracticeTimeTests
     public void P_no_full_screen_is_without_the_word_and_time_obeys_there_too()
     {
         using var practice = new AtTheRig("last-charge", speed: 20);
-        using var stage = new Stage(played: new Played(practice.Conversation, practice.Clock));
+        using var stage = new Stage(played: new Played(practice.Conversation, shown: practice.Clock));
         foreach (var (words, told) in new[]
         {
             ("look", "boil rolling"), ("pause", "Time stands still"), ("go", "On at 20 times"), ("speed 40", "On at 40 times"), ("yes", "Keep an empty pail"),

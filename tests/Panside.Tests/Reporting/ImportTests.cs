@@ -47,6 +47,22 @@ public class ImportTests
         Assert.Equal((ExitStatus.Done, ""), (run.Status, run.Errors));
         var boil = Assert.Single(SeasonBook.Of(scratch["sessions"], false).Boils);
         Assert.Equal((true, false, 26.0, 0.25, 2.1), (boil.HasEnded, boil.IsSafe, double.Round(boil.Sap!.Value.UsGallons, 1), double.Round(boil.Syrup!.Value.UsGallons, 3), boil.SapBrix));
+
+        // Nobody was asked at the gate: the record, the book and the report say so, and nothing says unsafe.
+        Assert.False(boil.IsJudged);
+        Assert.Contains("\"safe\":false,\"judged\":false", File.ReadAllText(scratch["sessions/a.jsonl"]), StringComparison.Ordinal);
+        var season = SeasonTests.Told(scratch["sessions"]);
+        Assert.Contains("not judged", season, StringComparison.Ordinal);
+        var report = Captured.Run("report", scratch["sessions/a.jsonl"]).Out;
+        Assert.Contains("Brought in from a table: whether it was clear to leave was not judged.", report, StringComparison.Ordinal);
+        foreach (var said in new[] { season, report, Captured.Run("season", scratch["sessions"], "--csv").Out })
+        {
+            Assert.DoesNotContain("unsafe", said, StringComparison.Ordinal);
+            Assert.DoesNotContain("without being clear", said, StringComparison.Ordinal);
+        }
+
+        Assert.Equal(ExitStatus.Done, Captured.Run("check", scratch["sessions/a.jsonl"]).Status);
+        Assert.Equal(0, Recorded.Verify(File.ReadAllBytes(scratch["sessions/a.jsonl"])).Exit);
     }
 
     [Theory]

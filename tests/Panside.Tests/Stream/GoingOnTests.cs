@@ -57,6 +57,33 @@ public class GoingOnTests
         Assert.All((one.Output + two.Output).Split('\n', StringSplitOptions.RemoveEmptyEntries), line => Assert.Contains(line, record));
     }
 
+    [Theory]
+    [InlineData(42, "Away 42 minutes.")]
+    [InlineData(75, "Away 1 hour, 15 minutes.")]
+    public void After_a_long_time_away_from_a_fire_it_is_told_and_the_depth_is_asked_first(int minutes, string told)
+    {
+        using var scratch = new Scratch();
+        var journal = scratch["boil.jsonl"];
+        var begun = WholeBoil.Lines.TakeWhile(line => !line.Contains("T17:41", StringComparison.Ordinal)).ToList();
+        Of(begun, journal);
+        var at = WholeBoil.Lines.Skip(begun.Count - 1).Select(line => Guide.Lines.Moment.Read(JsonDocument.Parse(line).RootElement.GetProperty("at").GetString()!)).First()!.Value.Time;
+        var first = Of([$$"""{"at":"{{Guide.Lines.Moment.Of(at.AddMinutes(minutes)).Written}}","tick":true}"""], journal).Answers[0];
+        Assert.True(Is(first[0], "phase"));
+        Assert.Equal(told, first.First(line => Is(line, "told")).GetProperty("told").GetProperty("text").GetString());
+        Assert.Equal("pan-depth", first.First(line => Is(line, "prompt")).GetProperty("prompt").GetProperty("ask").GetString());
+    }
+
+    [Fact]
+    public void After_a_moment_nothing_is_told_of_it_and_before_the_fire_nothing_of_the_pan()
+    {
+        using var scratch = new Scratch();
+        Of(WholeBoil.Lines.Take(5), scratch["a.jsonl"]);
+        File.Copy(scratch["a.jsonl"], scratch["b.jsonl"]);
+        Assert.DoesNotContain(Of([At(0, "\"tick\":true").Replace(":00:00-05:00", ":00:59-05:00", StringComparison.Ordinal)], scratch["a.jsonl"]).All, line => Is(line, "told"));
+        var rest = Of([Tick(90)], scratch["b.jsonl"]);
+        Assert.Equal("Away 1 hour, 29 minutes.", rest.All.First(line => Is(line, "told")).GetProperty("told").GetProperty("text").GetString());
+    }
+
     [Fact]
     public void A_bad_line_after_going_on_is_refused_and_the_next_good_one_goes_on()
     {

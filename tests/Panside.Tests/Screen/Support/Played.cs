@@ -10,8 +10,13 @@ internal sealed class Played
 {
     private static readonly TimeSpan Step = TimeSpan.FromSeconds(15);
 
-    public Played(IConversation? door = null, TimeProvider? shown = null)
+    public Played(IConversation? door = null, DateTimeOffset? start = null, TimeProvider? shown = null)
     {
+        if (start is { } at)
+        {
+            Clock.AdjustTime(at);
+        }
+
         Door = door ?? new SessionDoor(SessionDoor.BuiltIn());
         Talk = new(Door, shown ?? Clock);
         Talk.Start();
