@@ -41,7 +41,7 @@ public static class Facts
         ["draw-fallen"] = now => now.HasDrawFallen,
         ["draw-due"] = now => now.IsDrawDue,
         ["draw-at-hand"] = now => now.IsDrawAtHand,
-        ["draw-near"] = now => now.MinutesToDraw is { P50: <= 10 } && !now.IsDrawDue,
+        ["draw-near"] = now => now.MinutesToDraw is { P50: <= 10 } or { P5: <= 4 } && !now.IsDrawDue,
         ["drawn-volume-known"] = now => now.State.Last(DeedName.CloseDraw)?.Value is not null
             || now.State.Last(ReadingName.DrawnVolume)?.At.Time >= now.State.Last(DeedName.CloseDraw)?.At.Time,
         ["syrup-thin"] = now => SyrupSample.OffTarget(now.Setting, now.State) is < -0.5,
@@ -60,11 +60,12 @@ public static class Facts
         ["smell-scorched"] = now => Seen(now, ObservationName.Smell, "scorched"),
         ["reserve-short"] = now => now.State.Rig.Tank is { } tank && now.ReserveLiters is { } reserve && reserve.P95 > tank.Liters + 1,
         ["pan-low"] = now => now.IsLit && now.Depth.Meters < now.Setting.Rig.LeastDepth.Meters * 1.2,
-        ["pan-below-least"] = now => now.IsLit && DepthRead(now) is { } read && read < now.Setting.Rig.LeastDepth.Meters,
+        ["pan-below-least"] = now => now.IsLit && now.DepthRead is { } read && read.Meters < now.Setting.Rig.LeastDepth.Meters,
         ["pan-shallow"] = now => now.Depth.Meters < now.Setting.Rig.RunDepth.Meters * 0.8,
-        ["pan-falling"] = now => now.IsLit && now.Setting.Rig.HasFloat && DepthRead(now) is { } read && read < now.Setting.Rig.RunDepth.Meters * 0.8,
+        ["pan-fallen"] = now => now.IsPanFallen,
+        ["pan-falling"] = now => now.IsPanFallen && now.Setting.Rig.HasFloat,
         ["pan-flooded"] = now => DoneSinceWood(now, DeedName.FloodPan)
-            || DepthRead(now) >= now.Setting.Rig.FloodDepth.Meters * 0.95,
+            || now.DepthRead?.Meters >= now.Setting.Rig.FloodDepth.Meters * 0.95,
         ["covered"] = now => DoneSinceWood(now, DeedName.CoverPan),
         ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read && !(now.LastWood?.Time >= read.At.Time),
         ["channels-unknown"] = now => now.State.Last(ObservationName.Gradient) is not { } seen
@@ -95,7 +96,4 @@ public static class Facts
 
     private static bool DoneSinceWood(Situation now, DeedName name) =>
         now.State.Last(name) is { } done && !(now.LastWood?.Time >= done.At.Time);
-
-    private static double? DepthRead(Situation now) =>
-        now.State.Last(ReadingName.PanDepth) is { } read ? UnitSystem.Length(read.Value).Meters : null;
 }

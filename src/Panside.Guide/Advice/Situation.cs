@@ -167,6 +167,15 @@ public sealed class Situation
     /// <summary>The depth now, as reckoned from the last reading on.</summary>
     public Length Depth => State.Rig.Pan / Setting.Rig.PanArea;
 
+    /// <summary>The depth as last read; null before any.</summary>
+    public Length? DepthRead => State.Last(ReadingName.PanDepth) is { } read ? UnitSystem.Length(read.Value) : null;
+
+    /// <summary>
+    /// Whether the pan was last read well under its run depth over a fire. Feed or fire is then not what the reckoning holds it
+    /// for, and a shallow pan thickens faster than any forecast says.
+    /// </summary>
+    public bool IsPanFallen => IsLit && DepthRead is { } read && read < Setting.Rig.RunDepth * 0.8;
+
     private double? ReckonStop(RigEnsemble rigs) =>
         IsLit ? CommonPractice.StopAt(Setting, rigs, IsCautious).Liters : null;
 

@@ -44,11 +44,13 @@ internal sealed class Unexpected(Setting setting)
     public bool IsFar(SessionState state, Reading reading) =>
         _expected.Of(state, reading) is { } expected && expected.IsFar(_expected.Said(reading.Measure));
 
-    /// <summary>What warns of danger over a fire: a pan lower than it should be, an empty tank.</summary>
+    /// <summary>What warns of danger over a fire: a pan lower than it should be, an empty tank, syrup in a pan that has fallen.</summary>
     private bool WarnsOfDanger(SessionState state, LineIn line, Expectation expected) =>
         state.Deeds.ContainsKey(DeedName.LitFire) && line switch
         {
             Reading { Name.Code: "pan-depth" } depth => expected.Off(_expected.Said(depth.Measure)) < 0,
+            Reading { Name.Code: "draw-temperature" } draw => new Situation(setting, state).IsPanFallen
+                && UnitSystem.Temperature(draw.Measure) >= DrawPoint.Today(setting, state),
             Reading { Name.Code: "tank-volume" } tank => setting.Units.Volume(tank.Measure).Liters <= Empty,
             _ => false,
         };

@@ -79,6 +79,11 @@ public class MishapTests
         Assert.InRange(boil.Outcome.Seconds, 3600, 4 * 3600);
     }
 
+    /// <summary>The pan had been read low, and the draw-off was not asked for again before it smelled.</summary>
+    [Fact]
+    public void A_pan_that_was_read_low_has_its_draw_off_watched_before_it_burns() =>
+        Assert.False(new PracticeBoil(Forced, "beginner", ScenarioLibrary.Of("heavy-hand"), 117).Outcome.IsScorched);
+
     [Fact]
     public void An_inch_and_a_half_takes_any_fire()
     {
