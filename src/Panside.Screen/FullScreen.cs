@@ -1,14 +1,12 @@
 using System.Runtime.InteropServices;
 using Panside.Guide.Lines;
-using Terminal.Gui.App;
+using Panside.Screen.Waiting;
 
 namespace Panside.Screen;
 
 /// <summary>The conversation on the whole terminal.</summary>
 public static class FullScreen
 {
-    private const string MouseReportsOff = "\e[?1003l\e[?1015l\e[?1006l";
-
     private static readonly TimeSpan LongestFarewell = TimeSpan.FromSeconds(0.3);
 
     /// <summary>Runs until the session is over or it is left; the terminal is then as it was before.</summary>
@@ -19,16 +17,13 @@ public static class FullScreen
     public static OverLine? Run(IConversation conversation, TimeProvider clock, int statusIfHungUp)
     {
         var talk = new Talk(conversation, clock);
-        using var app = Application.Create(new MonotonicTime(TimeProvider.System));
-        app.Init();
-        app.Driver!.Force16Colors = true;
-        app.Driver.WriteRaw(MouseReportsOff);
+        using var terminal = new PatientTerminal();
 
         // A dead terminal can keep the library from ever coming back; the record is on disk at every moment.
         void Leave(PosixSignalContext context)
         {
             context.Cancel = true;
-            app.Invoke(() => app.RequestStop());
+            terminal.Do(() => terminal.App.RequestStop());
             _ = Task.Delay(LongestFarewell).ContinueWith(_ => Environment.Exit(statusIfHungUp), TaskScheduler.Default);
         }
 
@@ -37,9 +32,9 @@ public static class FullScreen
         using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Leave);
         using var quit = PosixSignalRegistration.Create(PosixSignal.SIGQUIT, Leave);
         using var watch = TerminalWatch.Start(() => Environment.Exit(statusIfHungUp));
-        using var window = new ScreenWindow(talk, new(Palette.AsksForColor));
+        using var window = new ScreenWindow(talk, new(Palette.AsksForColor)) { Stop = terminal.Stop };
         talk.Start();
-        app.Run(window);
+        terminal.App.Run(window);
         return talk.Outcome;
     }
 }

@@ -33,6 +33,9 @@ internal sealed class ScreenWindow : Window
     /// <summary>Whether the operator has left.</summary>
     public bool IsFinished => _desk.IsFinished;
 
+    /// <summary>Stops the program until it is gone on with; null where there is no shell to go back to.</summary>
+    public Action? Stop { get; init; }
+
     /// <inheritdoc/>
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
@@ -60,7 +63,15 @@ internal sealed class ScreenWindow : Window
     /// <summary>Takes every key: the library's own bindings, Esc for quit among them, are not for an assistant beside a fire.</summary>
     protected override bool OnKeyDown(Key key)
     {
-        _desk.Press(key);
+        if (key == Key.Z.WithCtrl)
+        {
+            _talk.Pause(Stop);
+        }
+        else
+        {
+            _desk.Press(key);
+        }
+
         Refresh();
         return true;
     }
