@@ -12,7 +12,7 @@ internal static class KeyRow
     {
         var emergency = WordKeys.All[0];
         var text = Hint(emergency);
-        foreach (var key in WordKeys.All.Skip(1).Select(Hint).Append("Ctrl-C Leave").Take(HintsAtMost - 1))
+        foreach (var key in WordKeys.All.Skip(1).Where(key => key.Hint.Length > 0).Select(Hint).Append("Ctrl-C Leave").Take(HintsAtMost - 1))
         {
             var longer = text + "  " + key;
             text = longer.Length <= width ? longer : text;
@@ -20,6 +20,13 @@ internal static class KeyRow
 
         var strong = Hint(emergency).Length;
         return new StyledLine(new Piece(text[..strong], Tone.Strong), new Piece(text[strong..], Tone.Plain)).Fit(width);
+    }
+
+    /// <summary>The two that matter from three metres.</summary>
+    public static StyledLine Far(int width)
+    {
+        var emergency = Hint(WordKeys.All[0]);
+        return new StyledLine(new Piece(emergency, Tone.Strong), new Piece("  F6 Back to the whole screen", Tone.Plain)).Fit(width);
     }
 
     private static string Hint(WordKey key) => $"{key.Name} {key.Hint}";
