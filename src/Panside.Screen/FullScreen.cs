@@ -13,8 +13,9 @@ public static class FullScreen
     /// <param name="conversation">The door.</param>
     /// <param name="clock">What time it is.</param>
     /// <param name="statusIfHungUp">The exit status where the terminal is gone and nothing more can be said.</param>
+    /// <param name="ascii">Whether the terminal shows ASCII only.</param>
     /// <returns>The outcome; null where the session was left before its end.</returns>
-    public static OverLine? Run(IConversation conversation, TimeProvider clock, int statusIfHungUp)
+    public static OverLine? Run(IConversation conversation, TimeProvider clock, int statusIfHungUp, bool ascii = false)
     {
         var talk = new Talk(conversation, clock);
         using var terminal = new PatientTerminal();
@@ -32,7 +33,7 @@ public static class FullScreen
         using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Leave);
         using var quit = PosixSignalRegistration.Create(PosixSignal.SIGQUIT, Leave);
         using var watch = TerminalWatch.Start(() => Environment.Exit(statusIfHungUp));
-        using var window = new ScreenWindow(talk, new(Palette.AsksForColor)) { Stop = terminal.Stop };
+        using var window = new ScreenWindow(talk, new(Palette.AsksForColor)) { IsAscii = ascii, Stop = terminal.Stop };
         talk.Start();
         terminal.App.Run(window);
         return talk.Outcome;

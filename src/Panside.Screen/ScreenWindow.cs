@@ -33,6 +33,9 @@ internal sealed class ScreenWindow : Window
     /// <summary>Whether the operator has left.</summary>
     public bool IsFinished => _desk.IsFinished;
 
+    /// <summary>Whether the terminal shows ASCII only.</summary>
+    public bool IsAscii { get; init; }
+
     /// <summary>Stops the program until it is gone on with; null where there is no shell to go back to.</summary>
     public Action? Stop { get; init; }
 
@@ -86,7 +89,7 @@ internal sealed class ScreenWindow : Window
             foreach (var piece in _shown.Rows[row].Pieces)
             {
                 SetAttribute(_palette.Of(piece.Tone));
-                AddStr(piece.Text);
+                AddStr(IsAscii ? Ascii.Of(piece.Text) : piece.Text);
             }
         }
 

@@ -16,7 +16,8 @@ internal static class BoilCommand
         var forget = new Option<bool>("--forget") { Description = "Forget what past boils taught of this rig, and begin from its file." };
         var learn = new Option<bool>("--learn") { Description = "Begin with what past boils taught of this rig; its forecasts of the shutdown are a little too sure (docs/learning.md). With --stream it also keeps what this boil teaches." };
         var say = new Option<string?>("--say") { Description = "Also hands each new advice to this command, as a line on its standard input; no shell is between.", HelpName = "COMMAND" };
-        var command = new Command("boil", "Guides a boil.") { plain, stream, forget, learn, say };
+        var ascii = new Option<bool>("--ascii") { Description = "Only signs of ASCII on the full screen." };
+        var command = new Command("boil", "Guides a boil.") { plain, stream, forget, learn, say, ascii };
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -41,7 +42,7 @@ internal static class BoilCommand
             {
                 using var session = Opening.Open(begun);
                 var leftOver = arguments.Journal is null ? LeftOver.Of(Home.Of(arguments.Home), session.Setting, TimeProvider.System.GetUtcNow()) : null;
-                return Talk(session, learning, isPlain, unfinished, leftOver, parsed.GetValue(say));
+                return Talk(session, learning, isPlain, unfinished, leftOver, parsed.GetValue(say), parsed.GetValue(ascii));
             }
 
             // The same lines in give a program the same lines out, whatever was boiled before: learning is for it to ask for.
@@ -58,12 +59,12 @@ internal static class BoilCommand
     }
 
     /// <summary>The conversation with a person: on the full screen where there is one and it is wanted, else in lines.</summary>
-    public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null, string? leftOver = null, string? say = null)
+    public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null, string? leftOver = null, string? say = null, bool ascii = false)
     {
         var opening = string.Join(' ', new[] { learning.Notice, leftOver }.OfType<string>());
         var notice = unfinished is null ? opening.Length > 0 ? opening : null : $"An unfinished boil is there. To go on with it: panside boil --journal {unfinished}";
         using var speaker = say is null ? null : new Speaker(say);
-        var status = Talk(session, plain, notice, speaker);
+        var status = Talk(session, plain, notice, speaker, ascii);
         if (speaker?.Fault is { } fault)
         {
             Console.Error.WriteLine(fault);
@@ -77,7 +78,7 @@ internal static class BoilCommand
         return status;
     }
 
-    private static int Talk(RecordedSession session, bool plain, string? notice, Speaker? speaker)
+    private static int Talk(RecordedSession session, bool plain, string? notice, Speaker? speaker, bool ascii)
     {
         IConversation conversation = new RecordedConversation(session) { Notice = notice };
         conversation = speaker is null ? conversation : new SpokenConversation(conversation, speaker.Say);
@@ -85,7 +86,7 @@ internal static class BoilCommand
             && Environment.GetEnvironmentVariable("TERM") is not ("dumb" or null or "");
         if (screen)
         {
-            return FullScreenFace.Run(session, conversation, TimeProvider.System);
+            return FullScreenFace.Run(session, conversation, TimeProvider.System, ascii);
         }
 
         using var interrupt = new Interrupt();

@@ -72,6 +72,19 @@ public sealed class LargeLayoutTests
     }
 
     [Fact]
+    public void T9_with_ascii_nothing_else_reaches_the_terminal_and_nothing_moves()
+    {
+        var played = Played.Scene("steady-boil");
+        using var usual = new Stage(played: played);
+        using var ascii = new Stage(played: played, ascii: true);
+        Assert.Contains("216 °F", usual.Text);
+        Assert.Equal(usual.Text.Replace('°', ' '), ascii.Text);
+        ascii.Letters("note sève 糖");
+        Assert.True(System.Text.Ascii.IsValid(ascii.Text));
+        Assert.Contains("You: note s?ve ??", ascii.Text);
+    }
+
+    [Fact]
     public void T9_every_screen_is_plain_ascii_but_for_the_sign_of_degrees()
     {
         foreach (var scene in Evening.Scenes.Keys)

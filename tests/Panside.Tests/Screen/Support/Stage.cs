@@ -17,12 +17,12 @@ internal sealed class Stage : IDisposable
     private readonly ScreenWindow _window;
     private readonly SessionToken _token;
 
-    public Stage(int width = 80, int height = 24, Played? played = null)
+    public Stage(int width = 80, int height = 24, Played? played = null, bool ascii = false)
     {
         Played = played ?? new Played();
         _app = Application.Create(new MonotonicTime(Clock)).Init(DriverRegistry.Names.ANSI);
         _app.Driver!.SetScreenSize(width, height);
-        _window = new(Talk, new(hasColor: true));
+        _window = new(Talk, new(hasColor: true)) { IsAscii = ascii };
         _token = _app.Begin(_window)!;
         Pump();
     }
