@@ -17,7 +17,7 @@ internal sealed class Speaker : IDisposable
     private readonly TimeSpan _patience;
     private readonly CancellationTokenSource _end = new();
     private readonly Channel<string> _texts = Channel.CreateBounded<string>(
-        new BoundedChannelOptions(WaitingAtMost) { FullMode = BoundedChannelFullMode.DropOldest, SingleReader = true });
+        new BoundedChannelOptions(WaitingAtMost) { FullMode = BoundedChannelFullMode.DropOldest, });
 
     private readonly Task _speaking;
 
@@ -70,7 +70,17 @@ internal sealed class Speaker : IDisposable
     }
 
     /// <summary>Speaks a text when those before it are spoken; comes back at once.</summary>
-    public void Say(string text) => _texts.Writer.TryWrite(text);
+    /// <param name="text">The text.</param>
+    /// <param name="isDanger">Whether it goes before all that still waits, which is then left out.</param>
+    public void Say(string text, bool isDanger = false)
+    {
+        while (isDanger && _texts.Reader.TryRead(out _))
+        {
+            // Danger waits for nothing that is less.
+        }
+
+        _texts.Writer.TryWrite(text);
+    }
 
     /// <summary>Speaks no more.</summary>
     public void Dispose()
@@ -104,7 +114,9 @@ internal sealed class Speaker : IDisposable
         {
             process = Process.Start(new ProcessStartInfo(_program, _arguments)
             {
-                RedirectStandardInput = true, RedirectStandardOutput = true, RedirectStandardError = true,
+                RedirectStandardInput = true,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
             });
 
             // What it prints would spoil the screen.

@@ -5,7 +5,7 @@ using Panside.Screen;
 namespace Panside.Faces;
 
 /// <summary>A conversation whose advice is also handed on to be spoken. Nothing in it is changed by that.</summary>
-internal sealed class SpokenConversation(IConversation conversation, Action<string> say) : IConversation
+internal sealed class SpokenConversation(IConversation conversation, Action<string, bool> say) : IConversation
 {
     /// <inheritdoc/>
     public SessionState State => conversation.State;
@@ -28,7 +28,7 @@ internal sealed class SpokenConversation(IConversation conversation, Action<stri
         var answer = conversation.Hear(line);
         foreach (var advice in answer.OfType<AdviceLine>())
         {
-            say(advice.Advice.Text);
+            say(advice.Advice.Text, advice.Advice.Urgency == "danger");
         }
 
         return answer;

@@ -39,6 +39,21 @@ public sealed class SpeakerTests
         Assert.StartsWith("--say sleep: took more than", speaker.Fault);
     }
 
+    [Fact]
+    public void Danger_waits_only_for_what_is_being_spoken()
+    {
+        using var scratch = new Scratch();
+        var spoken = scratch["spoken"];
+        using var speaker = new Speaker($"sh -c \"sleep 1; cat >> '{spoken}'\"");
+        speaker.Say("being spoken");
+        Thread.Sleep(500);
+        speaker.Say("waits");
+        speaker.Say("waits too");
+        speaker.Say("danger", isDanger: true);
+        WaitFor(() => File.Exists(spoken) && File.ReadAllLines(spoken).Length == 2);
+        Assert.Equal(["being spoken", "danger"], File.ReadAllLines(spoken));
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("no-such-program-here")]
@@ -59,7 +74,7 @@ public sealed class SpeakerTests
     {
         var said = new List<string>();
         var door = new SessionDoor(SessionDoor.BuiltIn());
-        var spoken = new SpokenConversation(door, said.Add);
+        var spoken = new SpokenConversation(door, (text, _) => said.Add(text));
         var played = new Played(spoken);
         var answer = spoken.Hear(new Text(played.Talk.State.Now!.Value, "emergency"));
         var advised = answer.OfType<AdviceLine>().Select(line => line.Advice.Text).ToList();
