@@ -12,6 +12,8 @@ internal sealed class Desk(ITalk talk)
     private int _scroll;
     private int _page = 1;
     private bool _isFinished;
+    private bool _isFar;
+    private Completion? _completion;
 
     /// <summary>Whether the screen is to be left.</summary>
     public bool IsFinished => _isFinished || talk.IsLeft;
@@ -20,10 +22,12 @@ internal sealed class Desk(ITalk talk)
     public Frame Paint(int width, int height)
     {
         var frame = Painter.Paint(
-            new(talk.State, talk.Setting, talk.Said, talk.Told, _input.Text, _input.Caret, _scroll, _mode) { Keys = talk.Keys, Replay = talk.Replay }, width, height);
+            new(talk.State, talk.Setting, talk.Said, talk.Told, _input.Text, _input.Caret, _scroll, Shown) { Keys = talk.Keys, Replay = talk.Replay }, width, height);
         (_scroll, _page) = (frame.Scroll, int.Max(height / 2, 1));
         return frame;
     }
+
+    private ScreenMode Shown => _mode == ScreenMode.Talking && _isFar ? ScreenMode.Far : _mode;
 
     /// <summary>Types text that came in one piece.</summary>
     public void Paste(string text)
@@ -59,6 +63,11 @@ internal sealed class Desk(ITalk talk)
         else if (key == Key.Enter)
         {
             Say(_input.Take());
+        }
+        else if (key == Key.Tab)
+        {
+            _completion ??= new(talk.Words);
+            _input.Replace(_completion.Of(_input.Text));
         }
         else if (!Edited(key) && Typed(key) is { } text)
         {
@@ -99,7 +108,11 @@ internal sealed class Desk(ITalk talk)
     private void Say(string words)
     {
         _scroll = 0;
-        if (words.Trim().Equals(WordKeys.Help, StringComparison.OrdinalIgnoreCase) || words.Trim() == "?")
+        if (words.Trim().Equals(WordKeys.Large, StringComparison.OrdinalIgnoreCase) && talk.Keys.Any(key => key.Word == WordKeys.Large))
+        {
+            _isFar = !_isFar;
+        }
+        else if (words.Trim().Equals(WordKeys.Help, StringComparison.OrdinalIgnoreCase) || words.Trim() == "?")
         {
             Help(words);
         }

@@ -2,26 +2,25 @@ using System.Runtime.InteropServices;
 using Panside.Guide.Debriefing;
 using Panside.Guide.Lines;
 using Panside.Screen.Replaying;
-using Terminal.Gui.App;
+using Panside.Screen.Waiting;
 
 namespace Panside.Screen;
 
 /// <summary>The conversation on the whole terminal.</summary>
 public static class FullScreen
 {
-    private const string MouseReportsOff = "\e[?1003l\e[?1015l\e[?1006l";
-
     private static readonly TimeSpan LongestFarewell = TimeSpan.FromSeconds(0.3);
 
     /// <summary>Runs until the session is over or it is left; the terminal is then as it was before.</summary>
     /// <param name="conversation">The door.</param>
     /// <param name="clock">What time it is.</param>
     /// <param name="statusIfHungUp">The exit status where the terminal is gone and nothing more can be said.</param>
+    /// <param name="ascii">Whether the terminal shows ASCII only.</param>
     /// <returns>The outcome; null where the session was left before its end.</returns>
-    public static OverLine? Run(IConversation conversation, TimeProvider clock, int statusIfHungUp)
+    public static OverLine? Run(IConversation conversation, TimeProvider clock, int statusIfHungUp, bool ascii = false)
     {
         var talk = new Talk(conversation, clock);
-        Show(talk, talk.Start, statusIfHungUp);
+        Show(talk, talk.Start, statusIfHungUp, ascii);
         return talk.Outcome;
     }
 
@@ -33,21 +32,18 @@ public static class FullScreen
     public static void Replay(PastBoil boil, ReplayStart start, TimeProvider clock, int statusIfHungUp)
     {
         var talk = new ReplayTalk(boil, start, clock);
-        Show(talk, talk.Start, statusIfHungUp);
+        Show(talk, talk.Start, statusIfHungUp, ascii: false);
     }
 
-    private static void Show(ITalk talk, Action start, int statusIfHungUp)
+    private static void Show(ITalk talk, Action start, int statusIfHungUp, bool ascii)
     {
-        using var app = Application.Create(new MonotonicTime(TimeProvider.System));
-        app.Init();
-        app.Driver!.Force16Colors = true;
-        app.Driver.WriteRaw(MouseReportsOff);
+        using var terminal = new PatientTerminal();
 
         // A dead terminal can keep the library from ever coming back; the record is on disk at every moment.
         void Leave(PosixSignalContext context)
         {
             context.Cancel = true;
-            app.Invoke(() => app.RequestStop());
+            terminal.Do(() => terminal.App.RequestStop());
             _ = Task.Delay(LongestFarewell).ContinueWith(_ => Environment.Exit(statusIfHungUp), TaskScheduler.Default);
         }
 
@@ -56,8 +52,8 @@ public static class FullScreen
         using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Leave);
         using var quit = PosixSignalRegistration.Create(PosixSignal.SIGQUIT, Leave);
         using var watch = TerminalWatch.Start(() => Environment.Exit(statusIfHungUp));
-        using var window = new ScreenWindow(talk, new(Palette.AsksForColor));
+        using var window = new ScreenWindow(talk, new(Palette.AsksForColor)) { IsAscii = ascii, Stop = terminal.Stop };
         start();
-        app.Run(window);
+        terminal.App.Run(window);
     }
 }

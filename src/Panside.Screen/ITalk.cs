@@ -32,6 +32,9 @@ internal interface ITalk
     /// <summary>The function keys.</summary>
     IReadOnlyList<WordKey> Keys { get; }
 
+    /// <summary>The words that Tab completes.</summary>
+    IReadOnlyList<string> Words { get; }
+
     /// <summary>How often the screen looks whether time has brought something.</summary>
     TimeSpan LookEvery { get; }
 
@@ -43,6 +46,10 @@ internal interface ITalk
 
     /// <summary>Asks for help; the answer is for the page of help and not for the conversation.</summary>
     void AskForHelp(string word);
+
+    /// <summary>The program is stopped until it is gone on with.</summary>
+    /// <param name="stop">Stops it; null where it cannot be.</param>
+    void Pause(Action? stop);
 
     /// <summary>Lets time pass where that brings anything.</summary>
     void Check();

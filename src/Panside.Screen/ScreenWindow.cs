@@ -31,6 +31,12 @@ internal sealed class ScreenWindow : Window
     /// <summary>Whether the operator has left.</summary>
     public bool IsFinished => _desk.IsFinished;
 
+    /// <summary>Whether the terminal shows ASCII only.</summary>
+    public bool IsAscii { get; init; }
+
+    /// <summary>Stops the program until it is gone on with; null where there is no shell to go back to.</summary>
+    public Action? Stop { get; init; }
+
     /// <inheritdoc/>
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
@@ -58,7 +64,15 @@ internal sealed class ScreenWindow : Window
     /// <summary>Takes every key: the library's own bindings, Esc for quit among them, are not for an assistant beside a fire.</summary>
     protected override bool OnKeyDown(Key key)
     {
-        _desk.Press(key);
+        if (key == Key.Z.WithCtrl)
+        {
+            _talk.Pause(Stop);
+        }
+        else
+        {
+            _desk.Press(key);
+        }
+
         Refresh();
         return true;
     }
@@ -73,7 +87,7 @@ internal sealed class ScreenWindow : Window
             foreach (var piece in _shown.Rows[row].Pieces)
             {
                 SetAttribute(_palette.Of(piece.Tone));
-                AddStr(piece.Text);
+                AddStr(IsAscii ? Ascii.Of(piece.Text) : piece.Text);
             }
         }
 

@@ -1,3 +1,4 @@
+using Panside.Guide.Hearing;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 using Panside.Screen.Painting;
@@ -32,6 +33,9 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
 
     /// <inheritdoc/>
     public IReadOnlyList<WordKey> Keys => WordKeys.All;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Words => KnownWords.Of(Setting.Flow);
 
     /// <inheritdoc/>
     TimeSpan ITalk.LookEvery => TimeSpan.FromSeconds(1);
@@ -98,6 +102,24 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
         {
             Hear(new Tick(Now()), null);
         }
+    }
+
+    /// <summary>Time stands still for nobody: where the program was stopped and gone on with, what came due meanwhile is told at once.</summary>
+    /// <param name="stop">Stops the program, and comes back when it is gone on with; null where that cannot be.</param>
+    public void Pause(Action? stop)
+    {
+        if (stop is null)
+        {
+            return;
+        }
+
+        var from = Now();
+        stop();
+        var to = Now();
+        _entries.Add(new(
+            "", [$"- Stopped at {Entries.Clock(from)}, away for {Times.Span((to.Time - from.Time).TotalMinutes)}; the fire went on."], Tone.Strong));
+        _looked = default;
+        Check();
     }
 
     private Moment Now() => _clock.Now(door.State.Now);

@@ -22,7 +22,8 @@ internal static class TerminalWatch
         }
     }
 
-    private static bool IsTerminal(int descriptor) => isatty(descriptor) == 1;
+    /// <summary>Whether a descriptor is a terminal, now.</summary>
+    public static bool IsTerminal(int descriptor) => isatty(descriptor) == 1;
 
     [DllImport("libc", ExactSpelling = true)]
     [DefaultDllImportSearchPaths(DllImportSearchPath.SafeDirectories)]

@@ -50,9 +50,10 @@ internal static class FigureRows
         var unit = now.Setting.Units.Preferred(name.Kind);
         var shown = read.Value.Unit == unit ? Amount.Plain(read.Value) : Amount.Shown(now.Setting.Units.Convert(read.Value, unit));
         var age = now.State.MinutesSince(read.At);
+        var marked = Columns.Pad(label, LabelWidth - 1) + Trend.Of(now.State, name);
         var isOld = age > 2 * name.Interval.TotalMinutes;
         return Row(
-            label, shown, isOld ? $"old {Times.Span(age)}" : Times.Span(age), PanelRow.Deciding, isOld ? Tone.Strong : Tone.Plain);
+            marked, shown, isOld ? $"old {Times.Span(age)}" : Times.Span(age), PanelRow.Deciding, isOld ? Tone.Strong : Tone.Plain);
     }
 
     private static PanelRow Row(string label, string value, string note, int rank, Tone tone = Tone.Plain) =>

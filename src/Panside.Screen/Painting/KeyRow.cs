@@ -22,5 +22,12 @@ internal static class KeyRow
         return new StyledLine(new Piece(text[..strong], Tone.Strong), new Piece(text[strong..], Tone.Plain)).Fit(width);
     }
 
+    /// <summary>The two that matter from three metres.</summary>
+    public static StyledLine Far(int width)
+    {
+        var emergency = Hint(WordKeys.All[0]);
+        return new StyledLine(new Piece(emergency, Tone.Strong), new Piece("  F6 Back to the whole screen", Tone.Plain)).Fit(width);
+    }
+
     private static string Hint(WordKey key) => $"{key.Name} {key.Hint}";
 }

@@ -27,6 +27,11 @@ internal static class Painter
         }
 
         var now = new Situation(picture.Setting, picture.State);
+        if (picture.Mode == ScreenMode.Far && width >= LeastWidth && height >= LeastHeight)
+        {
+            return FarScreen.Of(picture, now, width, height);
+        }
+
         return width < LeastWidth || height < LeastHeight ? Small(picture, now, width, height) : Full(picture, now, width, height);
     }
 

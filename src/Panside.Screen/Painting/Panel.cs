@@ -13,7 +13,8 @@ internal static class Panel
         < 72 => 31,
         < 100 => 32,
         < 120 => 36,
-        _ => 40,
+        < 140 => 40,
+        _ => 60,
     };
 
     /// <summary>Exactly so many rows.</summary>
@@ -28,6 +29,8 @@ internal static class Panel
             rows.RemoveAt(rows.FindLastIndex(row => row.Rank == highest));
         }
 
+        AddRoomy(rows, PanPicture.Of(now, width - Edge.Length).ToList(), height);
+        AddRoomy(rows, AheadChart.Of(now, width - Edge.Length), height);
         return
         [
             .. Enumerable.Range(0, height).Select(index =>
@@ -35,5 +38,15 @@ internal static class Panel
                     ? new StyledLine(new Piece(Edge, Tone.Plain), new Piece(rows[index].Text, rows[index].Tone)).Fit(width)
                     : StyledLine.Of(Edge).Fit(width)),
         ];
+    }
+
+    /// <summary>Adds pictures where a large screen has room for them; figures and clocks come first.</summary>
+    private static void AddRoomy(List<PanelRow> rows, IReadOnlyList<PanelRow> picture, int height)
+    {
+        if (picture.Count > 0 && rows.Count + 1 + picture.Count <= height)
+        {
+            rows.Add(PanelRow.Between);
+            rows.AddRange(picture);
+        }
     }
 }

@@ -15,6 +15,9 @@ internal enum ScreenMode
 
     /// <summary>The page of help.</summary>
     Helping,
+
+    /// <summary>The next action and the countdown, in large figures.</summary>
+    Far,
 }
 
 /// <summary>All that a screen is painted from.</summary>

@@ -62,10 +62,16 @@ internal sealed class ReplayTalk : ITalk
     public IReadOnlyList<WordKey> Keys => ReplayKeys.All;
 
     /// <inheritdoc/>
+    public IReadOnlyList<string> Words { get; } = [.. ReplayKeys.All.Select(key => key.Word), "go", "start", "end", "speed", "to", "leave"];
+
+    /// <inheritdoc/>
     public TimeSpan LookEvery => TimeSpan.FromSeconds(0.5);
 
     /// <inheritdoc/>
     public ReplaySight Replay => new(Status, _reply, _tape.IsAtEnd, Shown()._came);
+
+    /// <inheritdoc/>
+    public void Pause(Action? stop) => stop?.Invoke();
 
     private string Status =>
         $"{ReplaySight.Mark} {ReplaySpeed.Shown(_speed)}{(_isPaused ? " paused" : "")}, line {_boil.Exchanges[_tape.Position].LineNumber} of {_boil.Exchanges[^1].LineNumber}";

@@ -97,6 +97,9 @@ internal sealed class InputLine
         Caret = start;
     }
 
+    /// <summary>Puts another text in its place, the caret at its end.</summary>
+    public void Replace(string text) => Show(text);
+
     private void Show(string text)
     {
         Text = text;

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using Panside.Faces;
 using Panside.Journal;
+using Panside.Screen;
 
 namespace Panside.Commands;
 
@@ -14,7 +15,9 @@ internal static class BoilCommand
         var stream = new Option<bool>("--stream") { Description = "The conversation as JSON Lines, for programs." };
         var forget = new Option<bool>("--forget") { Description = "Forget what past boils taught of this rig, and begin from its file." };
         var learn = new Option<bool>("--learn") { Description = "Begin with what past boils taught of this rig; its forecasts of the shutdown are a little too sure (docs/learning.md). With --stream it also keeps what this boil teaches." };
-        var command = new Command("boil", "Guides a boil.") { plain, stream, forget, learn };
+        var say = new Option<string?>("--say") { Description = "Also hands each new advice to this command, as a line on its standard input; no shell is between.", HelpName = "COMMAND" };
+        var ascii = new Option<bool>("--ascii") { Description = "Only signs of ASCII on the full screen." };
+        var command = new Command("boil", "Guides a boil.") { plain, stream, forget, learn, say, ascii };
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -22,6 +25,11 @@ internal static class BoilCommand
             if (isPlain && isStream)
             {
                 throw new UnusableException("--plain and --stream are two faces; choose one.");
+            }
+
+            if (isStream && parsed.GetValue(say) is not null)
+            {
+                throw new UnusableException("--say is for a person; with --stream the advice is in the lines.");
             }
 
             var arguments = guided.Read(parsed);
@@ -43,7 +51,7 @@ internal static class BoilCommand
                 using var session = Opening.Open(begun);
                 var leftOver = arguments.Journal is null ? LeftOver.Of(Home.Of(arguments.Home), session.Setting, now) : null;
                 var offer = arguments.Journal is null ? RefresherOffer.Of(Home.Of(arguments.Home), now) : null;
-                return Talk(session, learning, isPlain, unfinished, leftOver ?? offer);
+                return Talk(session, learning, isPlain, unfinished, leftOver ?? offer, parsed.GetValue(say), parsed.GetValue(ascii));
             }
 
             // The same lines in give a program the same lines out, whatever was boiled before: learning is for it to ask for.
@@ -60,10 +68,18 @@ internal static class BoilCommand
     }
 
     /// <summary>The conversation with a person: on the full screen where there is one and it is wanted, else in lines.</summary>
-    public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null, string? leftOver = null)
+    public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null, string? leftOver = null, string? say = null, bool ascii = false)
     {
         var opening = string.Join(' ', new[] { learning.Notice, leftOver }.OfType<string>());
-        var status = Talk(session, plain, unfinished is null ? opening.Length > 0 ? opening : null : $"{UnfinishedOffer.Told(unfinished, TimeProvider.System.GetUtcNow())}. To go on with it: panside boil --journal {unfinished}");
+        var notice = unfinished is not null ? $"{UnfinishedOffer.Told(unfinished, TimeProvider.System.GetUtcNow())}. To go on with it: panside boil --journal {unfinished}"
+            : opening.Length > 0 ? opening : null;
+        using var speaker = say is null ? null : new Speaker(say);
+        var status = Talk(session, plain, notice, speaker, ascii);
+        if (speaker?.Fault is { } fault)
+        {
+            Console.Error.WriteLine(fault);
+        }
+
         if (learning.Keep(session) is { } taught)
         {
             Console.Out.WriteLine($"- {taught}");
@@ -72,12 +88,13 @@ internal static class BoilCommand
         return status;
     }
 
-    private static int Talk(RecordedSession session, bool plain, string? notice)
+    private static int Talk(RecordedSession session, bool plain, string? notice, Speaker? speaker, bool ascii)
     {
-        var conversation = new RecordedConversation(session) { Notice = notice };
+        IConversation conversation = new RecordedConversation(session) { Notice = notice };
+        conversation = speaker is null ? conversation : new SpokenConversation(conversation, speaker.Say);
         if (!plain && FullScreenFace.IsThere)
         {
-            return FullScreenFace.Run(session, conversation, TimeProvider.System);
+            return FullScreenFace.Run(session, conversation, TimeProvider.System, ascii);
         }
 
         using var interrupt = new Interrupt();

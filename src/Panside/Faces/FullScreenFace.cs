@@ -16,9 +16,9 @@ internal static class FullScreenFace
 
     /// <summary>Runs until the session is over or it is left, then says on the normal screen what came of it.</summary>
     /// <returns>The exit status.</returns>
-    public static int Run(RecordedSession session, RecordedConversation conversation, TimeProvider clock)
+    public static int Run(RecordedSession session, IConversation conversation, TimeProvider clock, bool ascii)
     {
-        var outcome = FullScreen.Run(conversation, clock, ExitStatus.Interrupted);
+        var outcome = FullScreen.Run(conversation, clock, ExitStatus.Interrupted, ascii);
         foreach (var line in LinesOfText.Of(outcome is null ? [] : [outcome]))
         {
             Console.Out.WriteLine(line);

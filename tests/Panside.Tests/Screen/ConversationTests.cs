@@ -13,7 +13,7 @@ public sealed class ConversationTests
         stage.Type("tank 22 1/2");
         Assert.Contains("You: tank 22 1/2", stage.Text);
         Assert.Contains("Heard: tank 22.5 gal.", stage.Text);
-        Assert.Contains("| Tank       22.5 gal 0 min", stage.Text);
+        Assert.Contains("| Tank     v 22.5 gal 0 min", stage.Text);
     }
 
     [Fact]

@@ -56,6 +56,31 @@ public sealed class EmergencyKeyTests
         Assert.Contains("[yes or no answers this first]", stage.Text);
     }
 
+    [Theory]
+    [InlineData("")]
+    [InlineData("dry")]
+    [InlineData("scorch")]
+    [InlineData("foam")]
+    [InlineData("float")]
+    [InlineData("chimney")]
+    [InlineData("stack")]
+    [InlineData("burn")]
+    [InlineData("away")]
+    public void O14_each_emergency_says_what_to_do_in_27_words_at_the_most(string which)
+    {
+        using var stage = Stage.At("steady-boil");
+        stage.Press(Key.F9);
+        if (which.Length > 0)
+        {
+            stage.Type(which);
+        }
+
+        var picture = stage.Played.Picture;
+        var action = Asked.Of(new(picture.Setting, picture.State), picture).Action;
+        var words = action[(action.IndexOf(':', StringComparison.Ordinal) + 1)..].Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        Assert.InRange(words.Length, 1, 27);
+    }
+
     private static void AssertEmergency(Stage stage)
     {
         Assert.Equal("emergency", TopRow.Phase(stage.Door.State, stage.Door.Setting));

@@ -20,7 +20,7 @@ public sealed class PainterTests
                 Typed = typed,
                 Caret = random.Next(2) * typed.Length,
                 Scroll = random.Next(3) * random.Next(200),
-                Mode = (ScreenMode)random.Next(3),
+                Mode = (ScreenMode)random.Next(4),
             };
             var (width, height) = round < 100 ? (round % 10, round / 10) : (random.Next(1, 200), random.Next(1, 70));
             AssertFits(Painter.Paint(picture, width, height), width, height);

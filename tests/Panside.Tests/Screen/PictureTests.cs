@@ -1,11 +1,12 @@
 using System.Globalization;
 using Panside.Tests.Screen.Support;
+using Terminal.Gui.Input;
 
 namespace Panside.Tests.Screen;
 
 public sealed class PictureTests
 {
-    private static readonly string[] Sizes = ["80x24", "100x30", "120x40"];
+    private static readonly string[] Sizes = ["80x24", "100x30", "160x50"];
 
     public static TheoryData<string> Scenes => new(Evening.Scenes.Keys);
 
@@ -34,6 +35,10 @@ public sealed class PictureTests
         if (scene == "help")
         {
             stage.Type("help");
+        }
+        else if (scene == "large")
+        {
+            stage.Press(Key.F6);
         }
 
         return stage.Text;

@@ -26,6 +26,14 @@ internal sealed class Tmux : IDisposable
 
     public void Press(string key) => Run("send-keys", "-t", "boil", key);
 
+    /// <summary>Sends a signal to the program that the shell in this terminal runs, and to no other.</summary>
+    public void Signal(string name)
+    {
+        var shell = Run("display-message", "-p", "-t", "boil", "#{pane_pid}").Trim();
+        var child = Output("ps", "-o", "pid=", "--ppid", shell).Trim();
+        Output("kill", "-" + name, child);
+    }
+
     public void Dispose() => Run("kill-server");
 
     /// <summary>Waits until something is so, or fails with what the screen shows.</summary>
@@ -44,9 +52,11 @@ internal sealed class Tmux : IDisposable
         Assert.Fail($"Waited in vain for {what}. The screen:\n{Screen}");
     }
 
-    private string Run(params string[] arguments)
+    private string Run(params string[] arguments) => Output("tmux", ["-L", _name, .. arguments]);
+
+    private static string Output(string program, params string[] arguments)
     {
-        var start = new ProcessStartInfo("tmux", ["-L", _name, .. arguments]) { RedirectStandardOutput = true, RedirectStandardError = true };
+        var start = new ProcessStartInfo(program, arguments) { RedirectStandardOutput = true, RedirectStandardError = true };
         start.Environment["TERM"] = "xterm-256color";
 
         // The tests of the screen turn the real terminal off for this process; the program in tmux must have it.

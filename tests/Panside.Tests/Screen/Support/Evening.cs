@@ -39,12 +39,14 @@ internal static class Evening
         ["start-up"] = ToTheFire,
         ["steady-boil"] = [.. ToTheFire, .. ToTheBoil],
         ["draw-off"] = [.. ToTheFire, .. ToTheBoil, .. ToTheDraw],
+        ["last-charge"] = [.. ToTheFire, .. ToTheBoil, .. ToTheDraw, .. ToTheSyrup, .. ToTheLastCharge],
         ["shutdown"] = [.. ToTheFire, .. ToTheBoil, .. ToTheDraw, .. ToTheSyrup, .. ToTheLastCharge, .. ToTheWait],
         ["clear"] = [.. ToTheFire, .. ToTheBoil, .. ToTheDraw, .. ToTheSyrup, .. ToTheLastCharge, .. ToTheWait, .. ToTheEnd],
         ["over"] = [.. ToTheFire, .. ToTheBoil, .. ToTheDraw, .. ToTheSyrup, .. ToTheLastCharge, .. ToTheWait, .. ToTheEnd, "leave"],
         ["emergency"] = [.. ToTheFire, .. ToTheBoil, "emergency"],
         ["dry-pan"] = [.. ToTheFire, .. ToTheBoil, "emergency", "dry"],
         ["help"] = [.. ToTheFire, .. ToTheBoil],
+        ["large"] = [.. ToTheFire, .. ToTheBoil],
         ["question"] = [.. ToTheFire, .. ToTheBoil, "tank 3"],
     };
 

@@ -17,12 +17,12 @@ internal sealed class Stage : IDisposable
     private readonly ScreenWindow _window;
     private readonly SessionToken _token;
 
-    public Stage(int width = 80, int height = 24, Played? played = null, ITalk? talk = null)
+    public Stage(int width = 80, int height = 24, Played? played = null, ITalk? talk = null, bool ascii = false)
     {
         Played = played ?? new Played();
         _app = Application.Create(new MonotonicTime(Clock)).Init(DriverRegistry.Names.ANSI);
         _app.Driver!.SetScreenSize(width, height);
-        _window = new(talk ?? Talk, new(hasColor: true));
+        _window = new(talk ?? Talk, new(hasColor: true)) { IsAscii = ascii };
         _token = _app.Begin(_window)!;
         Pump();
     }

@@ -1,0 +1,92 @@
+using Panside.Guide.Advice;
+
+namespace Panside.Screen.Painting;
+
+/// <summary>
+/// The next action and the countdown to what comes after it, in figures that are read from three metres. The line that is
+/// typed on stays, so that an answer needs no way back.
+/// </summary>
+internal static class FarScreen
+{
+    private const char Ink = '#';
+    private const int Margin = 1;
+
+    /// <summary>The rows, exactly as many as the screen is high.</summary>
+    public static Frame Of(ScreenPicture picture, Situation now, int width, int height)
+    {
+        var asked = Asked.Of(now, picture);
+        var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width);
+        List<StyledLine> body = [.. Wrapping.Rows(asked.Action, width).Select(row => StyledLine.Of(row, asked.Tone))];
+        foreach (var words in Words(now, asked))
+        {
+            body.AddRange(Large(words, width, asked.Tone is Tone.Danger or Tone.Now ? asked.Tone : Tone.Strong));
+        }
+
+        var room = height - 3;
+        var rows = Enumerable.Range(0, int.Max(room, 0)).Select(index => index < body.Count ? body[index] : StyledLine.Empty);
+        StyledLine[] all = [TopRow.Of(picture, width), .. rows.Select(row => row.Fit(width)), input, KeyRow.Far(width)];
+        return new([.. all.TakeLast(height)], (caret, height - 2), 0);
+    }
+
+    /// <summary>What stands in large letters: what to do, then what comes next and how soon.</summary>
+    private static IEnumerable<string> Words(Situation now, Asked asked)
+    {
+        if (asked.Tone == Tone.Danger)
+        {
+            yield return "danger";
+        }
+
+        if (now.State.Open is { } open)
+        {
+            yield return Dues.Name(open.Step);
+        }
+
+        if (now.State.Now is { } at && !TopRow.IsEmergency(now.State, now.Setting) && Soonest(now) is { } due)
+        {
+            yield return now.State.Open is null ? due.Name : "then " + due.Name;
+            yield return Times.Until(at.Time, due.At);
+        }
+    }
+
+    private static Due? Soonest(Situation now)
+    {
+        var wood = Dues.Wood(now) is { } at ? new Due("wood", at) : (Due?)null;
+        var read = Dues.Next(now);
+        return wood is { } w && read is { } r ? r.At < w.At ? r : w : wood ?? read;
+    }
+
+    /// <summary>A text in large letters, in as many lines as its words need; in small ones where even a word is too wide.</summary>
+    private static IEnumerable<StyledLine> Large(string text, int width, Tone tone)
+    {
+        var line = "";
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            var longer = line.Length > 0 ? line + " " + word : word;
+            if (line.Length > 0 && LargeLetters.WidthOf(longer) + Margin > width)
+            {
+                foreach (var row in Drawn(line, width, tone))
+                {
+                    yield return row;
+                }
+
+                longer = word;
+            }
+
+            line = longer;
+        }
+
+        foreach (var row in Drawn(line, width, tone))
+        {
+            yield return row;
+        }
+    }
+
+    private static IEnumerable<StyledLine> Drawn(string line, int width, Tone tone)
+    {
+        yield return StyledLine.Empty;
+        foreach (var row in LargeLetters.WidthOf(line) + Margin > width ? [line] : LargeLetters.Rows(line, Ink))
+        {
+            yield return StyledLine.Of(new string(' ', Margin) + row, tone);
+        }
+    }
+}

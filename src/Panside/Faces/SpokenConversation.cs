@@ -1,0 +1,42 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Sessions;
+using Panside.Screen;
+
+namespace Panside.Faces;
+
+/// <summary>A conversation whose advice is also handed on to be spoken. Nothing in it is changed by that.</summary>
+internal sealed class SpokenConversation(IConversation conversation, Action<string, bool> say) : IConversation
+{
+    /// <inheritdoc/>
+    public SessionState State => conversation.State;
+
+    /// <inheritdoc/>
+    public Setting Setting => conversation.Setting;
+
+    /// <inheritdoc/>
+    public string? Trouble => conversation.Trouble;
+
+    /// <inheritdoc/>
+    public string? RecordPath => conversation.RecordPath;
+
+    /// <inheritdoc/>
+    public string? Notice => conversation.Notice;
+
+    /// <inheritdoc/>
+    public IReadOnlyList<LineOut> Hear(LineIn line)
+    {
+        var answer = conversation.Hear(line);
+        foreach (var advice in answer.OfType<AdviceLine>())
+        {
+            say(advice.Advice.Text, advice.Advice.Urgency == "danger");
+        }
+
+        return answer;
+    }
+
+    /// <inheritdoc/>
+    public bool IsDue(Moment at) => conversation.IsDue(at);
+
+    /// <inheritdoc/>
+    public SessionState At(Moment moment) => conversation.At(moment);
+}

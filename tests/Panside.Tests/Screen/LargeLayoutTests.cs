@@ -1,0 +1,99 @@
+using Panside.Guide.Lines;
+using Panside.Screen.Painting;
+using Panside.Tests.Screen.Support;
+
+namespace Panside.Tests.Screen;
+
+/// <summary>A larger screen shows more: the pan channel by channel, and what is ahead on an axis of time.</summary>
+public sealed class LargeLayoutTests
+{
+    private static readonly (int Width, int Height)[] Sizes = [(80, 24), (100, 30), (160, 50)];
+
+    [Fact]
+    public void The_pan_and_what_is_ahead_come_where_there_is_room()
+    {
+        var picture = Played.Scene("steady-boil").Picture;
+        var small = Painter.Paint(picture, 80, 24).ToString();
+        var large = Painter.Paint(picture, 160, 50).ToString();
+        Assert.DoesNotContain("Pan, reckoned sugar", small);
+        Assert.Contains("Pan, reckoned sugar in Brix", large);
+        Assert.Contains("| draw-off", large);
+        Assert.Contains("Ahead: O likely", large);
+        Assert.Contains("now", large);
+    }
+
+    [Fact]
+    public void The_pan_grows_sweeter_from_the_float_to_the_draw_off()
+    {
+        var channels = Played.Scene("draw-off").Picture.State.Rigs.ChannelBrix;
+        Assert.Equal(channels.OrderBy(band => band.P50), channels);
+        Assert.All(channels, band => Assert.True(band.P5 <= band.P50 && band.P50 <= band.P95));
+        Assert.True(channels[^1].P50 > 2 * channels[0].P50);
+    }
+
+    [Fact]
+    public void O15_a_band_ahead_never_stands_without_the_likely_moment()
+    {
+        foreach (var scene in Evening.Scenes.Keys)
+        {
+            var rows = Painter.Paint(Played.Scene(scene).Picture, 160, 50).ToString().Split('\n');
+            var at = Array.FindIndex(rows, row => row.Contains("Ahead: O likely", StringComparison.Ordinal));
+            for (var row = at + 1; at >= 0 && !rows[row].Contains("...", StringComparison.Ordinal); row++)
+            {
+                Assert.Contains('O', rows[row][rows[row].LastIndexOf('|')..]);
+            }
+        }
+    }
+
+    [Fact]
+    public void O16_a_reading_shows_its_unit_its_age_and_which_way_it_goes()
+    {
+        var played = Played.Scene("steady-boil");
+        var text = Painter.Paint(played.Picture, 80, 24).ToString();
+        Assert.Matches(@"\| Tank     v 24 gal   5 min", text);
+        Assert.Matches(@"\| Depth    = 1\.5 in   0 min", text);
+        Assert.Matches(@"\| Draw-off \^ 216 °F   2 min", text);
+        Assert.Equal(' ', Trend.Of(new Played().Picture.State, ReadingName.TankVolume));
+    }
+
+    [Fact]
+    public void O12_now_is_always_visible_and_every_size_keeps_what_to_do()
+    {
+        foreach (var scene in Evening.Scenes.Keys)
+        {
+            var picture = Played.Scene(scene).Picture;
+            foreach (var (width, height) in Sizes)
+            {
+                var text = Painter.Paint(picture, width, height).ToString();
+                Assert.Contains("| Now ", text);
+                Assert.Contains(Wrapping.Rows(Asked.Of(new(picture.Setting, picture.State), picture).Action, width)[0], text);
+            }
+        }
+    }
+
+    [Fact]
+    public void T9_with_ascii_nothing_else_reaches_the_terminal_and_nothing_moves()
+    {
+        var played = Played.Scene("steady-boil");
+        using var usual = new Stage(played: played);
+        using var ascii = new Stage(played: played, ascii: true);
+        Assert.Contains("216 °F", usual.Text);
+        Assert.Equal(usual.Text.Replace('°', ' '), ascii.Text);
+        ascii.Letters("note sève 糖");
+        Assert.True(System.Text.Ascii.IsValid(ascii.Text));
+        Assert.Contains("You: note s?ve ??", ascii.Text);
+    }
+
+    [Fact]
+    public void T9_every_screen_is_plain_ascii_but_for_the_sign_of_degrees()
+    {
+        foreach (var scene in Evening.Scenes.Keys)
+        {
+            foreach (var mode in new[] { ScreenMode.Talking, ScreenMode.Far, ScreenMode.Helping })
+            {
+                var text = Painter.Paint(Played.Scene(scene).Picture with { Mode = mode }, 160, 50).ToString();
+                Assert.All(text.Where(letter => letter > 0x7e), letter => Assert.Contains(letter, "°…"));
+            }
+        }
+    }
+}
