@@ -12,7 +12,13 @@ public sealed partial class RigEnsemble
     /// </summary>
     private const double BetweenBoils = 0.3;
 
-    /// <summary>Cold, as <see cref="Cold"/>, each trait drawn where past boils have found it.</summary>
+    /// <summary>The trait that a next boil begins with.</summary>
+    private const string Heat = "heat";
+
+    /// <summary>
+    /// Cold, as <see cref="Cold"/>, the heat to the pan drawn where past boils have found it. Hours of tank readings tell of it; of how
+    /// coals and brick give up theirs only a shutdown does, and what one of them was taken for put the next one's forecasts off by a tenth.
+    /// </summary>
     /// <param name="rig">The rig.</param>
     /// <param name="boiling">Where water boils there.</param>
     /// <param name="prior">How unlike such rigs are.</param>
@@ -26,17 +32,14 @@ public sealed partial class RigEnsemble
         }
 
         var members = cold.Members.Copy();
-        foreach (var (name, field) in RigTraits.Fields)
+        var heat = members[Field.Heat];
+        var (mean, variance) = Assimilation.Moments(heat);
+        var (own, trait) = (double.Sqrt(variance), learned[Heat]);
+        var between = BetweenBoils * own;
+        var deviation = double.Min(double.Sqrt((trait.Deviation * trait.Deviation) + (between * between)), own);
+        for (var member = 0; member < heat.Length; member++)
         {
-            var (mean, variance) = Assimilation.Moments(members[field]);
-            var (own, trait) = (double.Sqrt(variance), learned[name]);
-            var between = BetweenBoils * own;
-            var deviation = double.Min(double.Sqrt((trait.Deviation * trait.Deviation) + (between * between)), own);
-            var values = members[field];
-            for (var member = 0; member < values.Length; member++)
-            {
-                values[member] = mean + trait.Mean + ((values[member] - mean) * deviation / own);
-            }
+            heat[member] = mean + trait.Mean + ((heat[member] - mean) * deviation / own);
         }
 
         return new(rig, prior, boiling, members, cold.Common);

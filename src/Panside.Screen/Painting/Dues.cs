@@ -39,9 +39,19 @@ internal static class Dues
         return now.Setting.Flow.Watches
             .Where(watch => step.Watches.Contains(watch.Id) && watch.Id != now.State.Open?.Step && !IsWood(watch)
                 && watch.Given.All(fact => Facts.Holds(now, fact)))
-            .Select(watch => (Due?)new Due(Name(watch.Id), Waited(now, watch.Id) ?? After(now, watch)))
+            .Select(watch => (Due?)new Due(Name(watch), Waited(now, watch.Id) ?? After(now, watch)))
             .MinBy(due => due!.Value.At);
     }
+
+    /// <summary>What is looked at, as short as its row.</summary>
+    private static string Name(Watch watch) => watch.Ask switch
+    {
+        "draw-temperature" => "draw-off",
+        "pan-depth" => "depth",
+        "tank-volume" => "tank",
+        { } ask when ObservationName.FromCode(ask) is not null => ask,
+        _ => Name(watch.Id),
+    };
 
     /// <summary>A step or watch as a person reads it: <c>foam-watch</c> is the foam.</summary>
     public static string Name(string id) =>
