@@ -33,7 +33,7 @@ public sealed class Believable(Setting setting)
     private Doubt? Hardly(SessionState state, LineIn line) => line switch
     {
         Reading { Name.Code: "tank-volume" } reading => Tank(state, reading),
-        Reading { Name.Code: "pan-depth" } reading => Depth(reading),
+        Reading { Name.Code: "pan-depth" } reading => Depth(state, reading),
         Reading { Name.Code: "draw-temperature" } reading => DrawOff(state, reading),
         Reading { Name.Code: "boiling-water-temperature" } reading => BoilingWaterRead(state, reading),
         Reading { Name.Code: "sap-brix" } reading => Sugar(reading, 0.8, 8, "Raw sap has 1 to 4 Brix", "It would take concentrate, or a refractometer far off."),
@@ -99,11 +99,19 @@ public sealed class Believable(Setting setting)
     /// <summary>Two gauge readings, each a gallon off.</summary>
     private static double Slack => 7.6;
 
-    private Doubt? Depth(Reading reading)
+    /// <summary>A ruler's quarter of an inch.</summary>
+    private static Length SameDepth => Length.FromInches(0.25);
+
+    /// <summary>
+    /// What was insisted on is not doubted again while it stands there: each yes would make the rig less known, until nothing is
+    /// certain enough to let anybody go.
+    /// </summary>
+    private Doubt? Depth(SessionState state, Reading reading)
     {
         var depth = UnitSystem.Length(reading.Measure);
         var most = setting.Rig.FloodDepth * 2;
-        return depth > most
+        var isInsisted = state.Last(ReadingName.PanDepth) is { } last && UnitSystem.Length(last.Value) is var taken && taken > most && depth < taken + SameDepth;
+        return depth > most && !isInsisted
             ? new(
                 $"{Amount.Plain(reading.Measure)} deep? This pan runs at {Amount.Shown(Units.From(setting.Rig.RunDepth))} and floods at {Amount.Shown(Units.From(setting.Rig.FloodDepth))}.",
                 "It would take a float stuck open, or a reading in another unit.")

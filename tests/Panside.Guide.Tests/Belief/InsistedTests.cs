@@ -35,6 +35,21 @@ public class InsistedTests
         Assert.InRange(RateBand(boil), before * 1.15, double.MaxValue);
     }
 
+    [Fact]
+    public void What_was_insisted_on_is_not_doubted_again_while_it_stands_there()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 28);
+        boil.Say("depth 5 1/2");
+        boil.Only<QuestionLine>();
+        boil.Say("yes");
+        var band = RateBand(boil);
+        boil.Say("depth 5 1/2");
+        Assert.Empty(boil.Answers.OfType<QuestionLine>());
+        Assert.InRange(RateBand(boil), 0, band * 1.06);
+        boil.Say("depth 6 1/2");
+        boil.Only<QuestionLine>();
+    }
+
     [Theory]
     [InlineData("tank 25")]
     [InlineData("depth 1 3/8")]
