@@ -106,15 +106,20 @@ internal static class Assimilation
     }
 
     /// <summary>Widens the traits of all members about their mean, so that what nobody expected has room.</summary>
-    public static void Widen(Members members, double by)
+    /// <param name="members">The members.</param>
+    /// <param name="by">How many times as wide.</param>
+    /// <param name="most">The deviation that a trait is not widened beyond; one that is beyond stays as it is.</param>
+    public static void Widen(Members members, double by, Func<int, double> most)
     {
         for (var field = Field.FirstTrait; field <= Field.Mixing; field++)
         {
-            var (mean, _) = Moments(members[field]);
+            var (mean, variance) = Moments(members[field]);
+            var room = variance > 0 ? most(field) / double.Sqrt(variance) : by;
+            var times = double.Clamp(room, 1, by);
             var values = members[field];
             for (var member = 0; member < values.Length; member++)
             {
-                values[member] = mean + (by * (values[member] - mean));
+                values[member] = mean + (times * (values[member] - mean));
             }
         }
 

@@ -35,11 +35,20 @@ public sealed partial class RigEnsemble
 
     /// <summary>
     /// The operator stands by something that was not expected: the rig is less like the members than was thought. Their traits
-    /// spread by half, and every band with them.
+    /// spread by half, and every band with them, up to twice what rigs of this size differ by: however often something is insisted on, a
+    /// rig stays a rig.
     /// </summary>
-    public RigEnsemble Insisted() => Changed((members, _) => Assimilation.Widen(members, InsistedSpread));
+    public RigEnsemble Insisted() => Changed((members, _) => Widen(members));
+
+    private void Widen(Members members)
+    {
+        var suggested = Cold(Rig, Boiling, Prior, Count).Members;
+        Assimilation.Widen(members, InsistedSpread, field => WidestSpread * double.Sqrt(Assimilation.Moments(suggested[field]).Variance));
+    }
 
     private const double InsistedSpread = 1.5;
+
+    private const double WidestSpread = 2;
 
     private static double FractionOf(double sugar, double liters) => sugar / (liters + (sugar * (1 - RigConstants.SugarLiters)));
 

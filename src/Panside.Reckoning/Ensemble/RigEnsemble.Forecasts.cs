@@ -158,13 +158,18 @@ public sealed partial class RigEnsemble
         ? double.Clamp((Minute - at - Rig.Interval.TotalMinutes) / (Rig.ForcedDraft ? 20 : 60), 0, 1)
         : 0;
 
+    /// <summary>Minutes until brick and stack are hot: no source, calibrated.</summary>
+    private const int Hot = 32;
+
+    private const int HotWithBlower = 20;
+
     /// <summary>How far fire and pan have come, by what was told.</summary>
     internal FireStage Stage
     {
         get
         {
             var isDying = Common.ChargedAt is { } charged && Minute - charged > 2 * Rig.Interval.TotalMinutes;
-            var isHot = Common.LitAt is { } lit && Minute - lit >= (Rig.ForcedDraft ? 20 : 32);
+            var isHot = Common.LitAt is { } lit && Minute - lit >= (Rig.ForcedDraft ? HotWithBlower : Hot);
             return (isDying, isHot, Summary.IsBoiling) switch
             {
                 (true, _, true) => FireStage.Dying,

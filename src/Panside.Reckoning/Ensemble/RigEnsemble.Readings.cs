@@ -69,7 +69,7 @@ public sealed partial class RigEnsemble
         {
             return Changed((members, noise) =>
             {
-                Assimilation.Widen(members, 1.5);
+                Widen(members);
                 for (var member = 0; member < members.Count; member++)
                 {
                     members[Field.Tank][member] =

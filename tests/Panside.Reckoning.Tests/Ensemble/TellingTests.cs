@@ -50,6 +50,24 @@ public class TellingTests
     }, cases: 50);
 
     [Fact]
+    public void However_often_something_is_insisted_on_a_rig_stays_a_rig()
+    {
+        var cold = EnsembleRig.Cold(forced: true);
+        var rig = EnsembleRig.Fired(cold, 40);
+        Assert.True(Deviation(rig.Insisted().Members[Field.CoalTime]) > Deviation(rig.Members[Field.CoalTime]) * 1.2);
+        for (var yes = 0; yes < 100; yes++)
+        {
+            rig = rig.Insisted();
+        }
+
+        // Twice as unlike as rigs of one size are; where a bound holds a trait, less.
+        foreach (var field in new[] { Field.Heat, Field.FlameTime, Field.CoalTime, Field.BrickTime, Field.ToBrick, Field.AirLoss })
+        {
+            Assert.InRange(Deviation(rig.Members[field]) / Deviation(cold.Members[field]), 1.5, 2.0001);
+        }
+    }
+
+    [Fact]
     public void A_simmer_just_after_a_flood_is_no_boil_of_the_pan()
     {
         var flooded = EnsembleRig.AtLastCharge(forced: true).After(12).Flooded().After(1);
