@@ -62,7 +62,10 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
 
         if (door.State.Started is { } started)
         {
-            _entries.Add(new("", [$"- Going on with the boil begun at {Entries.Clock(started)}."]));
+            // A simulated rig is never gone on with: what was before was played for whoever takes it over.
+            _entries.Add(new("", [Setting.Header.Practice
+                ? $"- This boil began at {Entries.Clock(started)}; it is yours from here."
+                : $"- Going on with the boil begun at {Entries.Clock(started)}."]));
         }
 
         Hear(new Tick(Now()), null);

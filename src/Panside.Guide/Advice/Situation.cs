@@ -167,6 +167,9 @@ public sealed class Situation
     /// <summary>The depth now, as reckoned from the last reading on.</summary>
     public Length Depth => State.Rig.Pan / Setting.Rig.PanArea;
 
+    /// <summary>Whether the firing is at its end, also while nobody has said yet that no more wood goes in.</summary>
+    public bool IsEnding => State.Step.Length > 0 && Setting.Flow.PhaseOf(State.Step).Code is "shutdown" or "after";
+
     /// <summary>The depth as last read; null before any.</summary>
     public Length? DepthRead => State.Last(ReadingName.PanDepth) is { } read ? UnitSystem.Length(read.Value) : null;
 

@@ -118,7 +118,7 @@ internal sealed class Replies(Setting setting)
         string F(string figure) => Figures.Of(turn.Now, figure);
         yield return $"Tank {F("tank")}; pan depth {F("depth")}; boiling off {F("rate")}.";
         yield return $"Water boils at {F("boiling-water")}; draw at {F("draw-point")}; draw-off last {F("draw-temperature")}.";
-        if (turn.Now.IsHeld)
+        if (turn.Now.IsHeld || turn.Now.IsEnding)
         {
             yield return $"Still boils away: {F("boils-away")}. The boil goes still in about {F("minutes-to-still")}, {F("minutes-to-still-latest")} at the latest.";
             yield return $"Against leaving: {F("unmet")}.";

@@ -44,7 +44,7 @@ internal static class AheadChart
 
     private static IEnumerable<(string Name, double Soonest, double Likely, double Latest)> Ahead(Situation now)
     {
-        (string Name, string Forecast)[] all = Dues.IsEnding(now) || now.IsHeld
+        (string Name, string Forecast)[] all = now.IsEnding || now.IsHeld
             ? [("Pan still", Forecasts.ToStill)]
             : [("Next draw", Forecasts.ToDraw), ("Last charge", Forecasts.ToLastCharge)];
         foreach (var (name, forecast) in TopRow.IsEmergency(now.State, now.Setting) || now.State.IsOver ? [] : all)

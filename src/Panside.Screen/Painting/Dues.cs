@@ -14,13 +14,9 @@ internal static class Dues
 
     /// <summary>The next charge of wood; null where none is to go in.</summary>
     public static DateTimeOffset? Wood(Situation now) =>
-        now.LastWood is { } last && !now.IsHeld && !IsEnding(now) && WoodWatch(now) is { } watch
+        now.LastWood is { } last && !now.IsHeld && !now.IsEnding && WoodWatch(now) is { } watch
             ? now.State.PutOff.TryGetValue(watch.Id, out var until) ? until : last.Time + (watch.Every ?? now.Setting.Rig.Interval)
             : null;
-
-    /// <summary>Whether the firing is at its end, also while nobody has said yet that no more wood goes in.</summary>
-    public static bool IsEnding(Situation now) =>
-        now.State.Step.Length > 0 && now.Setting.Flow.PhaseOf(now.State.Step).Code is "shutdown" or "after";
 
     /// <summary>The next thing that is asked, other than wood; null where nothing comes by itself.</summary>
     public static Due? Next(Situation now)

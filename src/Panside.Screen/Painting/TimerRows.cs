@@ -45,7 +45,7 @@ internal static class TimerRows
 
     private static IEnumerable<PanelRow> Forecast(Situation now, ReplaySight? replay)
     {
-        var goesOn = !Dues.IsEnding(now);
+        var goesOn = !now.IsEnding;
         if (goesOn && Forecasts.One(now, Forecasts.ToDraw) is { P50: { } draw, P5: { } soon })
         {
             yield return Row("Next draw", Times.Forecast(draw, "least", soon), PanelRow.Useful);

@@ -49,9 +49,8 @@ internal static class BoilCommand
             if (!isStream)
             {
                 using var session = Opening.Open(begun);
-                var leftOver = arguments.Journal is null ? LeftOver.Of(Home.Of(arguments.Home), session.Setting, now) : null;
-                var offer = arguments.Journal is null ? RefresherOffer.Of(Home.Of(arguments.Home), now) : null;
-                return Talk(session, learning, isPlain, unfinished, leftOver ?? offer, parsed.GetValue(say), parsed.GetValue(ascii));
+                var before = arguments.Journal is null ? Before(Home.Of(arguments.Home), session, now) : null;
+                return Talk(session, learning, isPlain, unfinished, before, parsed.GetValue(say), parsed.GetValue(ascii));
             }
 
             // The same lines in give a program the same lines out, whatever was boiled before: learning is for it to ask for.
@@ -67,10 +66,14 @@ internal static class BoilCommand
         return command;
     }
 
+    /// <summary>What is told before a new boil: what the last one left in the pan, else the offer to practise; null where there is nothing to tell.</summary>
+    public static string? Before(Home home, RecordedSession session, DateTimeOffset now) =>
+        LeftOver.Of(home, session.Setting, now) ?? RefresherOffer.Of(home, now);
+
     /// <summary>The conversation with a person: on the full screen where there is one and it is wanted, else in lines.</summary>
-    public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null, string? leftOver = null, string? say = null, bool ascii = false)
+    public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null, string? before = null, string? say = null, bool ascii = false)
     {
-        var opening = string.Join(' ', new[] { learning.Notice, leftOver }.OfType<string>());
+        var opening = string.Join(' ', new[] { learning.Notice, before }.OfType<string>());
         var notice = unfinished is not null ? $"{UnfinishedOffer.Told(unfinished, TimeProvider.System.GetUtcNow())}. To go on with it: panside boil --journal {unfinished}"
             : opening.Length > 0 ? opening : null;
         using var speaker = say is null ? null : new Speaker(say);

@@ -14,15 +14,16 @@ internal static class HomeCommand
             return CommandLine.Run(["--help"]);
         }
 
-        var unfinished = Unfinished(Home.Of(null).Sessions);
-        if (unfinished is not null && !UnfinishedOffer.IsTaken(unfinished, TimeProvider.System.GetUtcNow(), Console.In, Console.Out))
+        var (home, now) = (Home.Of(null), TimeProvider.System.GetUtcNow());
+        var unfinished = Unfinished(home.Sessions);
+        if (unfinished is not null && !UnfinishedOffer.IsTaken(unfinished, now, Console.In, Console.Out))
         {
             unfinished = null;
         }
 
-        var learning = Learning.Open(null, Home.Of(null));
+        var learning = Learning.Open(null, home);
         using var session = Open(unfinished);
-        return BoilCommand.Talk(session, learning, plain: false);
+        return BoilCommand.Talk(session, learning, plain: false, before: unfinished is null ? BoilCommand.Before(home, session, now) : null);
     }
 
     /// <summary>The newest record of a boil that is not over; null where there is none.</summary>

@@ -267,9 +267,7 @@ internal static class PracticeCommand
         }
 
         using var conversation = new PracticeConversation(session, rig, start, clock, arguments.Journal is null ? Begin : null);
-        var screen = !plain && !Console.IsInputRedirected && !Console.IsOutputRedirected
-            && Environment.GetEnvironmentVariable("TERM") is not ("dumb" or null or "");
-        if (screen)
+        if (!plain && FullScreenFace.IsThere)
         {
             FullScreen.Run(conversation, clock, ExitStatus.Interrupted);
             return PracticeEnd.Tell(conversation, Console.Out);
