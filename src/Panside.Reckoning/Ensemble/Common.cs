@@ -14,6 +14,9 @@ internal readonly record struct Common
     /// <summary>Whether the thermometer was read in boiling water.</summary>
     public bool IsThermometerKnown { get; init; }
 
+    /// <summary>Whether past boils of this rig have taught how it differs from its file.</summary>
+    public bool IsLearned { get; init; }
+
     /// <summary>The minute of the last charge; null before the first.</summary>
     public int? ChargedAt { get; init; }
 

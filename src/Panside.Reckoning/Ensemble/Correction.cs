@@ -13,6 +13,12 @@ internal readonly record struct Correction(double Shift, double Below, double Ab
     /// <summary>As the members say it.</summary>
     public static Correction None { get; } = new(0, 1, 1);
 
+    /// <summary>The same, but no narrower than the members.</summary>
+    public Correction NoNarrower => this with { Below = double.Max(Below, 1), Above = double.Max(Above, 1) };
+
+    /// <summary>The same, so many times as wide.</summary>
+    public Correction Wider(double times) => this with { Below = times * Below, Above = times * Above };
+
     /// <summary>A value as it is told; 0 and what has no end stay so.</summary>
     /// <param name="value">A member's value or a quantile.</param>
     /// <param name="middle">The middle of the members.</param>

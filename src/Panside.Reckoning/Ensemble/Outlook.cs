@@ -72,8 +72,8 @@ public sealed class Outlook
 
         // Safety rests on the members as they are: only what is told of the open pan that is fed is set right.
         return new(
-            new(residual, fed ? Corrections.OfResidual(rig.Stage, rig.Rig.ForcedDraft) : Correction.None),
-            new(result.StillMinutes, fed ? Corrections.OfStill(rig.Stage, rig.Rig.ForcedDraft) : Correction.None),
+            new(residual, fed ? rig.SetRight(Corrections.OfResidual) : Correction.None),
+            new(result.StillMinutes, fed ? rig.SetRight(Corrections.OfStill) : Correction.None),
             reserve, left, spare, result.LeastLiters);
     }
 }

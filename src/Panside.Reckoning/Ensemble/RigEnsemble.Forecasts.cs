@@ -85,7 +85,9 @@ public sealed partial class RigEnsemble
             HeldLiters = HeldLiters,
             DrawFraction = atDrawOff.MassFraction,
         }).DrawMinutes;
-        return new(LeftOut.Widened(minutes, LeftOut.OfDraw, LeftOut.OfDrawMinutes), Corrections.OfDraw(Stage, Rig.ForcedDraft));
+        var correction = SetRight(Corrections.OfDraw);
+        return new(
+            LeftOut.Widened(minutes, LeftOut.OfDraw, LeftOut.OfDrawMinutes), Common.IsLearned ? correction.Wider(Corrections.LearnedDraw) : correction);
     }
 
     /// <summary>Minutes until the tank has come down to a volume at the usual firing; 0 where it has.</summary>
@@ -181,6 +183,16 @@ public sealed partial class RigEnsemble
         }
     }
 
+    /// <summary>
+    /// What a forecast is set right by now. A young fire's bands are told narrower than the members say, since rigs of one size differ by
+    /// less than the members do at first; the members of a rig that was learned differ less already.
+    /// </summary>
+    internal Correction SetRight(Func<FireStage, bool, Correction> of)
+    {
+        var correction = of(Stage, Rig.ForcedDraft);
+        return Common.IsLearned && Stage is (FireStage.Kindling or FireStage.Warming) ? correction.NoNarrower : correction;
+    }
+
     private RankedValues ReckonRates(bool firing)
     {
         var minutes = double.Max(Rig.Interval.TotalMinutes, 2);
@@ -193,6 +205,6 @@ public sealed partial class RigEnsemble
             rates[member] = (members[Field.Evaporated][member] - Members[Field.Evaporated][member]) * perHour;
         }
 
-        return new(rates, firing ? Corrections.OfRate(Stage, Rig.ForcedDraft) : Correction.None);
+        return new(rates, firing ? SetRight(Corrections.OfRate) : Correction.None);
     }
 }

@@ -42,7 +42,7 @@ public sealed partial class RigEnsemble
             heat[member] = mean + trait.Mean + ((heat[member] - mean) * deviation / own);
         }
 
-        return new(rig, prior, boiling, members, cold.Common);
+        return new(rig, prior, boiling, members, cold.Common with { IsLearned = true });
     }
 
     /// <summary>What is known of the traits now, beside what the rig's file suggests.</summary>

@@ -57,15 +57,16 @@ internal static class LearnedTable
         return Judge.Boil(setting, PracticeRig.OnDay(setting.Rig, Scenario.ColdStart, seed, day, heat), day);
     }
 
-    private static List<Judgement> Named(IEnumerable<JudgedBoil> boils, string name) =>
-        [.. boils.SelectMany(boil => boil.Judgements).Where(one => one.Forecast == name && double.IsFinite(one.Score))];
+    private static List<(int Boil, Judgement Judgement)> Named(IEnumerable<JudgedBoil> boils, string name) =>
+        [.. boils.SelectMany((boil, number) => boil.Judgements.Select(one => (number, one))).Where(look => look.one.Forecast == name && double.IsFinite(look.one.Score))];
 
-    private static string Row(string name, List<Judgement> learned, List<Judgement> not)
+    private static string Row(string name, List<(int Boil, Judgement Judgement)> learned, List<(int Boil, Judgement Judgement)> not)
     {
         string Shown(double value, string form) => value.ToString(form, CultureInfo.InvariantCulture);
-        double Cover(List<Judgement> all) => 100 * all.Average(one => one.InBand);
-        var (with, without) = (learned.Average(one => one.Score), not.Average(one => one.Score));
-        return $"| {name} | {learned.Count} | {Shown(Cover(learned), "F1")} % | {Shown(Cover(not), "F1")} % | {Shown(learned.Average(one => one.Width), "F2")} | {Shown(not.Average(one => one.Width), "F2")} "
+        string Cover(List<(int Boil, Judgement Judgement)> all) => JudgedTable.Share(all, one => one.InBand);
+        double Mean(List<(int Boil, Judgement Judgement)> all, Func<Judgement, double> of) => all.Average(look => of(look.Judgement));
+        var (with, without) = (Mean(learned, one => one.Score), Mean(not, one => one.Score));
+        return $"| {name} | {learned.Count} | {Cover(learned)} | {Cover(not)} | {Shown(Mean(learned, one => one.Width), "F2")} | {Shown(Mean(not, one => one.Width), "F2")} "
             + $"| {Shown(with, "F2")} | {Shown(without, "F2")} | {Shown(100 * (1 - (with / without)), "F0")} % |";
     }
 }

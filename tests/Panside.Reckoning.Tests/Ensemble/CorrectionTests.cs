@@ -18,6 +18,9 @@ public class CorrectionTests
     [Fact]
     public void None_changes_nothing() => Gen.Select(Gen.Double[0, 100], Gen.Double[0, 100]).Holds((value, middle) => Correction.None.Of(value, middle) == value);
 
+    [Fact]
+    public void No_narrower_leaves_what_is_wider() => Assert.Equal(new(0.1, 1, 1.5, 8), new Correction(0.1, 0.5, 1.5, 8).NoNarrower);
+
     [Theory]
     [InlineData(10, 10, 11.0517)] // 10 exp(0.1)
     [InlineData(5, 10, 7.8147)] // 10 exp(0.1 - 0.5 ln 2)

@@ -63,6 +63,19 @@ public class LearnedTests
         Assert.InRange(Rate(Traits((name, _) => new(name, name == "heat" ? 0.2 : 0, 0.05))) / Rate(null), 1.12, 1.4);
     }
 
+    [Fact]
+    public void A_young_fire_is_told_no_narrower_than_a_learned_rigs_members_are()
+    {
+        var traits = Traits((name, _) => new(name, 0, 0.05));
+        RigEnsemble Young(RigTraits? known) => EnsembleRig.Fired(Learned(known), 18);
+        RigEnsemble Fired(RigTraits? known) => EnsembleRig.Fired(Learned(known), 45);
+        var plain = Corrections.OfResidual(FireStage.Warming, true);
+        Assert.True(plain.Below < 1);
+        Assert.Equal(plain, Young(null).Seen(BoilSeen.Rolling).SetRight(Corrections.OfResidual));
+        Assert.Equal(plain with { Below = 1, Above = 1 }, Young(traits).Seen(BoilSeen.Rolling).SetRight(Corrections.OfResidual));
+        Assert.Equal(Corrections.OfResidual(FireStage.Fired, true), Fired(traits).SetRight(Corrections.OfResidual));
+    }
+
     [Theory]
     [InlineData(double.NaN, 0.1)]
     [InlineData(double.PositiveInfinity, 0.1)]

@@ -61,5 +61,12 @@ public class JudgingTests
         }
     }
 
+    /// <summary>Worked by hand: four looks of four boils are worth twice those of two boils whose looks say the same.</summary>
+    [Theory]
+    [InlineData(new[] { 0, 1, 2, 3 }, "50.0 ± 25.0 %")] // the root of 4 times a quarter, by 4
+    [InlineData(new[] { 0, 0, 1, 1 }, "50.0 ± 35.4 %")] // the root of 2 times 1, by 4
+    public void Looks_of_one_boil_go_together(int[] boils, string share) =>
+        Assert.Equal(share, JudgedTable.Share([.. boils.Select((boil, look) => (boil, Of(look < 2 ? 0 : 3)))], one => one.InBand));
+
     private static Judgement Of(double truth) => new("steady-boil", "evaporation-rate", truth, Normal, null);
 }
