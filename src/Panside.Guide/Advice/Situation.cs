@@ -186,6 +186,24 @@ public sealed class Situation
     public bool IsPanFallenLately => IsLit && State.Readings.TryGetValue(ReadingName.PanDepth, out var read)
         && read.Reverse().TakeWhile(one => State.MinutesSince(one.At) < 30).Any(one => IsFallen(UnitSystem.Length(one.Value)));
 
+    /// <summary>
+    /// Whether the pan was read so low and has not been read deep for four minutes since: filled up by hand it is deep at once,
+    /// and whether feed and fire keep it so shows only then. Until it does, no wood is asked for.
+    /// </summary>
+    public bool IsPanUnsteady
+    {
+        get
+        {
+            if (!IsLit || !State.Readings.TryGetValue(ReadingName.PanDepth, out var read))
+            {
+                return false;
+            }
+
+            var since = read.FindLastIndex(one => IsFallen(UnitSystem.Length(one.Value))) + 1;
+            return since > 0 && (since == read.Count || read[^1].At.Time - read[since].At.Time < TimeSpan.FromMinutes(LeastBetweenLooks));
+        }
+    }
+
     /// <summary>Minutes since the depth was read; null before any.</summary>
     public int? MinutesSinceDepth => State.Last(ReadingName.PanDepth) is { } read ? State.MinutesSince(read.At) : null;
 
