@@ -36,6 +36,8 @@ public static class Facts
             && UnitSystem.Temperature(now.State.Last(ReadingName.DrawTemperature)!.Value.Value)
                 > DrawPoint.Today(now.Setting, now.State) + DrawPoint.FarOver,
         ["depth-fresh"] = now => now.State.Last(ReadingName.PanDepth) is { } read && now.State.MinutesSince(read.At) < 60,
+        ["depth-wanted"] = now => now.IsDepthWanted,
+        ["depth-overdue"] = now => now.IsDepthOverdue,
         ["tank-fresh"] = now => now.State.Last(ReadingName.TankVolume) is { } read && now.State.MinutesSince(read.At) < 60,
         ["too-shallow-to-leave"] = now => ClearToLeave.IsTooShallow(now),
         ["draw-fallen"] = now => now.HasDrawFallen,
@@ -63,6 +65,8 @@ public static class Facts
         ["pan-below-least"] = now => now.IsLit && now.DepthRead is { } read && read.Meters < now.Setting.Rig.LeastDepth.Meters,
         ["pan-shallow"] = now => now.Depth.Meters < now.Setting.Rig.RunDepth.Meters * 0.8,
         ["pan-fallen"] = now => now.IsPanFallen,
+        ["pan-fallen-lately"] = now => now.IsPanFallenLately,
+        ["pan-unsteady"] = now => now.IsPanUnsteady,
         ["pan-falling"] = now => now.IsPanFallen && now.Setting.Rig.HasFloat,
         ["pan-flooded"] = now => DoneSinceWood(now, DeedName.FloodPan)
             || now.DepthRead?.Meters >= now.Setting.Rig.FloodDepth.Meters * 0.95,

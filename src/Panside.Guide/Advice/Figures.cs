@@ -50,6 +50,8 @@ public static class Figures
         ["minutes-to-still-latest"] = now => now.StillMinutes is { } still ? About(still.P95) : Unknown,
         ["minutes-draw-open"] = now => now.DrawOpenSince is { } open ? Amount.Minutes(now.State.MinutesSince(open)) : Unknown,
         ["minutes-since-wood"] = now => now.LastWood is { } wood ? Amount.Minutes(now.State.MinutesSince(wood)) : Unknown,
+        ["minutes-since-depth"] = now => now.MinutesSinceDepth is { } since ? Amount.Minutes(since) : Unknown,
+        ["minutes-to-bare"] = now => now.MinutesToBare is { } bare ? About(bare) : Unknown,
         ["unmet"] = now => now.Unmet.Count == 0 ? "nothing" : string.Join("; ", now.Unmet.Take(2)),
         ["channels-mix"] = _ => Amount.Minutes(CommonPractice.ChannelsMix.TotalMinutes),
     }.ToFrozenDictionary();

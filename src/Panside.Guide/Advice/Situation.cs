@@ -177,7 +177,63 @@ public sealed class Situation
     /// Whether the pan was last read well under its run depth over a fire. Feed or fire is then not what the reckoning holds it
     /// for, and a shallow pan thickens faster than any forecast says.
     /// </summary>
-    public bool IsPanFallen => IsLit && DepthRead is { } read && read < Setting.Rig.RunDepth * 0.8;
+    public bool IsPanFallen => IsLit && DepthRead is { } read && IsFallen(read);
+
+    /// <summary>
+    /// Whether the pan was read so low within the last half-hour. What took it there, a fire hotter than told or a pan that leans,
+    /// takes it there again: filled up once, it is not yet to be trusted.
+    /// </summary>
+    public bool IsPanFallenLately => IsLit && State.Readings.TryGetValue(ReadingName.PanDepth, out var read)
+        && read.Reverse().TakeWhile(one => State.MinutesSince(one.At) < 30).Any(one => IsFallen(UnitSystem.Length(one.Value)));
+
+    /// <summary>
+    /// Whether the pan was read so low and has not been read deep for four minutes since: filled up by hand it is deep at once,
+    /// and whether feed and fire keep it so shows only then. Until it does, no wood is asked for.
+    /// </summary>
+    public bool IsPanUnsteady
+    {
+        get
+        {
+            if (!IsLit || !State.Readings.TryGetValue(ReadingName.PanDepth, out var read))
+            {
+                return false;
+            }
+
+            var since = read.FindLastIndex(one => IsFallen(UnitSystem.Length(one.Value))) + 1;
+            return since > 0 && (since == read.Count || read[^1].At.Time - read[since].At.Time < TimeSpan.FromMinutes(LeastBetweenLooks));
+        }
+    }
+
+    /// <summary>Minutes since the depth was read; null before any.</summary>
+    public int? MinutesSinceDepth => State.Last(ReadingName.PanDepth) is { } read ? State.MinutesSince(read.At) : null;
+
+    /// <summary>
+    /// Minutes in which the pan, from its last depth on, would show its floor if no sap came any more, on a rig that boils fast;
+    /// null where nobody read the depth or nothing boils.
+    /// </summary>
+    public double? MinutesToBare => IsLit && State.Rig.IsBoiling && DepthRead is { } read && RateLitersPerHour is { P95: > 0.1 } rate
+        ? double.Max((read - (Setting.Rig.LeastDepth * BareShare)).Meters, 0) * Setting.Rig.PanArea.SquareMeters * 1000 / rate.P95 * 60
+        : null;
+
+    /// <summary>
+    /// Whether the depth is wanted now: a float that hung just after the last look is to be found ten minutes before the floor
+    /// shows, with time to ask, to read and to look again. A pan that was read low cannot be asked for all the time.
+    /// </summary>
+    public bool IsDepthWanted => MinutesToBare is { } bare && MinutesSinceDepth >= double.Max(bare - WarnMinutes - AnswerMinutes, LeastBetweenLooks);
+
+    /// <summary>Whether nobody has read the depth for so long that the floor could show in ten minutes.</summary>
+    public bool IsDepthOverdue => MinutesToBare is { } bare && MinutesSinceDepth + 1 >= double.Max(bare - WarnMinutes, LeastBetweenLooks + AnswerMinutes);
+
+    /// <summary>The share of the least depth at which the floor shows between the bubbles: no source.</summary>
+    private static double BareShare => 0.65;
+
+    private static double WarnMinutes => 10;
+
+    private static double AnswerMinutes => 3;
+
+    private static double LeastBetweenLooks => 4;
+
+    private bool IsFallen(Length depth) => depth < Setting.Rig.RunDepth * 0.8;
 
     private double? ReckonStop(RigEnsemble rigs) =>
         IsLit ? CommonPractice.StopAt(Setting, rigs, IsCautious).Liters : null;

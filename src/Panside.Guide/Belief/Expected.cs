@@ -60,7 +60,7 @@ public sealed class Expected(Setting setting)
     /// <summary>
     /// Before the fire, without a float, in an emergency and after a pan that was too low, it holds what a hand has poured in. Over
     /// a float it comes down to the float: a pan that was filled deeper than it is run says nothing of where that is. Once no more
-    /// wood goes in, it may be filled up to the flood depth by hand.
+    /// wood goes in, it may be filled up to the flood depth by hand; a pan that was read low, up to its run depth.
     /// </summary>
     private Expectation Depth(SessionState state)
     {
@@ -73,7 +73,9 @@ public sealed class Expected(Setting setting)
 
         var (mean, deviation) = state.Rigs.ExpectedDepth;
         var isFlooded = state.Deeds.ContainsKey(DeedName.FloodPan);
-        var toFill = new Situation(setting, state).IsHeld && !isFlooded ? double.Max(setting.Rig.FloodDepth.Meters - mean, 0) : 0;
+        var now = new Situation(setting, state);
+        var fillsTo = now.IsHeld && !isFlooded ? setting.Rig.FloodDepth.Meters : now.IsPanFallen ? run : 0;
+        var toFill = double.Max(fillsTo - mean, 0);
         return new(mean, With(deviation, Surface + (toFill / 3)))
         {
             Below = With(deviation, Surface + (isFlooded ? 0 : double.Max(mean - run, 0) / 3)),

@@ -29,6 +29,7 @@ public sealed class PracticeOperator : IPracticeOperator
     private DateTimeOffset _noticed;
     private double _due;
     private int _tries;
+    private bool _isToldNoWood;
     private long _wantedToLeave;
 
     /// <summary>An operator at a rig.</summary>
@@ -76,11 +77,14 @@ public sealed class PracticeOperator : IPracticeOperator
         return seen;
     }
 
-    /// <summary>Wood that goes in without a word, by habit: between charges, or while the laptop is off.</summary>
+    /// <summary>
+    /// Wood that goes in without a word, by habit: between charges, or while the laptop is off. Told to add none, the operator adds
+    /// none until it is asked for again.
+    /// </summary>
     public void FireByHabit()
     {
         var interval = _rig.Makeup.Rig.Interval.TotalSeconds;
-        if (!IsHeld && _rig.IsFired && (_rig.Temper.IsUnheard ? _rig.SecondsSinceWood >= interval
+        if (!IsHeld && !_isToldNoWood && _rig.IsFired && (_rig.Temper.IsUnheard ? _rig.SecondsSinceWood >= interval
             : _rig.Temper is { ForgetsToTell: true, IsAway: false } && _rig.SecondsSinceWood is var since && since >= interval / 2 && since < interval / 2 + 30))
         {
             _rig.AddWood(_rig.Makeup.Rig.Charge * _rig.Temper.Charges);
@@ -140,6 +144,7 @@ public sealed class PracticeOperator : IPracticeOperator
 
     private void Hear(Advice advice, Prompt? prompt)
     {
+        _isToldNoWood = advice.Action != "add-wood" && (_isToldNoWood || advice.Text.Contains("no wood", StringComparison.Ordinal));
         if (prompt?.Text == advice.Text)
         {
             _askedAction = advice.Action;
