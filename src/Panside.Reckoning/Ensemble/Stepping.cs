@@ -176,11 +176,8 @@ internal static class Stepping
         Span<Vector<double>> sugar, Vector<double> left, Vector<double> fed, Vector<double> comes, Vector<double> mixing,
         Vector<double> stills, Vector<double> mostPassed)
     {
-        // One division for both: a second one would cost a tenth of the whole loop.
-        var slower = Vector<double>.One + (fed * stills);
-        var perLiter = Vector<double>.One / (left * slower);
-        var exchange = Vector.MinNative(mixing * perLiter, new Vector<double>(MostExchanged));
-        var each = Vector.MinNative(fed * slower * perLiter, mostPassed);
+        var exchange = Vector.MinNative(mixing / (left + (left * fed * stills)), new Vector<double>(MostExchanged));
+        var each = Vector.MinNative(fed / left, mostPassed);
         var passes = each * (sugar.Length - 1);
 
         // By reference: the check of each index would cost a fifth of the whole loop.
