@@ -66,6 +66,7 @@ public static class Facts
         ["pan-shallow"] = now => now.Depth.Meters < now.Setting.Rig.RunDepth.Meters * 0.8,
         ["pan-fallen"] = now => now.IsPanFallen,
         ["pan-fallen-lately"] = now => now.IsPanFallenLately,
+        ["pan-risen"] = now => now.IsPanRisen,
         ["pan-unsteady"] = now => now.IsPanUnsteady,
         ["pan-falling"] = now => now.IsPanFallen && now.Setting.Rig.HasFloat,
         ["pan-flooded"] = now => DoneSinceWood(now, DeedName.FloodPan)

@@ -187,14 +187,14 @@ public sealed class Situation
         && read.Reverse().TakeWhile(one => State.MinutesSince(one.At) < 30).Any(one => IsFallen(UnitSystem.Length(one.Value)));
 
     /// <summary>
-    /// Whether the pan was read so low and has not been read deep for four minutes since: filled up by hand it is deep at once,
+    /// Whether the pan was read so low over a float and has not been read deep for four minutes since: filled up by hand it is deep at once,
     /// and whether feed and fire keep it so shows only then. Until it does, no wood is asked for.
     /// </summary>
     public bool IsPanUnsteady
     {
         get
         {
-            if (!IsLit || !State.Readings.TryGetValue(ReadingName.PanDepth, out var read))
+            if (!IsLit || !Setting.Rig.HasFloat || !State.Readings.TryGetValue(ReadingName.PanDepth, out var read))
             {
                 return false;
             }
@@ -203,6 +203,15 @@ public sealed class Situation
             return since > 0 && (since == read.Count || read[^1].At.Time - read[since].At.Time < TimeSpan.FromMinutes(LeastBetweenLooks));
         }
     }
+
+    /// <summary>
+    /// Whether the pan stands well over its run depth and higher than it was read before, though nobody flooded it: a float that hangs
+    /// open lets the tank run into it.
+    /// </summary>
+    public bool IsPanRisen => IsLit && Setting.Rig.HasFloat && !State.Deeds.ContainsKey(DeedName.FloodPan)
+        && State.Readings.TryGetValue(ReadingName.PanDepth, out var read) && read.Count > 1
+        && UnitSystem.Length(read[^1].Value) is var last && last > Setting.Rig.RunDepth * 1.3
+        && last - UnitSystem.Length(read[^2].Value) > Setting.Rig.RunDepth * 0.15;
 
     /// <summary>Minutes since the depth was read; null before any.</summary>
     public int? MinutesSinceDepth => State.Last(ReadingName.PanDepth) is { } read ? State.MinutesSince(read.At) : null;
@@ -222,14 +231,14 @@ public sealed class Situation
     public bool IsDepthWanted => MinutesToBare is { } bare && MinutesSinceDepth >= double.Max(bare - WarnMinutes - AnswerMinutes, LeastBetweenLooks);
 
     /// <summary>Whether nobody has read the depth for so long that the floor could show in ten minutes.</summary>
-    public bool IsDepthOverdue => MinutesToBare is { } bare && MinutesSinceDepth + 1 >= double.Max(bare - WarnMinutes, LeastBetweenLooks + AnswerMinutes);
+    public bool IsDepthOverdue => MinutesToBare is { } bare && MinutesSinceDepth + 1 >= double.Max(bare - WarnMinutes, LeastBetweenLooks + 2);
 
     /// <summary>The share of the least depth at which the floor shows between the bubbles: no source.</summary>
     private static double BareShare => 0.65;
 
     private static double WarnMinutes => 10;
 
-    private static double AnswerMinutes => 3;
+    private static double AnswerMinutes => 5;
 
     private static double LeastBetweenLooks => 4;
 

@@ -70,7 +70,7 @@ public class DrawOffTests
     public void Close_to_the_draw_point_the_thermometer_is_asked_for_every_other_minute_also_while_the_shutdown_waits()
     {
         var boil = Conversation.AtSteadyBoil(tankGallons: 12);
-        boil.Say("draw 217");
+        boil.Say("depth 1 1/2", "draw 217");
         Assert.Equal("draw-at-hand", Assert.Single(boil.After(3).OfType<PromptLine>()).Prompt.Step);
         boil.Say("draw 217", "shutdown", "yes", "yes", "yes");
         Assert.Equal("spread-coals", boil.State.Step);

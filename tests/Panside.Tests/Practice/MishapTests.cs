@@ -16,6 +16,8 @@ public class MishapTests
     private const double BareMeters = 0.012;
     private const string Forced = "two-by-four-forced.yaml";
 
+    private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
+
     public static TheoryData<string> Kinds { get; } = [.. ScenarioFile.Faults.Select(fault => fault.Name)];
 
     /// <summary>At the rig, at an instrument or in the operator: something is other than without it.</summary>
@@ -43,25 +45,55 @@ public class MishapTests
     }
 
     /// <summary>
-    /// F5: where nobody answered, the floor would show at some minute; the answer comes earlier. A hung float is found only by reading
-    /// the depth, and not always ten minutes earlier: docs/assurance.md.
+    /// F5: the boil up to the first alarm, then fired on as usual by somebody who looks at nothing: the floor shows no sooner than ten
+    /// minutes after the alarm.
     /// </summary>
     [Theory]
-    [InlineData("float-stuck-shut", 1, 4)]
-    [InlineData("float-stuck-shut", 4, 4)]
-    [InlineData("float-stuck-shut", 5, 4)]
-    [InlineData("valve-half-shut", 7, 10)]
-    [InlineData("tank-emptied", 7, 10)]
-    public void F5_what_empties_the_pan_is_answered_minutes_before_the_floor_shows(string kind, long seed, int minutes)
+    [InlineData("float-stuck-shut", 1)]
+    [InlineData("float-stuck-shut", 4)]
+    [InlineData("float-stuck-shut", 5)]
+    [InlineData("float-stuck-shut", 7)]
+    [InlineData("float-stuck-shut", 9)]
+    [InlineData("float-stuck-shut", 10)]
+    [InlineData("float-stuck-shut", 11)]
+    [InlineData("float-stuck-shut", 12)]
+    [InlineData("valve-half-shut", 7)]
+    [InlineData("feed-freezing", 7)]
+    [InlineData("tank-emptied", 7)]
+    [InlineData("tank-leak", 7)]
+    public void F5_what_empties_the_pan_is_answered_ten_minutes_before_the_floor_shows(string kind, long seed)
     {
-        var boil = Boil(kind, seed);
-        var began = Assert.Single(boil.Rig.Begun).Second;
-        var answered = boil.Said.First(one => one.Line.At.Time >= boil.Start.AddSeconds(began) && one.Answers.Any(answer => answer is AdviceLine
+        var (began, alarmed, bare) = FromAlarmToBare(kind, seed);
+        Assert.True(bare - alarmed >= 600, $"began {began}, alarm {alarmed}, bare {bare}");
+    }
+
+    internal static (long Began, long Alarmed, long Bare) FromAlarmToBare(string kind, long seed)
+    {
+        var setting = new Setting(Library.Flow(null), PracticeBoil.RigOf(Forced), Guidance.Beginner, "panside", practice: true);
+        var rig = new PracticeRig(setting.Rig, With(kind), seed);
+        var isAlarmed = false;
+        var boil = new Unattended(new SessionDoor(setting), rig, new PracticeOperator(rig, setting.Units, seed), Evening)
         {
-            Advice.Action: "check-level" or "raise-level" or "cool-pan" or "hold-wood", Advice.Urgency: "now" or "danger",
-        })).Line.At.Time;
-        var dry = SecondsToBare(kind, seed);
-        Assert.True((answered - boil.Start).TotalSeconds <= dry - (60 * minutes), $"began {began}, answered {(answered - boil.Start).TotalSeconds}, dry {dry}");
+            Overheard = (_, answers) => isAlarmed |= rig.Begun.Any() && answers.Any(answer => answer is AdviceLine
+            {
+                Advice.Action: "check-level" or "raise-level" or "cool-pan" or "hold-wood", Advice.Urgency: "now" or "danger",
+            }),
+        };
+        boil.RunUntil(() => isAlarmed);
+        Assert.True(isAlarmed);
+        var alarmed = rig.Second;
+        while (rig.Depth.Meters > BareMeters && rig.Second < 8 * 3600)
+        {
+            if (rig.SecondsSinceWood >= rig.Makeup.Rig.Interval.TotalSeconds)
+            {
+                rig.AddWood(rig.Makeup.Rig.Charge);
+                rig.AddDefoamer();
+            }
+
+            rig.Step(10);
+        }
+
+        return (Assert.Single(rig.Begun).Second, alarmed, rig.Second);
     }
 
     /// <summary>
@@ -145,26 +177,5 @@ public class MishapTests
         }
 
         return rig;
-    }
-
-    /// <summary>The same boil up to the fault, then fired as usual by somebody who looks at nothing: the second at which the floor shows between the bubbles.</summary>
-    private static long SecondsToBare(string kind, long seed)
-    {
-        var setting = new Setting(Library.Flow(null), PracticeBoil.RigOf(Forced), Guidance.Beginner, "panside", practice: true);
-        var rig = new PracticeRig(setting.Rig, With(kind), seed);
-        var boil = new Unattended(new SessionDoor(setting), rig, new PracticeOperator(rig, setting.Units, seed), new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5)));
-        boil.RunUntil(() => rig.Begun.Any());
-        while (rig.Depth.Meters > BareMeters && rig.Second < 8 * 3600)
-        {
-            if (rig.SecondsSinceWood >= rig.Makeup.Rig.Interval.TotalSeconds)
-            {
-                rig.AddWood(rig.Makeup.Rig.Charge);
-                rig.AddDefoamer();
-            }
-
-            rig.Step(10);
-        }
-
-        return rig.Second;
     }
 }
