@@ -2,6 +2,7 @@ using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Sessions;
 using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Rig;
 
@@ -221,8 +222,22 @@ public sealed class Situation
     /// null where nobody read the depth or nothing boils.
     /// </summary>
     public double? MinutesToBare => IsLit && State.Rig.IsBoiling && DepthRead is { } read && RateLitersPerHour is { P95: > 0.1 } rate
-        ? double.Max((read - (Setting.Rig.LeastDepth * BareShare)).Meters, 0) * Setting.Rig.PanArea.SquareMeters * 1000 / rate.P95 * 60
+        ? double.Max((read - (Setting.Rig.LeastDepth * BareShare)).Meters, 0) * Setting.Rig.PanArea.SquareMeters * 1000
+            / double.Max(rate.P95, IsFiring ? FiredLitersPerHour : 0) * 60
         : null;
+
+    /// <summary>
+    /// What the rig's own firing boils off, fast reckoned. The rate that readings tell of is no guard: behind a hung float the tank
+    /// stands still, and the boil then passes for a slow one just when the pan empties.
+    /// </summary>
+    private double FiredLitersPerHour =>
+        Firewood.HeatAsFired(FirewoodNames.FromName(Setting.Rig.WoodSpecies), Setting.Rig.Charge, Setting.Rig.WoodMoisture).Megajoules
+        * FastShare / LatentMegajoules / Setting.Rig.Interval.TotalHours;
+
+    /// <summary>The share of the wood's heat that boils off water on a good rig: no source.</summary>
+    private static double FastShare => 0.28;
+
+    private static double LatentMegajoules => 2.26;
 
     /// <summary>
     /// Whether the depth is wanted now: a float that hung just after the last look is to be found ten minutes before the floor
