@@ -68,7 +68,7 @@ internal static class AskingPainter
             .. Rows(page.Hint, Tone.Plain, width),
             StyledLine.Of("Keys", Tone.Strong),
             .. keys.Select(key => StyledLine.Of($"  {Columns.Pad(key.Name, 3)} {Columns.Pad(key.Word, 10)} {key.Meaning}")),
-            StyledLine.Of("  Tab: the word begun.  Up, Down: lines before.  PageUp, PageDown.  Ctrl-C: leave."),
+            StyledLine.Of("  Tab: the word begun.  Up, Down: lines before.  PageUp, PageDown.  Ctrl-C."),
             StyledLine.Of("Words to type, then Enter", Tone.Strong),
             .. asking.Help.SelectMany(line => Wrapping.Rows("  " + line, width).Select(row => StyledLine.Of(row))),
         ];

@@ -27,12 +27,13 @@ internal static class HomeCommand
                 return Follow(asking.Chosen ?? HomeChoice.Leave, asking.With, homeFolder, plain, ascii);
             }
 
-            if (RigCommand.Make(null, homeFolder, plain, ascii) is not ExitStatus.Done and var status)
+            var (status, told) = RigCommand.Make(null, homeFolder, plain, ascii);
+            if (told is null)
             {
                 return status;
             }
 
-            opening = ["- Back from the rig file."];
+            opening = told;
         }
     }
 

@@ -15,7 +15,16 @@ internal static class RigCommand
         var ascii = new Option<bool>("--ascii") { Description = "Only signs of ASCII on the full screen." };
         var home = new Option<string?>("--home") { Description = "Where rigs, flows and sessions live.", HelpName = "FOLDER" };
         var command = new Command("rig", "Asks what your boiler is, with pictures of what to measure, and makes its rig file: two minutes.") { file, plain, ascii, home };
-        command.SetAction(parsed => Make(parsed.GetValue(file), parsed.GetValue(home), parsed.GetValue(plain), parsed.GetValue(ascii)));
+        command.SetAction(parsed =>
+        {
+            var made = Make(parsed.GetValue(file), parsed.GetValue(home), parsed.GetValue(plain), parsed.GetValue(ascii));
+            foreach (var line in made.Told ?? [])
+            {
+                Console.Out.WriteLine(line);
+            }
+
+            return made.Status;
+        });
         return command;
     }
 
@@ -24,7 +33,8 @@ internal static class RigCommand
     /// <param name="homeFolder">The home folder as named; null for the usual one.</param>
     /// <param name="plain">Whether lines of text are wanted.</param>
     /// <param name="ascii">Whether the terminal shows ASCII only.</param>
-    public static int Make(string? file, string? homeFolder, bool plain, bool ascii)
+    /// <returns>The exit status, and what came of it; null where something graver came between.</returns>
+    public static (int Status, IReadOnlyList<string>? Told) Make(string? file, string? homeFolder, bool plain, bool ascii)
     {
         var place = new RigPlace(file ?? Home.Of(homeFolder).RigFile);
         if (Directory.Exists(place.Path))
@@ -35,37 +45,38 @@ internal static class RigCommand
         var making = new RigMaking(place.Path, place.There, RigMeaning.Of);
         making.HearAgain(place.Answers());
         AskingFace.Run(making, plain, ascii);
-        switch (making.End)
+        return making.End switch
         {
-            case RigMade.Written:
-                return Write(place, making.Text, file, homeFolder);
-            case RigMade.Stopped:
-                Keep(place, making);
-                return ExitStatus.Done;
-            case RigMade.Emergency:
-                Keep(place, making);
-                return HomeCommand.Emergency(homeFolder, plain, ascii);
-            default:
-                Console.Error.WriteLine("Left before the end: nothing was written.");
-                return ExitStatus.Interrupted;
-        }
+            RigMade.Written => (ExitStatus.Done, Write(place, making.Text, file, homeFolder)),
+            RigMade.Stopped => (ExitStatus.Done, Keep(place, making)),
+            RigMade.Emergency => (HomeCommand.Emergency(homeFolder, plain, ascii), null),
+            _ => (ExitStatus.Interrupted, ["- Left before the end: nothing was written."]),
+        };
     }
 
-    private static void Keep(RigPlace place, RigMaking making)
+    private static IReadOnlyList<string> Keep(RigPlace place, RigMaking making)
     {
-        if (making.Answered > 0)
+        if (making.Answered == 0)
         {
-            place.Keep(making.Heard);
-            Console.Out.WriteLine($"- Stopped; {making.Answered} {(making.Answered == 1 ? "answer is" : "answers are")} kept in {place.AnswersPath}. 'panside rig' goes on.");
+            return [];
         }
+
+        place.Keep(making.Heard);
+        return [$"- Stopped; {making.Answered} {(making.Answered == 1 ? "answer is" : "answers are")} kept. 'panside rig' goes on."];
     }
 
-    private static int Write(RigPlace place, string text, string? file, string? homeFolder)
+    private static IReadOnlyList<string> Write(RigPlace place, string text, string? file, string? homeFolder)
     {
         try
         {
             var before = place.Write(text);
-            Console.Out.WriteLine($"- Written: {place.Path}{(before is null ? "" : $"; the one before it is {before} now")}.");
+            var with = file is not null ? $" --rig {place.Path}" : homeFolder is not null ? $" --home {homeFolder}" : "";
+            return
+            [
+                $"- Written: {place.Path}",
+                .. before is null ? Array.Empty<string>() : [$"- The one before it: {before}"],
+                $"- Your next boil uses it: panside boil{with}",
+            ];
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
@@ -73,9 +84,5 @@ internal static class RigCommand
             Console.Out.Write(text);
             throw new UnusableException($"{place.Path}: cannot be written ({fault.Message.TrimEnd('.')}). The file's text is above: save it elsewhere, and name it with --rig.");
         }
-
-        var with = file is not null ? $" --rig {place.Path}" : homeFolder is not null ? $" --home {homeFolder}" : "";
-        Console.Out.WriteLine($"- Your next boil uses it: panside boil{with}");
-        return ExitStatus.Done;
     }
 }

@@ -22,13 +22,13 @@ internal static class RigMeaning
         var (units, setting) = (rig.Units, new Setting(Library.Flow(null), rig, Guidance.Beginner, Product.Name));
         var hot = setting.Cold.FiredFor(HotMinutes, CommonPractice.LargeDraw(rig.PanArea) * PartOfDraw).Then;
         var rates = hot.RatesLitersPerHour(firing: true);
-        string Rate(double quantile) => Amount.Shown(units.From(VolumeRate.FromLitersPerHour(rates.At(quantile))));
+        Measure Rate(double quantile) => units.From(VolumeRate.FromLitersPerHour(rates.At(quantile)));
         string Shown(Volume volume) => Amount.Shown(units.From(volume));
         return
         [
             $"{Area(rig)} of pan; {Shown(rig.PanVolume(rig.RunDepth))} in it when it runs.",
-            $"Fired so it boils away about {Rate(0.5)}; nine such rigs in ten, {Rate(0.05)} to {Rate(0.95)}.",
-            $"For a first shutdown it wants {Shown(CommonPractice.StopAt(setting, hot, cautious: true))} in the tank at the last charge.",
+            $"Fired so it boils away about {Amount.Shown(Rate(0.5))}; nine rigs in ten {Amount.Range(Rate(0.05).Value, Rate(0.95).Value, Rate(0.5).Unit)}.",
+            $"A first shutdown wants {Shown(CommonPractice.StopAt(setting, hot, cautious: true))} in the tank at the last charge.",
         ];
     }
 

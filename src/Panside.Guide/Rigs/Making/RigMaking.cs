@@ -13,7 +13,7 @@ public enum RigMade
     /// <summary>It is left for later; what was typed is to be kept.</summary>
     Stopped,
 
-    /// <summary>There is an emergency at a pan: what was typed is to be kept, and the emergency list shown.</summary>
+    /// <summary>There is an emergency at a pan: the emergency list is to be shown, and nothing else matters.</summary>
     Emergency,
 }
 
@@ -53,7 +53,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
     public RigMade? End { get; private set; }
 
     /// <summary>The file's text, once all is answered.</summary>
-    public string Text => RigText.Of(_answers);
+    public string Text => RigText.Of(_answers, _answers.Rig);
 
     /// <summary>How many questions are answered.</summary>
     public int Answered => _answers.All.Count;
@@ -339,7 +339,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
         _meaning ??= meaning(_answers.Rig);
         return
         [
-            .. Enumerable.Range(0, half).Select(row => $"{rows[row],-38}{(row + half < rows.Count ? rows[row + half] : "")}".TrimEnd()),
+            .. Enumerable.Range(0, half).Select(row => $"{rows[row],-30}{(row + half < rows.Count ? rows[row + half] : "")}".TrimEnd()),
             "* as usual, not measured",
             .. _meaning.Select(line => $"- {line}"),
         ];

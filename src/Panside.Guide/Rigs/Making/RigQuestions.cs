@@ -19,7 +19,7 @@ internal static partial class RigQuestions
     /// <summary>9 x 4 1/2 x 2 1/2 in of common firebrick: no source.</summary>
     private const double PoundsOfBrick = 7.5;
 
-    private const int LongestName = 40;
+    private const int LongestName = 32;
 
     private static readonly Dictionary<string, (string Share, string Told)> Dryness = new(StringComparer.OrdinalIgnoreCase)
     {
@@ -33,7 +33,7 @@ internal static partial class RigQuestions
         {
             Expected = _ => "us, metric or imperial",
             Read = (said, _) => UnitSystem.All.FirstOrDefault(one => one.Code.Equals(said, StringComparison.OrdinalIgnoreCase)) is { } units
-                ? RigReply.Of(units.Code, $"units {units.Code}")
+                ? RigReply.Of(units.Code, units.Code)
                 : RigReply.Not($"'{said}' is none of the three. Expected: us, metric or imperial."),
         },
         new("length", "How long is the pan, inside?", "The pan's area says how fast it boils and how much sap it holds.", RigPictures.Length)
@@ -154,7 +154,7 @@ internal static partial class RigQuestions
             Dimension.Share or Dimension.Time => value,
             _ => units.Convert(new(value, limit.Unit), unit).Value,
         };
-        return Amount.Range(In(limit.Low), In(limit.High), unit);
+        return string.Create(CultureInfo.InvariantCulture, $"{In(limit.Low):0.##} to {In(limit.High):0.##} {unit.Shown()}");
     }
 
     private static RigReply Sized(string said, RigLimit limit, UnitSystem units, string what, Unit? assumed = null)
@@ -197,7 +197,7 @@ internal static partial class RigQuestions
         var mass = answers.Units.From(Mass.FromPounds(number * PoundsOfBrick * (isThin ? 0.5 : 1)));
         var weight = new Measure(double.Round(mass.Value), mass.Unit);
         return RigLimit.Firebrick.Allows(RigLimit.Firebrick.ValueOf(weight, answers.Units))
-            ? RigReply.Of(weight.ToString(), $"{told}, about {weight}", told)
+            ? RigReply.Of(weight.ToString(), $"{told}, {weight}", told)
             : RigReply.Not($"{told} would be {weight}. Expected: {Range(RigLimit.Firebrick, answers.Units)}.");
     }
 

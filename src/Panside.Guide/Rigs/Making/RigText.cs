@@ -1,5 +1,7 @@
+using System.Globalization;
 using System.Text;
 using Panside.Guide.Measures;
+using Panside.Guide.Words;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Rigs.Making;
@@ -13,28 +15,31 @@ internal static class RigText
     private const int NoteColumn = 32;
 
     /// <summary>The text. What was not answered and must stand there is written as for the built-in rig.</summary>
-    public static string Of(RigAnswers answers)
+    /// <param name="answers">The answers.</param>
+    /// <param name="usual">The rig that they make: what was not answered is shown beside the rest; null where nobody reads it.</param>
+    public static string Of(RigAnswers answers, Rig? usual = null)
     {
+        var units = answers.Units;
         var text = new StringBuilder()
-            .Append("# A rig file: what this boiler is. Change what is wrong; 'panside check' tells every slip (docs/rigs.md).\n")
-            .Append("# A line that begins with # is not used: there the usual for a pan of this size is taken.\n");
+            .Append("# A rig file: what this boiler is. Change what is wrong; 'panside check' tells every slip.\n")
+            .Append("# A line that begins with # is not used: it shows the usual for such a pan, which is taken.\n");
         Line(text, "", "rig", Quoted(answers["name"]?.Value ?? UsualName(answers)), "a name, shown and kept in the record");
         Line(text, "", "units", answers["units"]?.Value ?? UnitSystem.Us.Code, "what is shown, and meant where no unit is typed");
-        Line(text, "", "altitude", answers["altitude"], "0 ft", "above the sea");
+        Line(text, "", "altitude", answers["altitude"], usual is null ? null : units == UnitSystem.Metric ? "0 m" : "0 ft", "above the sea");
         text.Append("pan:\n");
         Line(text, "  ", "length", answers["length"]?.Value ?? RigLimit.PanLength.Example, "inside, from the door's end to the stack's");
         Line(text, "  ", "width", answers["width"]?.Value ?? RigLimit.PanWidth.Example, "inside");
-        Line(text, "  ", "channels", answers["channels"], "3", "1 is an undivided pan");
-        Depths(text, answers);
+        Line(text, "  ", "channels", answers["channels"], usual?.Channels.ToString(CultureInfo.InvariantCulture), "1 is an undivided pan");
+        Depths(text, answers, usual);
         text.Append("fire:\n");
         Line(text, "  ", "draft", answers["draft"]?.Value ?? "forced", "forced by a blower, or natural");
-        Line(text, "  ", "firebrick", answers["brick"], "120 lb", "what the fire heats");
-        Line(text, "  ", "charge", answers["charge"], "7 lb", "wood, at one opening of the door");
-        Line(text, "  ", "interval", answers["interval"], "8 min", "from one charge to the next");
-        Line(text, "  ", "wood", answers["wood"], "{ species: sugar maple, moisture: 20 % }", "water in the wood, of its dry weight");
+        Line(text, "  ", "firebrick", answers["brick"], usual is null ? null : Amount.Shown(units.From(usual.Firebrick)), "what the fire heats");
+        Line(text, "  ", "charge", answers["charge"], usual is null ? null : Amount.Shown(units.From(usual.Charge)), "wood, at one opening of the door");
+        Line(text, "  ", "interval", answers["interval"], usual is null ? null : new Measure(usual.Interval.TotalMinutes, Unit.Minute).ToString(), "from one charge to the next");
+        Line(text, "  ", "wood", answers["wood"], usual is null ? null : "{ moisture: 20 % }", "its water, as a part of the dry wood's weight");
         text.Append("feed:\n");
         Line(text, "  ", "float", answers["float"]?.Value ?? "true", "whether a float valve holds the depth");
-        Line(text, "  ", "tank", answers["tank"], "35 gal", "what the head tank holds, full");
+        Line(text, "  ", "tank", answers["tank"], usual is null ? null : Amount.Shown(units.From(usual.Tank)), "what the head tank holds, full");
         return text.ToString();
     }
 
@@ -42,31 +47,36 @@ internal static class RigText
     public static string UsualName(RigAnswers answers) =>
         $"my rig, {answers["length"]?.Value ?? RigLimit.PanLength.Example} by {answers["width"]?.Value ?? RigLimit.PanWidth.Example}";
 
-    private static void Depths(StringBuilder text, RigAnswers answers)
+    private static void Depths(StringBuilder text, RigAnswers answers, Rig? usual)
     {
-        var (run, wall) = (answers["depth"]?.Value, answers["wall"]?.Value);
-        text.Append(run is null && wall is null ? "  # depth:\n" : "  depth:\n");
-        var indent = run is null && wall is null ? "  #   " : "    ";
-        Line(text, indent, "run", answers["depth"], "1 1/2 in", "of the sap while it boils");
-        if (run is not null && MeasureText.Read(run, Dimension.Length, null).Measure is { } measure
+        var isAnswered = answers["depth"]?.Value is not null || answers["wall"]?.Value is not null;
+        if (!isAnswered && usual is null)
+        {
+            return;
+        }
+
+        text.Append(isAnswered ? "  depth:\n" : "  # depth:\n");
+        var indent = isAnswered ? "    " : "  #   ";
+        Line(text, indent, "run", answers["depth"], usual is null ? null : Amount.Shown(answers.Units.From(usual.RunDepth)), "of the sap while it boils");
+        if (answers["depth"]?.Value is { } run && MeasureText.Read(run, Dimension.Length, null).Measure is { } measure
             && UnitSystem.Length(measure) + OverRunDepth is var deeper && deeper > RigDefaults.FloodDepth)
         {
             Line(text, indent, "flood", answers.Units.From(deeper).ToString(), "for a shutdown: an inch deeper than it runs");
         }
 
-        Line(text, indent, "wall", answers["wall"], "8 in", "from the bottom to the rim");
+        Line(text, indent, "wall", answers["wall"], usual is null ? null : Amount.Shown(answers.Units.From(usual.WallDepth)), "from the bottom to the rim");
     }
 
-    /// <summary>A line that is used where it was answered, and shows how to write it where it was not.</summary>
-    private static void Line(StringBuilder text, string indent, string key, RigAnswer? answer, string example, string note)
+    /// <summary>A line that is used where it was answered, and shows the usual where it was not.</summary>
+    private static void Line(StringBuilder text, string indent, string key, RigAnswer? answer, string? usual, string note)
     {
         if (answer?.Value is { } value)
         {
             Line(text, indent, key, value, answer.Note.Length > 0 ? $"{note}: {answer.Note}" : note);
         }
-        else
+        else if (usual is not null)
         {
-            Line(text, indent.Contains('#', StringComparison.Ordinal) ? indent : indent + "# ", key, example, note);
+            Line(text, indent.Contains('#', StringComparison.Ordinal) ? indent : indent + "# ", key, usual, note);
         }
     }
 
