@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Panside.Faces;
+using Panside.Guide.Rigs;
 using Panside.Journal;
 using Panside.Screen;
 
@@ -69,12 +70,13 @@ internal static class BoilCommand
     /// <param name="unfinished">A boil that was left and is not gone on with, to be told; null for none.</param>
     /// <param name="forget">Whether what past boils taught of the rig is forgotten first.</param>
     /// <param name="learn">Whether to begin with what they taught.</param>
+    /// <param name="rig">The rig where the arguments name none; null for the person's own, or the built-in one.</param>
     /// <returns>The exit status.</returns>
-    public static int Guide(GuidedArguments arguments, BoilFace face, UnfinishedBoil? unfinished = null, bool forget = false, bool learn = false)
+    public static int Guide(GuidedArguments arguments, BoilFace face, UnfinishedBoil? unfinished = null, bool forget = false, bool learn = false, Rig? rig = null)
     {
         var home = Home.Of(arguments.Home);
         var learning = Learning.Open(arguments.Rig, home, forget);
-        using var session = Opening.Open(arguments with { Learned = learn ? learning.Rig : null });
+        using var session = Opening.Open(arguments with { Learned = learn ? learning.Rig : null }, rig: rig);
         var isNew = arguments.Journal is null && face.First is null;
         string?[] told =
         [

@@ -1,4 +1,5 @@
 using Panside.Faces;
+using Panside.Guide.Rigs;
 using Panside.Guide.Yaml;
 
 namespace Panside.Commands;
@@ -41,19 +42,25 @@ internal static class HomeCommand
     public static int Emergency(string? homeFolder, bool plain, bool ascii)
     {
         var face = new BoilFace(plain, ascii, First: "emergency");
-        if (UnfinishedBoil.Of(Home.Of(homeFolder).Sessions, TimeProvider.System.GetUtcNow()) is { IsOffered: true } boil)
+        var left = UnfinishedBoil.Of(Home.Of(homeFolder).Sessions, TimeProvider.System.GetUtcNow());
+        Func<int>[] ways =
+        [
+            .. left is { IsOffered: true } ? [() => BoilCommand.Guide(Arguments(homeFolder) with { Journal = left.Path }, face)] : Array.Empty<Func<int>>(),
+            () => BoilCommand.Guide(Arguments(homeFolder), face),
+        ];
+        foreach (var way in ways)
         {
             try
             {
-                return BoilCommand.Guide(Arguments(homeFolder) with { Journal = boil.Path }, face);
+                return way();
             }
             catch (Exception fault) when (fault is UnusableException or FaultyFileException)
             {
-                // Whatever is wrong with its record, the list must come.
+                // Whatever is wrong with a record or a rig's file, the list must come.
             }
         }
 
-        return BoilCommand.Guide(Arguments(homeFolder), face);
+        return BoilCommand.Guide(Arguments(homeFolder), face, rig: RigFile.Read(Library.BuiltInRig, Library.BuiltIn("rigs/" + Library.BuiltInRig)));
     }
 
     private static int Follow(HomeChoice choice, string? with, string? homeFolder, bool plain, bool ascii)

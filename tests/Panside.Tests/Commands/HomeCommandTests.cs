@@ -49,10 +49,42 @@ public sealed class HomeCommandTests : IDisposable
         Assert.Single(Directory.GetFiles(_scratch["sessions"]));
     }
 
+    [Theory]
+    [InlineData("rig.yaml")]
+    [InlineData("sessions/2031-03-08-1600.jsonl")]
+    public void S2_the_emergency_list_comes_also_where_a_file_is_damaged(string damaged)
+    {
+        Home("start", "yes");
+        Directory.CreateDirectory(Path.GetDirectoryName(_scratch[damaged])!);
+        File.WriteAllText(_scratch[damaged], """{"at":"2031-03-08T16:00:00-05:00","seq":1,"session":{"program":"p","flow":"f","flow-hash":"h","rig":"r","rig-file":"","guidance":"beginner","practice":false}}""" + "\n");
+        var run = Home("emergency");
+        Assert.Contains("=== emergency ===", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_boil_without_a_rig_file_says_whose_rig_is_assumed_and_one_with_it_does_not()
+    {
+        const string Assumed = "No rig file of yours: a rig of 2 ft by 4 ft is assumed. 'panside rig' asks for yours.";
+        Assert.Contains(Assumed, Typed.Into([], "boil", "--plain", "--home", _scratch.Folder).Out, StringComparison.Ordinal);
+        Home("rig", "us", "30", "20", "no", "yes", "rest", "yes");
+        Assert.DoesNotContain(Assumed, Typed.Into([], "boil", "--plain", "--home", _scratch.Folder).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_cold_boil_is_told_where_a_boil_is_begun()
+    {
+        Home("start", "yes");
+        var record = Assert.Single(Directory.GetFiles(_scratch["sessions"]));
+        File.SetLastWriteTimeUtc(record, DateTime.UtcNow.AddDays(-3));
+        var run = Typed.Into([], "boil", "--plain", "--home", _scratch.Folder);
+        Assert.Contains($"An unfinished boil was left 3 days ago: {record}. To go on with it: panside boil --journal {record}", run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("left 3 days ago", Typed.Into([], "boil", "--plain", "--home", _scratch.Folder).Out, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Practice_replay_and_season_are_the_commands_of_these_names()
     {
-        Assert.Contains("[PRACTICE]", Home("practise", "last-charge", "leave").Out.Replace("PRACTICE ", "[PRACTICE]", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("\nPRACTICE === shutdown ===\n", Home("practise", "last-charge").Out, StringComparison.Ordinal);
         Directory.CreateDirectory(_scratch["sessions"]);
         File.Copy(Reporting.Story.Demo("first-shutdown"), _scratch["sessions/first.jsonl"]);
         Assert.Contains("=== shutdown ===", Home("replay", "boil 1").Out, StringComparison.Ordinal);

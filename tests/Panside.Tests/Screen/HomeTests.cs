@@ -17,7 +17,7 @@ public sealed class HomeTests
     [MemberData(nameof(Sizes))]
     public void The_first_screen_looks_as_its_pictures(string size)
     {
-        Pictures.Same($"home-{size}", Drawn(Asking(LeftAgo(0.7), "north shed"), size));
+        Pictures.Same($"home-{size}", Home(size));
         Pictures.Same($"home-new-{size}", Drawn(Asking(null, null), size));
     }
 
@@ -135,6 +135,9 @@ public sealed class HomeTests
         asking.Hear("leave");
         Assert.Equal(HomeChoice.Leave, asking.Chosen);
     }
+
+    /// <summary>The screen after a power cut.</summary>
+    internal static string Home(string size) => Drawn(Asking(LeftAgo(0.7), "north shed"), size);
 
     private static UnfinishedBoil LeftAgo(double hours) => new("/s/open.jsonl", TimeSpan.FromHours(hours), IsLast: true);
 

@@ -79,7 +79,7 @@ internal static partial class RigQuestions
         {
             Expected = answers => Expected(RigLimit.WallDepth, answers.Units, "8", "20"),
             Usual = answers => Amount.Shown(answers.Units.From(RigDefaults.WallDepth)),
-            Read = (said, answers) => Sized(said, RigLimit.WallDepth, answers.Units, " of wall"),
+            Read = (said, answers) => Sized(said, RigLimit.WallDepth, answers.Units, " high"),
         },
         new("brick", "How much firebrick does the fire heat?", "Hot brick goes on boiling the pan after the last wood.", RigPictures.Brick)
         {
@@ -91,7 +91,7 @@ internal static partial class RigQuestions
         {
             Expected = answers => Expected(RigLimit.Tank, answers.Units, "35", "130"),
             Usual = _ => "not known",
-            Read = (said, answers) => Sized(said, RigLimit.Tank, answers.Units, " of tank"),
+            Read = (said, answers) => Sized(said, RigLimit.Tank, answers.Units, ", full"),
         },
         new("charge", "How much wood is one charge?", "Wood and time between two charges say how fast the pan boils.", RigPictures.Charge)
         {
