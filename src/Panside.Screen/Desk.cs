@@ -21,8 +21,7 @@ internal sealed class Desk(ITalk talk)
     /// <summary>Paints the screen as it stands now.</summary>
     public Frame Paint(int width, int height)
     {
-        var frame = Painter.Paint(
-            new(talk.State, talk.Setting, talk.Said, talk.Told, _input.Text, _input.Caret, _scroll, Shown) { Keys = talk.Keys, Replay = talk.Replay }, width, height);
+        var frame = talk.Paint(new(_input.Text, _input.Caret, _scroll, Shown), width, height);
         (_scroll, _page) = (frame.Scroll, int.Max(height / 2, 1));
         return frame;
     }

@@ -1,6 +1,8 @@
 using System.Runtime.InteropServices;
+using Panside.Guide.Asking;
 using Panside.Guide.Debriefing;
 using Panside.Guide.Lines;
+using Panside.Screen.Asking;
 using Panside.Screen.Replaying;
 using Panside.Screen.Waiting;
 
@@ -34,6 +36,13 @@ public static class FullScreen
         var talk = new ReplayTalk(boil, start, clock);
         Show(talk, talk.Start, statusIfHungUp, ascii: false);
     }
+
+    /// <summary>Asks questions away from the fire, until all is said or it is left in the midst.</summary>
+    /// <param name="asking">The conversation.</param>
+    /// <param name="statusIfHungUp">The exit status where the terminal is gone.</param>
+    /// <param name="ascii">Whether the terminal shows ASCII only.</param>
+    public static void Ask(IAsking asking, int statusIfHungUp, bool ascii = false) =>
+        Show(new AskingTalk(asking), () => { }, statusIfHungUp, ascii);
 
     private static void Show(ITalk talk, Action start, int statusIfHungUp, bool ascii)
     {

@@ -21,6 +21,9 @@ public interface IConversation
     /// <summary>What a person should know before the first line; null for nothing.</summary>
     string? Notice => null;
 
+    /// <summary>What is said at once, as if a person had typed it; null for nothing.</summary>
+    string? First => null;
+
     /// <summary>Hears a line and answers it.</summary>
     IReadOnlyList<LineOut> Hear(LineIn line);
 

@@ -1,25 +1,11 @@
-using Panside.Guide.Lines;
-using Panside.Guide.Sessions;
 using Panside.Screen.Painting;
 using Panside.Screen.Typing;
 
 namespace Panside.Screen;
 
-/// <summary>What the screen shows and types at: a boil that goes on, or one that is past.</summary>
+/// <summary>What the screen shows and types at: a boil that goes on, one that is past, or questions away from the fire.</summary>
 internal interface ITalk
 {
-    /// <summary>The state as it stands now.</summary>
-    SessionState State { get; }
-
-    /// <summary>What the session runs on.</summary>
-    Setting Setting { get; }
-
-    /// <summary>What was said, the newest last.</summary>
-    IReadOnlyList<Entry> Said { get; }
-
-    /// <summary>The plain answers to the last line heard.</summary>
-    IReadOnlyList<ToldLine> Told { get; }
-
     /// <summary>Whether there is nothing more to say.</summary>
     bool IsOver { get; }
 
@@ -38,8 +24,11 @@ internal interface ITalk
     /// <summary>How often the screen looks whether time has brought something.</summary>
     TimeSpan LookEvery { get; }
 
-    /// <summary>What is shown of a replay; null at a boil.</summary>
-    ReplaySight? Replay { get; }
+    /// <summary>Paints it as it stands now.</summary>
+    /// <param name="desk">What the keys have done.</param>
+    /// <param name="width">Columns.</param>
+    /// <param name="height">Rows.</param>
+    Frame Paint(DeskPicture desk, int width, int height);
 
     /// <summary>Says what was typed.</summary>
     void Say(string words);

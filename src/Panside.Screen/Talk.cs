@@ -40,9 +40,6 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
     /// <inheritdoc/>
     TimeSpan ITalk.LookEvery => TimeSpan.FromSeconds(1);
 
-    /// <inheritdoc/>
-    public ReplaySight? Replay => null;
-
     /// <summary>The outcome; null before the end.</summary>
     public OverLine? Outcome { get; private set; }
 
@@ -51,6 +48,10 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
 
     /// <summary>The state as it stands now.</summary>
     public SessionState State => door.At(Now());
+
+    /// <inheritdoc/>
+    public Frame Paint(DeskPicture desk, int width, int height) =>
+        Painter.Paint(new(State, Setting, Said, Told, desk.Typed, desk.Caret, desk.Scroll, desk.Mode), width, height);
 
     /// <summary>Opens the conversation.</summary>
     public void Start()
@@ -69,6 +70,10 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
         }
 
         Hear(new Tick(Now()), null);
+        if (door.First is { } first)
+        {
+            Say(first);
+        }
     }
 
     /// <summary>Says what was typed.</summary>

@@ -77,10 +77,27 @@ public static partial class MeasureText
             return assumed is { } unit ? (new Measure(value, unit), null) : (null, $"'{text}' has no unit");
         }
 
+        if (dimension == Dimension.Length && FeetAndInches(value, word) is { } inches)
+        {
+            return (new Measure(inches, Unit.Inch), null);
+        }
+
         return UnitNames.FromWord(word) is { } written && written.Kind() == dimension
             ? (new Measure(value, written), null)
             : (null, $"'{word}' is no unit of {dimension.ToString().ToLowerInvariant()}");
     }
+
+    /// <summary><c>4 ft 2 1/2 in</c> in inches; null where it is not written so.</summary>
+    /// <param name="feet">The number before the first unit.</param>
+    /// <param name="behind">The first unit and what follows it.</param>
+    private static double? FeetAndInches(double feet, string behind) =>
+        FootThenMore().Match(behind) is { Success: true } match && TryNumber(match.Groups["more"].Value, out var inches, out var word)
+        && (word.Length == 0 || UnitNames.FromWord(word) == Unit.Inch) && feet >= 0 && inches is >= 0 and < 12
+            ? (12 * feet) + inches
+            : null;
+
+    [GeneratedRegex(@"^(?:ft|foot|feet|['′])\s*(?<more>[\d.¼½¾⅛⅜⅝⅞⅓⅔].*)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex FootThenMore();
 
     [GeneratedRegex(
         @"^(?<sign>[-−+])?(?:(?<above>\d{1,4})/(?<below>\d{1,3})(?![\d/])|(?<whole>\d{1,7}(?:[.,]\d{1,6})?|\.\d{1,6})(?:(?:\s+|-)(?<above>\d{1,2})/(?<below>\d{1,3})(?![\d/])|\s?(?<glyph>[¼½¾⅛⅜⅝⅞⅓⅔]))?|(?<glyph>[¼½¾⅛⅜⅝⅞⅓⅔]))(?<rest>(?![\d.,/]).*)$",

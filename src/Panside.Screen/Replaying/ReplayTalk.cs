@@ -37,16 +37,16 @@ internal sealed class ReplayTalk : ITalk
         _stamp = clock.GetTimestamp();
     }
 
-    /// <inheritdoc/>
+    /// <summary>The state as it stood then.</summary>
     public SessionState State => Shown()._state!;
 
-    /// <inheritdoc/>
+    /// <summary>What the session ran on.</summary>
     public Setting Setting => _boil.Setting;
 
-    /// <inheritdoc/>
+    /// <summary>What was said until then, the newest last.</summary>
     public IReadOnlyList<Entry> Said => Shown()._said;
 
-    /// <inheritdoc/>
+    /// <summary>The answer to the last call for help.</summary>
     public IReadOnlyList<ToldLine> Told { get; private set; } = [];
 
     /// <summary>Never: the end of the record can be gone back from.</summary>
@@ -67,8 +67,12 @@ internal sealed class ReplayTalk : ITalk
     /// <inheritdoc/>
     public TimeSpan LookEvery => TimeSpan.FromSeconds(0.5);
 
-    /// <inheritdoc/>
+    /// <summary>What is shown of the replay itself.</summary>
     public ReplaySight Replay => new(Status, _reply, _tape.IsAtEnd, Shown()._came);
+
+    /// <inheritdoc/>
+    public Frame Paint(DeskPicture desk, int width, int height) => Painter.Paint(
+        new(State, Setting, Said, Told, desk.Typed, desk.Caret, desk.Scroll, desk.Mode) { Keys = Keys, Replay = Replay }, width, height);
 
     /// <inheritdoc/>
     public void Pause(Action? stop) => stop?.Invoke();

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Panside.Faces;
+using Panside.Guide.Rigs;
 using Panside.Journal;
 using Panside.Screen;
 
@@ -33,28 +34,25 @@ internal static class BoilCommand
             }
 
             var arguments = guided.Read(parsed);
-            var unfinished = isStream || arguments.Journal is not null
-                ? null
-                : UnfinishedBoil.In(Home.Of(arguments.Home).Sessions, TimeProvider.System.GetUtcNow());
-            var now = TimeProvider.System.GetUtcNow();
-            if (unfinished is not null && !Console.IsInputRedirected && !Console.IsOutputRedirected)
+            if (!isStream)
             {
-                // A person is asked first; a script is told, for its first line is an answer to something else.
-                arguments = UnfinishedOffer.IsTaken(unfinished, now, Console.In, Console.Out) ? arguments with { Journal = unfinished } : arguments;
-                unfinished = null;
+                var unfinished = arguments.Journal is null ? UnfinishedBoil.Of(Home.Of(arguments.Home).Sessions, TimeProvider.System.GetUtcNow()) : null;
+                if (unfinished is { IsOffered: true } && !Console.IsInputRedirected && !Console.IsOutputRedirected)
+                {
+                    // A person is asked first; a script is told, for its first line is an answer to something else.
+                    arguments = UnfinishedOffer.IsTaken(unfinished, Console.In, Console.Out) ? arguments with { Journal = unfinished.Path } : arguments;
+                    unfinished = null;
+                }
+
+                return Guide(
+                    arguments, new(isPlain, parsed.GetValue(ascii), parsed.GetValue(say)), unfinished is { IsLast: true } ? unfinished : null,
+                    parsed.GetValue(forget), parsed.GetValue(learn));
             }
 
             var learning = Learning.Open(arguments.Rig, Home.Of(arguments.Home), parsed.GetValue(forget));
-            var begun = arguments with { Learned = parsed.GetValue(learn) ? learning.Rig : null };
-            if (!isStream)
-            {
-                using var session = Opening.Open(begun);
-                var before = arguments.Journal is null ? Before(Home.Of(arguments.Home), session, now) : null;
-                return Talk(session, learning, isPlain, unfinished, before, parsed.GetValue(say), parsed.GetValue(ascii));
-            }
 
             // The same lines in give a program the same lines out, whatever was boiled before: learning is for it to ask for.
-            using var streamed = Opening.Open(begun);
+            using var streamed = Opening.Open(arguments with { Learned = parsed.GetValue(learn) ? learning.Rig : null });
             var status = StreamFace.Run(streamed, Console.OpenStandardInput(), Console.OpenStandardOutput(), Console.Error);
             if (parsed.GetValue(learn))
             {
@@ -66,18 +64,29 @@ internal static class BoilCommand
         return command;
     }
 
-    /// <summary>What is told before a new boil: what the last one left in the pan, else the offer to practise; null where there is nothing to tell.</summary>
-    public static string? Before(Home home, RecordedSession session, DateTimeOffset now) =>
-        LeftOver.Of(home, session.Setting, now) ?? RefresherOffer.Of(home, now);
-
-    /// <summary>The conversation with a person: on the full screen where there is one and it is wanted, else in lines.</summary>
-    public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null, string? before = null, string? say = null, bool ascii = false)
+    /// <summary>Guides a person through a boil, a new one or one that is gone on with.</summary>
+    /// <param name="arguments">On what.</param>
+    /// <param name="face">How it is shown.</param>
+    /// <param name="unfinished">A boil that was left and is not gone on with, to be told; null for none.</param>
+    /// <param name="forget">Whether what past boils taught of the rig is forgotten first.</param>
+    /// <param name="learn">Whether to begin with what they taught.</param>
+    /// <param name="rig">The rig where the arguments name none; null for the person's own, or the built-in one.</param>
+    /// <returns>The exit status.</returns>
+    public static int Guide(GuidedArguments arguments, BoilFace face, UnfinishedBoil? unfinished = null, bool forget = false, bool learn = false, Rig? rig = null)
     {
-        var opening = string.Join(' ', new[] { learning.Notice, before }.OfType<string>());
-        var notice = unfinished is not null ? $"{UnfinishedOffer.Told(unfinished, TimeProvider.System.GetUtcNow())}. To go on with it: panside boil --journal {unfinished}"
-            : opening.Length > 0 ? opening : null;
-        using var speaker = say is null ? null : new Speaker(say);
-        var status = Talk(session, plain, notice, speaker, ascii);
+        var home = Home.Of(arguments.Home);
+        var learning = Learning.Open(arguments.Rig, home, forget);
+        using var session = Opening.Open(arguments with { Learned = learn ? learning.Rig : null }, rig: rig);
+        var isNew = arguments.Journal is null && face.First is null;
+        string?[] told =
+        [
+            unfinished is null ? null : $"{UnfinishedOffer.Told(unfinished)}. To go on with it: panside boil --journal {unfinished.Path}",
+            learning.Notice,
+            isNew ? LeftOver.Of(home, session.Setting, TimeProvider.System.GetUtcNow()) ?? RefresherOffer.Of(home, TimeProvider.System.GetUtcNow()) : null,
+            isNew && arguments.Rig is null && !File.Exists(home.RigFile) ? "No rig file of yours: a rig of 2 ft by 4 ft is assumed. 'panside rig' asks for yours." : null,
+        ];
+        using var speaker = face.Say is null ? null : new Speaker(face.Say);
+        var status = Talk(session, face, string.Join(' ', told.OfType<string>()), speaker);
         if (speaker?.Fault is { } fault)
         {
             Console.Error.WriteLine(fault);
@@ -91,13 +100,13 @@ internal static class BoilCommand
         return status;
     }
 
-    private static int Talk(RecordedSession session, bool plain, string? notice, Speaker? speaker, bool ascii)
+    private static int Talk(RecordedSession session, BoilFace face, string notice, Speaker? speaker)
     {
-        IConversation conversation = new RecordedConversation(session) { Notice = notice };
+        IConversation conversation = new RecordedConversation(session) { Notice = notice.Length > 0 ? notice : null, First = face.First };
         conversation = speaker is null ? conversation : new SpokenConversation(conversation, speaker.Say);
-        if (!plain && FullScreenFace.IsThere)
+        if (!face.Plain && FullScreenFace.IsThere)
         {
-            return FullScreenFace.Run(session, conversation, TimeProvider.System, ascii);
+            return FullScreenFace.Run(session, conversation, TimeProvider.System, face.Ascii);
         }
 
         using var interrupt = new Interrupt();
@@ -105,3 +114,10 @@ internal static class BoilCommand
         return BoilEnd.Tell(session, Console.Out);
     }
 }
+
+/// <summary>How a boil is shown to a person.</summary>
+/// <param name="Plain">As lines of text.</param>
+/// <param name="Ascii">In signs of ASCII only.</param>
+/// <param name="Say">Also spoken, by this command; null for none.</param>
+/// <param name="First">Said at once, as if a person had typed it; null for nothing.</param>
+internal sealed record BoilFace(bool Plain, bool Ascii = false, string? Say = null, string? First = null);

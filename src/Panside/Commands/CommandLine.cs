@@ -15,6 +15,9 @@ internal static class CommandLine
         CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
         try
         {
+            var plain = new Option<bool>("--plain") { Description = "The home screen as lines of text." };
+            var ascii = new Option<bool>("--ascii") { Description = "Only signs of ASCII on the home screen." };
+            var home = new Option<string?>("--home") { Description = "Where rigs, flows and sessions live.", HelpName = "FOLDER" };
             var root = new RootCommand("Stands beside a small maple sap boiler, from lighting the fire to leaving the pan safe.")
             {
                 BoilCommand.Create(),
@@ -26,8 +29,12 @@ internal static class CommandLine
                 ImportCommand.Create(),
                 PlanCommand.Create(),
                 ReckonCommand.Create(),
+                RigCommand.Create(),
+                plain,
+                ascii,
+                home,
             };
-            root.SetAction(_ => HomeCommand.Run());
+            root.SetAction(given => HomeCommand.Run(given.GetValue(home), given.GetValue(plain), given.GetValue(ascii)));
             var parsed = root.Parse(args);
             if (parsed.Errors.Count > 0)
             {

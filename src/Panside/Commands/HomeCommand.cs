@@ -1,60 +1,96 @@
+using Panside.Faces;
+using Panside.Guide.Rigs;
 using Panside.Guide.Yaml;
-using Panside.Journal;
 
 namespace Panside.Commands;
 
-/// <summary><c>panside</c> alone: offers to go on with an unfinished boil, else starts one; without a terminal it shows the help.</summary>
+/// <summary><c>panside</c> alone: the home screen, and then what was chosen there; without a terminal it shows the help.</summary>
 internal static class HomeCommand
 {
     /// <summary>Runs it.</summary>
-    public static int Run()
+    /// <param name="homeFolder">The home folder as named; null for the usual one.</param>
+    /// <param name="plain">Whether lines of text are wanted.</param>
+    /// <param name="ascii">Whether the terminal shows ASCII only.</param>
+    public static int Run(string? homeFolder, bool plain, bool ascii)
     {
-        if (Console.IsInputRedirected || Console.IsOutputRedirected)
+        if (!plain && (Console.IsInputRedirected || Console.IsOutputRedirected))
         {
             return CommandLine.Run(["--help"]);
         }
 
-        var (home, now) = (Home.Of(null), TimeProvider.System.GetUtcNow());
-        var unfinished = Unfinished(home.Sessions);
-        if (unfinished is not null && !UnfinishedOffer.IsTaken(unfinished, now, Console.In, Console.Out))
+        IReadOnlyList<string> opening = [];
+        while (true)
         {
-            unfinished = null;
-        }
+            var asking = new HomeAsking(HomeSight.Of(Home.Of(homeFolder), TimeProvider.System.GetUtcNow()), opening);
+            AskingFace.Run(asking, plain, ascii);
+            if (asking.Chosen != HomeChoice.Rig)
+            {
+                return Follow(asking.Chosen ?? HomeChoice.Leave, asking.With, homeFolder, plain, ascii);
+            }
 
-        var learning = Learning.Open(null, home);
-        using var session = Open(unfinished);
-        return BoilCommand.Talk(session, learning, plain: false, before: unfinished is null ? BoilCommand.Before(home, session, now) : null);
+            var (status, told) = RigCommand.Make(null, homeFolder, plain, ascii);
+            if (told is null)
+            {
+                return status;
+            }
+
+            opening = told;
+        }
     }
 
-    /// <summary>The newest record of a boil that is not over; null where there is none.</summary>
-    internal static string? Unfinished(string folder) => Directory.Exists(folder)
-        ? Directory.EnumerateFiles(folder, "*.jsonl").OrderDescending(StringComparer.Ordinal).FirstOrDefault(IsUnfinished)
-        : null;
+    /// <summary>The emergency list at once: in the boil that goes on, else in a new one.</summary>
+    public static int Emergency(string? homeFolder, bool plain, bool ascii)
+    {
+        var face = new BoilFace(plain, ascii, First: "emergency");
+        var left = UnfinishedBoil.Of(Home.Of(homeFolder).Sessions, TimeProvider.System.GetUtcNow());
+        Func<int>[] ways =
+        [
+            .. left is { IsOffered: true } ? [() => BoilCommand.Guide(Arguments(homeFolder) with { Journal = left.Path }, face)] : Array.Empty<Func<int>>(),
+            () => BoilCommand.Guide(Arguments(homeFolder), face),
+        ];
+        foreach (var way in ways)
+        {
+            try
+            {
+                return way();
+            }
+            catch (Exception fault) when (fault is UnusableException or FaultyFileException)
+            {
+                // Whatever is wrong with a record or a rig's file, the list must come.
+            }
+        }
 
-    private static RecordedSession Open(string? unfinished)
+        return BoilCommand.Guide(Arguments(homeFolder), face, rig: RigFile.Read(Library.BuiltInRig, Library.BuiltIn("rigs/" + Library.BuiltInRig)));
+    }
+
+    private static int Follow(HomeChoice choice, string? with, string? homeFolder, bool plain, bool ascii)
+    {
+        string[] home = homeFolder is null ? [] : ["--home", homeFolder];
+        string[] lines = plain ? ["--plain"] : [];
+        return choice switch
+        {
+            HomeChoice.GoOn => GoOn(with!, homeFolder, new(plain, ascii)),
+            HomeChoice.Start => BoilCommand.Guide(Arguments(homeFolder), new(plain, ascii)),
+            HomeChoice.Emergency => Emergency(homeFolder, plain, ascii),
+            HomeChoice.Practise when with == ScenarioLibrary.Refresher => CommandLine.Run(["practice", RefresherOffer.RefresherOption, .. home, .. lines]),
+            HomeChoice.Practise => CommandLine.Run(["practice", "--scenario", with!, .. home, .. lines]),
+            HomeChoice.Replay => CommandLine.Run(["replay", with!, .. lines]),
+            HomeChoice.Season => CommandLine.Run(["season", .. home]),
+            _ => ExitStatus.Done,
+        };
+    }
+
+    private static int GoOn(string path, string? homeFolder, BoilFace face)
     {
         try
         {
-            return Opening.Open(new(null, null, "beginner", unfinished, null));
+            return BoilCommand.Guide(Arguments(homeFolder) with { Journal = path }, face);
         }
-        catch (Exception fault) when (unfinished is not null && fault is UnusableException or FaultyFileException)
+        catch (Exception fault) when (fault is UnusableException or FaultyFileException)
         {
             throw new UnusableException($"{fault.Message} Or start a new boil: 'panside boil'.");
         }
     }
 
-    private static bool IsUnfinished(string path)
-    {
-        try
-        {
-            var record = Record.Of(JournalFile.Read(path));
-            return record.Header is not null
-                && !record.Exchanges.SelectMany(exchange => exchange.Answers).Any(answer => answer.Text.Contains("\"over\":", StringComparison.Ordinal));
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            // What another program holds is not ours to go on with.
-            return false;
-        }
-    }
+    private static GuidedArguments Arguments(string? homeFolder) => new(null, null, "beginner", null, homeFolder);
 }

@@ -6,7 +6,7 @@ namespace Panside.Commands;
 /// <summary>The options that say on which rig, and how carefully.</summary>
 internal sealed class RigOptions
 {
-    private readonly Option<string?> _rig = new("--rig") { Description = "The rig's file. Without it: rig.yaml in the home folder, else the built-in rig.", HelpName = "FILE" };
+    private readonly Option<string?> _rig = new("--rig") { Description = "The rig's file. Without it: rig.yaml in the home folder, which 'panside rig' makes; else the built-in rig.", HelpName = "FILE" };
     private readonly Option<string> _guidance = new("--guidance") { Description = "beginner (every step and its reason) or practised (the clock and the forecast).", DefaultValueFactory = _ => "beginner" };
     private readonly Option<string?> _home = new("--home") { Description = "Where rigs, flows and sessions live.", HelpName = "FOLDER" };
 

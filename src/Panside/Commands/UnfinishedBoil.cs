@@ -1,45 +1,63 @@
+using Panside.Journal;
+
 namespace Panside.Commands;
 
 /// <summary>A boil whose record has no end, so that a laptop that was closed in the middle of it does not begin another by mistake.</summary>
-internal static class UnfinishedBoil
+/// <param name="Path">Its record.</param>
+/// <param name="Ago">How long ago it was left.</param>
+/// <param name="IsLast">Whether no boil was begun after it.</param>
+internal sealed record UnfinishedBoil(string Path, TimeSpan Ago, bool IsLast)
 {
     /// <summary>A boil left longer ago than this is cold.</summary>
     private static readonly TimeSpan Recent = TimeSpan.FromHours(12);
 
-    /// <summary>The end of a record is looked for in so many of its last lines.</summary>
-    private const int LastLines = 8;
+    /// <summary>So many of the newest records are looked at: what was left before them is nobody's to go on with.</summary>
+    private const int Newest = 20;
 
-    /// <summary>The newest record of a folder where it was written to lately and is not over; null where there is none.</summary>
+    /// <summary>Whether to offer it before everything else: the fire may still burn. Else it is told, and another boil is begun.</summary>
+    public bool IsOffered => IsLast && Ago < Recent;
+
+    /// <summary>The newest record of a folder that is not over; null where there is none.</summary>
     /// <param name="folder">The folder; it may be missing.</param>
     /// <param name="now">What time it is.</param>
-    public static string? In(string folder, DateTimeOffset now)
+    public static UnfinishedBoil? Of(string folder, DateTimeOffset now)
     {
         try
         {
-            var newest = new DirectoryInfo(folder).EnumerateFiles("*.jsonl").MaxBy(file => file.LastWriteTimeUtc);
-            return newest is { Length: > 0 } && now - newest.LastWriteTimeUtc < Recent && !IsOver(newest.FullName) ? newest.FullName : null;
+            var isLast = true;
+            foreach (var file in new DirectoryInfo(folder).EnumerateFiles("*.jsonl").OrderByDescending(file => file.LastWriteTimeUtc).Take(Newest))
+            {
+                if (Ends(file.FullName) is not { Header.Practice: false } ends)
+                {
+                    continue;
+                }
+
+                if (ends.Outcome is null)
+                {
+                    return new(file.FullName, now - file.LastWriteTimeUtc, isLast);
+                }
+
+                isLast = false;
+            }
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
         {
             // A hint is not worth an error: what matters is told when the record is opened.
-            return null;
         }
+
+        return null;
     }
 
-    private static bool IsOver(string path)
+    /// <summary>What another program holds is not ours to go on with.</summary>
+    private static RecordEnds? Ends(string path)
     {
-        using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-        using var reader = new StreamReader(file);
-        var lines = new Queue<string>();
-        while (reader.ReadLine() is { } line)
+        try
         {
-            lines.Enqueue(line);
-            if (lines.Count > LastLines)
-            {
-                lines.Dequeue();
-            }
+            return RecordEnds.Read(path);
         }
-
-        return lines.Any(line => line.Contains("\"over\":{", StringComparison.Ordinal));
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
     }
 }

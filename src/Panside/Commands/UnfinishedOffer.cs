@@ -7,22 +7,18 @@ namespace Panside.Commands;
 internal static class UnfinishedOffer
 {
     /// <summary>Tells what was left, and how long ago.</summary>
-    /// <param name="path">The record.</param>
-    /// <param name="now">What time it is.</param>
-    public static string Told(string path, DateTimeOffset now)
-    {
-        var ago = now - File.GetLastWriteTimeUtc(path);
-        var span = ago < TimeSpan.FromDays(2)
-            ? Amount.Minutes(double.Max(ago.TotalMinutes, 0))
-            : string.Create(CultureInfo.InvariantCulture, $"{ago.TotalDays:0} days");
-        return $"An unfinished boil was left {span} ago: {path}";
-    }
+    public static string Told(UnfinishedBoil boil) => $"An unfinished boil was left {Ago(boil)} ago: {boil.Path}";
+
+    /// <summary>How long ago it was left.</summary>
+    public static string Ago(UnfinishedBoil boil) => boil.Ago < TimeSpan.FromDays(2)
+        ? Amount.Minutes(double.Max(boil.Ago.TotalMinutes, 0))
+        : string.Create(CultureInfo.InvariantCulture, $"{boil.Ago.TotalDays:0} days");
 
     /// <summary>Asks until it is answered; the end of the input answers no.</summary>
     /// <returns>Whether to go on with it.</returns>
-    public static bool IsTaken(string path, DateTimeOffset now, TextReader input, TextWriter output)
+    public static bool IsTaken(UnfinishedBoil boil, TextReader input, TextWriter output)
     {
-        output.WriteLine($"> {Told(path, now)}. Go on with it?");
+        output.WriteLine($"> {Told(boil)}. Go on with it?");
         while (true)
         {
             output.WriteLine("  [yes goes on, no begins another boil; the record stays either way]");

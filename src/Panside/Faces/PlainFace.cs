@@ -1,4 +1,3 @@
-using System.Threading.Channels;
 using Panside.Guide.Lines;
 using Panside.Guide.Words;
 using Panside.Screen;
@@ -18,18 +17,21 @@ internal sealed class PlainFace(
     /// <summary>Runs until the session is over, the input ends or <paramref name="stop"/> is asked for.</summary>
     public void Run(CancellationToken stop)
     {
-        var typed = Channel.CreateUnbounded<string>();
-        var reading = new Thread(() => ReadAll(typed.Writer)) { IsBackground = true };
+        var typed = new TypedLines(input);
         if (conversation.Notice is { } notice)
         {
             Write($"- {notice}");
         }
 
         Hear(new Tick(Now()));
-        reading.Start();
-        while (!conversation.State.IsOver && Wait(typed.Reader, stop))
+        if (conversation.First is { } first)
         {
-            if (typed.Reader.TryRead(out var line))
+            Hear(new Text(Now(), first));
+        }
+
+        while (!conversation.State.IsOver && typed.Wait(LookEvery, stop))
+        {
+            if (typed.Next() is { } line)
             {
                 if (line.Trim().Length > 0)
                 {
@@ -64,29 +66,4 @@ internal sealed class PlainFace(
     /// <summary>No line of a practice is without its word.</summary>
     private void Write(string line) => output.WriteLine(
         conversation.Setting.Header.Practice ? $"{PracticeReport.Mark} {line.Replace($"- {PracticeReport.Mark} ", "- ", StringComparison.Ordinal)}" : line);
-
-    private void ReadAll(ChannelWriter<string> typed)
-    {
-        while (input.ReadLine() is { } line)
-        {
-            typed.TryWrite(line);
-        }
-
-        typed.Complete();
-    }
-
-    /// <summary>Waits for a line, or for a look at the clock; false where there is nothing to come any more.</summary>
-    private bool Wait(ChannelReader<string> typed, CancellationToken stop)
-    {
-        using var wait = CancellationTokenSource.CreateLinkedTokenSource(stop);
-        wait.CancelAfter(LookEvery);
-        try
-        {
-            return typed.WaitToReadAsync(wait.Token).AsTask().GetAwaiter().GetResult();
-        }
-        catch (OperationCanceledException)
-        {
-            return !stop.IsCancellationRequested;
-        }
-    }
 }

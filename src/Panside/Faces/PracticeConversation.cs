@@ -15,8 +15,10 @@ namespace Panside.Faces;
 internal sealed class PracticeConversation : IConversation, IDisposable
 {
     /// <summary>What a person is told first.</summary>
-    public const string Welcome =
-        "Simulated rig. 'look' shows what one sees and what the instruments show; 'pour' pours a pail of sap into the pan. For time: 'pause', 'go', 'speed 20', 'ahead 5', 'back 10'.";
+    public const string Welcome = "Simulated rig. " + OwnWords;
+
+    private const string OwnWords =
+        "'look' shows what one sees and what the instruments show; 'pour' pours a pail of sap into the pan. For time: 'pause', 'go', 'speed 20', 'ahead 5', 'back 10'.";
 
     private const string Resting = "Nothing is asked just now. 'look' at the rig, or let time pass: 'ahead 5', or just wait.";
 
@@ -131,6 +133,9 @@ internal sealed class PracticeConversation : IConversation, IDisposable
         IReadOnlyList<LineOut> Say(params IEnumerable<string> words) => [.. words.Select(one => Told(State.Now ?? text.At, one))];
         switch (text.Words.Trim().ToLowerInvariant())
         {
+            case "help" or "?" or "h":
+                // Half an hour after the welcome nobody remembers how the instruments are read.
+                return [.. Say(OwnWords), .. Heard(text)];
             case "look":
                 _practice.ComeTo(text.At.Time);
                 return Say(Look.At(_practice.Rig, _instruments));

@@ -24,6 +24,9 @@ internal sealed class RecordedConversation(RecordedSession session) : IConversat
     public string? Notice { get; init; }
 
     /// <inheritdoc/>
+    public string? First { get; init; }
+
+    /// <inheritdoc/>
     public IReadOnlyList<LineOut> Hear(LineIn line) => session.Hear(line);
 
     /// <inheritdoc/>

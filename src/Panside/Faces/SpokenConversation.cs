@@ -23,6 +23,9 @@ internal sealed class SpokenConversation(IConversation conversation, Action<stri
     public string? Notice => conversation.Notice;
 
     /// <inheritdoc/>
+    public string? First => conversation.First;
+
+    /// <inheritdoc/>
     public IReadOnlyList<LineOut> Hear(LineIn line)
     {
         var answer = conversation.Hear(line);

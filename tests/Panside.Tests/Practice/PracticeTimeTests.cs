@@ -188,4 +188,14 @@ public class PracticeTimeTests
         stage.Type("help");
         Assert.Contains("PRACTICE", stage.Text, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void P_help_tells_how_the_simulated_rig_is_looked_at()
+    {
+        using var practice = new AtTheRig("last-charge", speed: 20);
+        using var stage = new Stage(played: new Played(practice.Conversation, shown: practice.Clock));
+        stage.Type("help");
+        Assert.Contains("PRACTICE 'look' shows what one sees", stage.Text, StringComparison.Ordinal);
+        Assert.Contains("'pause', 'go'", stage.Text, StringComparison.Ordinal);
+    }
 }

@@ -25,7 +25,7 @@ public sealed class PictureTests
     public void The_page_on_the_screen_shows_the_programs_own_pictures() => Pictures.SamePage("screen.md", name =>
     {
         var cut = name.LastIndexOf('-');
-        return Draw(Played.Scene(name[..cut]), name[..cut], name[(cut + 1)..]);
+        return name[..cut] == "home" ? HomeTests.Home(name[(cut + 1)..]) : Draw(Played.Scene(name[..cut]), name[..cut], name[(cut + 1)..]);
     });
 
     private static string Draw(Played played, string scene, string size)

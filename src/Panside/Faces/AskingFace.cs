@@ -1,0 +1,25 @@
+using Panside.Commands;
+using Panside.Guide.Asking;
+using Panside.Screen;
+
+namespace Panside.Faces;
+
+/// <summary>Questions away from the fire, on the face that is there and wanted.</summary>
+internal static class AskingFace
+{
+    /// <summary>Asks until all is said, or it is left in the midst.</summary>
+    /// <param name="asking">The conversation.</param>
+    /// <param name="plain">Whether lines of text are wanted.</param>
+    /// <param name="ascii">Whether the terminal shows ASCII only.</param>
+    public static void Run(IAsking asking, bool plain, bool ascii)
+    {
+        if (!plain && FullScreenFace.IsThere)
+        {
+            FullScreen.Ask(asking, ExitStatus.Interrupted, ascii);
+            return;
+        }
+
+        using var interrupt = new Interrupt();
+        new PlainAsking(asking, Console.In, Console.Out).Run(interrupt.Token);
+    }
+}

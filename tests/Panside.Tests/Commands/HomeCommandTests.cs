@@ -1,0 +1,105 @@
+using Panside.Commands;
+using Panside.Tests.Reckon;
+
+namespace Panside.Tests.Checks;
+
+/// <summary>The home screen as lines of text.</summary>
+[Collection(ConsoleAlone.Name)]
+public sealed class HomeCommandTests : IDisposable
+{
+    private readonly Scratch _scratch = new();
+
+    public void Dispose() => _scratch.Dispose();
+
+    [Fact]
+    public void Without_a_terminal_and_without_plain_the_commands_are_shown() =>
+        Assert.Contains("Usage:", Typed.Into(["start"], "--home", _scratch.Folder).Out, StringComparison.Ordinal);
+
+    [Fact]
+    public void In_lines_a_rig_is_made_and_a_boil_is_begun_on_it_with_the_next_line()
+    {
+        var run = Home("rig", "metric", "120", "60", "no", "yes", "rest", "yes", "start", "yes", "tank 60 L");
+        Assert.Contains("- Written: ", run.Out, StringComparison.Ordinal);
+        Assert.Contains("  1  start        a boil\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("=== start-up ===", run.Out, StringComparison.Ordinal);
+        Assert.Contains("Heard: yes.", run.Out, StringComparison.Ordinal);
+        Assert.Contains("Heard: tank 60 L.", run.Out, StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.Interrupted, run.Status);
+    }
+
+    [Fact]
+    public void An_unfinished_boil_is_gone_on_with_by_enter_and_not_asked_about_twice()
+    {
+        Home("start", "yes");
+        var record = Assert.Single(Directory.GetFiles(_scratch["sessions"]));
+        var run = Home("", "later");
+        Assert.StartsWith("\n    1  go on", run.Out, StringComparison.Ordinal);
+        Assert.Equal([record], Directory.GetFiles(_scratch["sessions"]));
+        var started = Home("start", "later");
+        Assert.DoesNotContain("Go on with it?", started.Out, StringComparison.Ordinal);
+        Assert.Equal(2, Directory.GetFiles(_scratch["sessions"]).Length);
+    }
+
+    [Fact]
+    public void S2_the_emergency_list_comes_at_once_in_the_boil_that_was_left()
+    {
+        Home("start", "yes");
+        var run = Home("emergency");
+        Assert.Contains("=== emergency ===", run.Out, StringComparison.Ordinal);
+        Assert.Single(Directory.GetFiles(_scratch["sessions"]));
+    }
+
+    [Theory]
+    [InlineData("rig.yaml")]
+    [InlineData("sessions/2031-03-08-1600.jsonl")]
+    public void S2_the_emergency_list_comes_also_where_a_file_is_damaged(string damaged)
+    {
+        Home("start", "yes");
+        Directory.CreateDirectory(Path.GetDirectoryName(_scratch[damaged])!);
+        File.WriteAllText(_scratch[damaged], """{"at":"2031-03-08T16:00:00-05:00","seq":1,"session":{"program":"p","flow":"f","flow-hash":"h","rig":"r","rig-file":"","guidance":"beginner","practice":false}}""" + "\n");
+        var run = Home("emergency");
+        Assert.Contains("=== emergency ===", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_boil_without_a_rig_file_says_whose_rig_is_assumed_and_one_with_it_does_not()
+    {
+        const string Assumed = "No rig file of yours: a rig of 2 ft by 4 ft is assumed. 'panside rig' asks for yours.";
+        Assert.Contains(Assumed, Typed.Into([], "boil", "--plain", "--home", _scratch.Folder).Out, StringComparison.Ordinal);
+        Home("rig", "us", "30", "20", "no", "yes", "rest", "yes");
+        Assert.DoesNotContain(Assumed, Typed.Into([], "boil", "--plain", "--home", _scratch.Folder).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_cold_boil_is_told_where_a_boil_is_begun()
+    {
+        Home("start", "yes");
+        var record = Assert.Single(Directory.GetFiles(_scratch["sessions"]));
+        File.SetLastWriteTimeUtc(record, DateTime.UtcNow.AddDays(-3));
+        var run = Typed.Into([], "boil", "--plain", "--home", _scratch.Folder);
+        Assert.Contains($"An unfinished boil was left 3 days ago: {record}. To go on with it: panside boil --journal {record}", run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("left 3 days ago", Typed.Into([], "boil", "--plain", "--home", _scratch.Folder).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Practice_replay_and_season_are_the_commands_of_these_names()
+    {
+        Assert.Contains("\nPRACTICE === shutdown ===\n", Home("practise", "last-charge").Out, StringComparison.Ordinal);
+        Directory.CreateDirectory(_scratch["sessions"]);
+        File.Copy(Reporting.Story.Demo("first-shutdown"), _scratch["sessions/first.jsonl"]);
+        Assert.Contains("=== shutdown ===", Home("replay", "boil 1").Out, StringComparison.Ordinal);
+        var season = Home("season");
+        Assert.Equal(ExitStatus.Done, season.Status);
+        Assert.Contains("# ", season.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_end_of_the_input_leaves_with_nothing_done()
+    {
+        var run = Home();
+        Assert.Equal((ExitStatus.Done, ""), (run.Status, run.Errors));
+        Assert.Empty(Directory.GetFileSystemEntries(_scratch.Folder));
+    }
+
+    private Captured Home(params string[] typed) => Typed.Into(typed, "--plain", "--home", _scratch.Folder);
+}

@@ -1,0 +1,22 @@
+using Panside.Tests.Reckon;
+
+namespace Panside.Tests.Checks;
+
+/// <summary>The program run in this process with lines typed at it.</summary>
+internal static class Typed
+{
+    public static Captured Into(IEnumerable<string> lines, params string[] args)
+    {
+        var before = Console.In;
+        using var input = new StringReader(string.Concat(lines.Select(line => line + "\n")));
+        try
+        {
+            Console.SetIn(input);
+            return Captured.Run(args);
+        }
+        finally
+        {
+            Console.SetIn(before);
+        }
+    }
+}
