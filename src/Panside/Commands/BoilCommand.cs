@@ -15,7 +15,7 @@ internal static class BoilCommand
         var plain = new Option<bool>("--plain") { Description = "The conversation as lines of text; chosen by itself without a terminal." };
         var stream = new Option<bool>("--stream") { Description = "The conversation as JSON Lines, for programs." };
         var forget = new Option<bool>("--forget") { Description = "Forget what past boils taught of this rig, and begin from its file." };
-        var learn = new Option<bool>("--learn") { Description = "Begin with what past boils taught of this rig; its forecasts of the shutdown are a little too sure (docs/learning.md). With --stream it also keeps what this boil teaches." };
+        var learn = new Option<bool?>("--learn") { Description = "Whether to begin with what past boils taught of this rig: yes, unless false is said. With --stream only if asked for; then what this boil teaches is kept as well.", HelpName = "true|false" };
         var say = new Option<string?>("--say") { Description = "Also hands each new advice to this command, as a line on its standard input; no shell is between.", HelpName = "COMMAND" };
         var ascii = new Option<bool>("--ascii") { Description = "Only signs of ASCII on the full screen." };
         var command = new Command("boil", "Guides a boil.") { plain, stream, forget, learn, say, ascii };
@@ -46,15 +46,15 @@ internal static class BoilCommand
 
                 return Guide(
                     arguments, new(isPlain, parsed.GetValue(ascii), parsed.GetValue(say)), unfinished is { IsLast: true } ? unfinished : null,
-                    parsed.GetValue(forget), parsed.GetValue(learn));
+                    parsed.GetValue(forget), parsed.GetValue(learn) ?? true);
             }
 
             var learning = Learning.Open(arguments.Rig, Home.Of(arguments.Home), parsed.GetValue(forget));
 
             // The same lines in give a program the same lines out, whatever was boiled before: learning is for it to ask for.
-            using var streamed = Opening.Open(arguments with { Learned = parsed.GetValue(learn) ? learning.Rig : null });
+            using var streamed = Opening.Open(arguments with { Learned = parsed.GetValue(learn) == true ? learning.Rig : null });
             var status = StreamFace.Run(streamed, Console.OpenStandardInput(), Console.OpenStandardOutput(), Console.Error);
-            if (parsed.GetValue(learn))
+            if (parsed.GetValue(learn) == true)
             {
                 learning.Keep(streamed);
             }
@@ -72,7 +72,7 @@ internal static class BoilCommand
     /// <param name="learn">Whether to begin with what they taught.</param>
     /// <param name="rig">The rig where the arguments name none; null for the person's own, or the built-in one.</param>
     /// <returns>The exit status.</returns>
-    public static int Guide(GuidedArguments arguments, BoilFace face, UnfinishedBoil? unfinished = null, bool forget = false, bool learn = false, Rig? rig = null)
+    public static int Guide(GuidedArguments arguments, BoilFace face, UnfinishedBoil? unfinished = null, bool forget = false, bool learn = true, Rig? rig = null)
     {
         var home = Home.Of(arguments.Home);
         var learning = Learning.Open(arguments.Rig, home, forget);
@@ -82,6 +82,7 @@ internal static class BoilCommand
         [
             unfinished is null ? null : $"{UnfinishedOffer.Told(unfinished)}. To go on with it: panside boil --journal {unfinished.Path}",
             learning.Notice,
+            isNew && learn && learning.Rig is { } known ? known.Says(null) : null,
             isNew ? LeftOver.Of(home, session.Setting, TimeProvider.System.GetUtcNow()) ?? RefresherOffer.Of(home, TimeProvider.System.GetUtcNow()) : null,
             isNew && arguments.Rig is null && !File.Exists(home.RigFile) ? "No rig file of yours: a rig of 2 ft by 4 ft is assumed. 'panside rig' asks for yours." : null,
         ];

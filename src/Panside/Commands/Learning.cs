@@ -136,7 +136,7 @@ internal sealed class Learning
             var isOfThisRig = there.Mark == RigMark.Of(setting.Rig);
             return !isOfThisRig || there.Text == setting.Learned?.Text
                 ? null
-                : $"Kept as it was: what {(there.Boils == 1 ? "1 boil" : $"{there.Boils} boils")} before taught of this rig, since this boil did not begin with it; '--learn' begins with it and adds to it.";
+                : $"Kept as it was: what {(there.Boils == 1 ? "1 boil" : $"{there.Boils} boils")} before taught of this rig, since this boil did not begin with it; without '--learn false' a boil begins with it and adds to it.";
         }
         catch (FaultyFileException fault)
         {

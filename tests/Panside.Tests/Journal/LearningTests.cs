@@ -1,5 +1,6 @@
 using Panside.Commands;
 using Panside.Journal;
+using Panside.Tests.Checks;
 using Panside.Tests.Reckon;
 using Panside.Tests.Reporting;
 using Panside.Tests.Stream;
@@ -47,6 +48,20 @@ public class LearningTests
         Assert.Equal(before, File.ReadAllText(scratch["shed.learned.yaml"]));
         Assert.StartsWith("Learned: ", Boil(scratch, rig, Learning.Open(rig, Home.Of(scratch.Folder)), "four.jsonl"), StringComparison.Ordinal);
         Assert.Equal(3, Learning.Open(rig, Home.Of(scratch.Folder)).Rig!.Boils);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false, "--learn", "false")]
+    [InlineData(true, "--learn")]
+    public void A_boil_begins_with_what_was_learned_unless_told_otherwise(bool begins, params string[] said)
+    {
+        using var scratch = new Scratch();
+        var rig = Rig(scratch);
+        Boil(scratch, rig, Learning.Open(rig, Home.Of(scratch.Folder)), "one.jsonl");
+        var run = Typed.Into([], ["boil", "--plain", "--home", scratch.Folder, "--rig", rig, "--journal", scratch["two.jsonl"], .. said]);
+        Assert.Equal(begins, run.Output.Contains("This rig boils", StringComparison.Ordinal));
+        Assert.Equal(begins, Record.Of(JournalFile.Read(scratch["two.jsonl"])).Header!.LearnedText is not null);
     }
 
     [Fact]
