@@ -8,11 +8,8 @@ namespace Panside.Screen.Asking;
 /// <summary>Questions away from the fire on the screen: the same conversation as in lines, typed at and scrolled like a boil.</summary>
 internal sealed class AskingTalk(IAsking asking) : ITalk
 {
-    private static readonly Dictionary<string, Key> KeysByName = new()
-    {
-        ["F1"] = Key.F1, ["F2"] = Key.F2, ["F3"] = Key.F3, ["F4"] = Key.F4, ["F5"] = Key.F5, ["F6"] = Key.F6, ["F7"] = Key.F7, ["F8"] = Key.F8, ["F9"] = Key.F9,
-        ["1"] = Key.D1, ["2"] = Key.D2, ["3"] = Key.D3, ["4"] = Key.D4, ["5"] = Key.D5, ["6"] = Key.D6, ["7"] = Key.D7, ["8"] = Key.D8, ["9"] = Key.D9,
-    };
+    private static readonly Key[] Functions = [Key.F1, Key.F2, Key.F3, Key.F4, Key.F5, Key.F6, Key.F7, Key.F8, Key.F9];
+    private static readonly Key[] Digits = [Key.D1, Key.D2, Key.D3, Key.D4, Key.D5, Key.D6, Key.D7, Key.D8, Key.D9];
 
     private readonly List<Entry> _said = [.. asking.Opening.Select(Said)];
 
@@ -27,7 +24,7 @@ internal sealed class AskingTalk(IAsking asking) : ITalk
 
     /// <inheritdoc/>
     public IReadOnlyList<WordKey> Keys =>
-        [.. asking.Page.Keys.Select(key => new WordKey(KeysByName[key.Name], key.Name, key.Word, key.Hint, key.Meaning))];
+        [.. asking.Page.Keys.Select(key => new WordKey(KeyOf(key.Name), key.Name, key.Word, key.Hint, key.Meaning))];
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Words => asking.Words;
@@ -61,6 +58,9 @@ internal sealed class AskingTalk(IAsking asking) : ITalk
 
     /// <inheritdoc/>
     public Frame Paint(DeskPicture desk, int width, int height) => AskingPainter.Paint(asking, _said, Keys, desk, width, height);
+
+    /// <summary><c>F3</c> or <c>3</c> as a key.</summary>
+    private static Key KeyOf(string name) => (name.Length == 1 ? Digits : Functions)[name[^1] - '1'];
 
     private static Entry Said(string line) => new("", [Columns.Clean(line)], line.StartsWith('x') ? Tone.Doubt : Tone.Plain);
 }

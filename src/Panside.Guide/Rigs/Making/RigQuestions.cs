@@ -23,7 +23,11 @@ internal static partial class RigQuestions
 
     private static readonly Dictionary<string, (string Share, string Told)> Dryness = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["dry"] = ("20 %", "dry"), ["half dry"] = ("35 %", "half dry"), ["half-dry"] = ("35 %", "half dry"), ["green"] = ("70 %", "green"), ["wet"] = ("70 %", "green"),
+        ["dry"] = ("20 %", "dry"),
+        ["half dry"] = ("35 %", "half dry"),
+        ["half-dry"] = ("35 %", "half dry"),
+        ["green"] = ("70 %", "green"),
+        ["wet"] = ("70 %", "green"),
     };
 
     /// <summary>All of them.</summary>
