@@ -50,7 +50,7 @@ public static class Figures
         ["minutes-to-still-latest"] = now => now.StillMinutes is { } still ? About(still.P95) : Unknown,
         ["minutes-draw-open"] = now => now.DrawOpenSince is { } open ? Amount.Minutes(now.State.MinutesSince(open)) : Unknown,
         ["minutes-since-wood"] = now => now.LastWood is { } wood ? Amount.Minutes(now.State.MinutesSince(wood)) : Unknown,
-        ["unmet"] = now => now.Unmet.Count == 0 ? "nothing" : string.Join("; ", now.Unmet.Take(2)),
+        ["unmet"] = now => now.Unmet.Count == 0 ? "nothing" : now.Unmet[0] + (now.Unmet.Count > 1 ? $"; {now.Unmet.Count - 1} more" : ""),
         ["channels-mix"] = _ => Amount.Minutes(CommonPractice.ChannelsMix.TotalMinutes),
     }.ToFrozenDictionary();
 

@@ -18,15 +18,11 @@ internal static class StepRows
             yield break;
         }
 
-        if (state.Done.Count > 0)
-        {
-            yield return Row("Done", Dues.Name(state.Done[^1]), PanelRow.Extra);
-        }
-
+        yield return Row("Done", state.Done.Count > 0 ? Dues.Name(state.Done[^1]) : "nothing yet", PanelRow.Placing);
         yield return Row("Now", state.IsOver ? "over" : Dues.Name(state.Open?.Step ?? state.Step), PanelRow.Deciding, Tone.Strong);
         if (Next(now) is { } next)
         {
-            yield return Row("Next", Dues.Name(next), PanelRow.Useful);
+            yield return Row("Next", next, PanelRow.Placing);
         }
 
         if (state.Skipped.Count > 0)
@@ -38,13 +34,18 @@ internal static class StepRows
     private static PanelRow Row(string label, string value, int rank, Tone tone = Tone.Plain) =>
         PanelRow.Of(label, LabelWidth, value, rank, tone);
 
-    /// <summary>Where the flow would go when the step is answered; null where time decides.</summary>
+    /// <summary>Where the flow would go when the step is answered, or what time brings; null after the end.</summary>
     private static string? Next(Situation now)
     {
         var (setting, state) = (now.Setting, now.State);
-        if (state.IsOver || setting.Flow.Steps[state.Step].Ask is null)
+        if (state.IsOver)
         {
             return null;
+        }
+
+        if (setting.Flow.Steps[state.Step].Ask is null)
+        {
+            return Dues.Soonest(now)?.What ?? "whatever you see";
         }
 
         string? From(string step) => setting.Machine.Next(step, "answer skip", state.ReturnTo, fact => Facts.Holds(now, fact));
@@ -54,6 +55,6 @@ internal static class StepRows
             next = From(next);
         }
 
-        return next;
+        return next is null ? "as it goes on" : Dues.Name(next);
     }
 }

@@ -15,9 +15,9 @@ internal static class BoilCommand
         var stream = new Option<bool>("--stream") { Description = "The conversation as JSON Lines, for programs." };
         var forget = new Option<bool>("--forget") { Description = "Forget what past boils taught of this rig, and begin from its file." };
         var learn = new Option<bool>("--learn") { Description = "Begin with what past boils taught of this rig; its forecasts of the shutdown are a little too sure (docs/learning.md). With --stream it also keeps what this boil teaches." };
-        var say = new Option<string?>("--say") { Description = "Also hands each new advice to this command, as a line on its standard input; no shell is between.", HelpName = "COMMAND" };
-        var ascii = new Option<bool>("--ascii") { Description = "Only signs of ASCII on the full screen." };
-        var command = new Command("boil", "Guides a boil.") { plain, stream, forget, learn, say, ascii };
+        var say = SayOption.Create();
+        var command = new Command("boil", "Guides a boil.") { plain, stream, forget, learn, say };
+        var looks = new LookOptions().AddTo(command);
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -32,7 +32,7 @@ internal static class BoilCommand
                 throw new UnusableException("--say is for a person; with --stream the advice is in the lines.");
             }
 
-            var arguments = guided.Read(parsed);
+            var (arguments, look) = (guided.Read(parsed), looks.Read(parsed));
             var unfinished = isStream || arguments.Journal is not null
                 ? null
                 : UnfinishedBoil.In(Home.Of(arguments.Home).Sessions, TimeProvider.System.GetUtcNow());
@@ -50,7 +50,7 @@ internal static class BoilCommand
             {
                 using var session = Opening.Open(begun);
                 var before = arguments.Journal is null ? Before(Home.Of(arguments.Home), session, now) : null;
-                return Talk(session, learning, isPlain, unfinished, before, parsed.GetValue(say), parsed.GetValue(ascii));
+                return Talk(session, learning, isPlain, unfinished, before, parsed.GetValue(say), look);
             }
 
             // The same lines in give a program the same lines out, whatever was boiled before: learning is for it to ask for.
@@ -71,18 +71,12 @@ internal static class BoilCommand
         LeftOver.Of(home, session.Setting, now) ?? RefresherOffer.Of(home, now);
 
     /// <summary>The conversation with a person: on the full screen where there is one and it is wanted, else in lines.</summary>
-    public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null, string? before = null, string? say = null, bool ascii = false)
+    public static int Talk(RecordedSession session, Learning learning, bool plain, string? unfinished = null, string? before = null, string? say = null, ScreenLook look = default)
     {
         var opening = string.Join(' ', new[] { learning.Notice, before }.OfType<string>());
         var notice = unfinished is not null ? $"{UnfinishedOffer.Told(unfinished, TimeProvider.System.GetUtcNow())}. To go on with it: panside boil --journal {unfinished}"
             : opening.Length > 0 ? opening : null;
-        using var speaker = say is null ? null : new Speaker(say);
-        var status = Talk(session, plain, notice, speaker, ascii);
-        if (speaker?.Fault is { } fault)
-        {
-            Console.Error.WriteLine(fault);
-        }
-
+        var status = SayOption.Spoken(say, new RecordedConversation(session) { Notice = notice }, conversation => Talk(session, plain, conversation, look));
         if (learning.Keep(session) is { } taught)
         {
             Console.Out.WriteLine($"- {taught}");
@@ -91,13 +85,11 @@ internal static class BoilCommand
         return status;
     }
 
-    private static int Talk(RecordedSession session, bool plain, string? notice, Speaker? speaker, bool ascii)
+    private static int Talk(RecordedSession session, bool plain, IConversation conversation, ScreenLook look)
     {
-        IConversation conversation = new RecordedConversation(session) { Notice = notice };
-        conversation = speaker is null ? conversation : new SpokenConversation(conversation, speaker.Say);
         if (!plain && FullScreenFace.IsThere)
         {
-            return FullScreenFace.Run(session, conversation, TimeProvider.System, ascii);
+            return FullScreenFace.Run(session, conversation, TimeProvider.System, look);
         }
 
         using var interrupt = new Interrupt();

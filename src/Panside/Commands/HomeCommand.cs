@@ -23,7 +23,7 @@ internal static class HomeCommand
 
         var learning = Learning.Open(null, home);
         using var session = Open(unfinished);
-        return BoilCommand.Talk(session, learning, plain: false, before: unfinished is null ? BoilCommand.Before(home, session, now) : null);
+        return BoilCommand.Talk(session, learning, plain: false, before: unfinished is null ? BoilCommand.Before(home, session, now) : null, look: LookOptions.OfEnvironment);
     }
 
     /// <summary>The newest record of a boil that is not over; null where there is none.</summary>
