@@ -6,6 +6,7 @@ using Panside.Guide.Wording;
 using Panside.Guide.Words;
 using Panside.Screen;
 using Panside.Screen.Painting;
+using Panside.Screen.Typing;
 using Panside.Tests.Screen.Support;
 
 namespace Panside.Tests.Wording;
@@ -68,6 +69,21 @@ public sealed partial class WholeOnTheScreenTests
             Assert.Contains($"{LinesOfText.Mark(rule.Urgency)} {Template.Fill(rule.Text, figure => Guide.Advice.Figures.Of(new(ours, picture.State), figure))}", block);
             Assert.Contains("You:", block);
         }
+    }
+
+    [Theory]
+    [InlineData("start-up")]
+    [InlineData("emergency")]
+    [InlineData("dry-pan")]
+    [InlineData("shutdown")]
+    public void T11_the_page_of_help_stands_whole_whatever_is_asked(string scene)
+    {
+        var played = Played.Scene(scene);
+        played.Talk.AskForHelp("help");
+        var page = Plain(Painter.Paint(played.Picture with { Mode = ScreenMode.Helping }, Width, Height).ToString());
+        Assert.NotEmpty(played.Talk.Told);
+        Assert.All(played.Talk.Told, line => Assert.Contains(Plain(line.Text), page));
+        Assert.All(WordKeys.All, key => Assert.Contains(key.Meaning, page));
     }
 
     private static Prompt Prompt(FlowText text, SessionState state)
