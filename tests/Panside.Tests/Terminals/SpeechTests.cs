@@ -12,7 +12,7 @@ public class SpeechTests
         using var scratch = new Scratch();
         var heard = scratch["heard"];
         using var terminal = new Tmux(
-            80, 24, $"'{Path.Combine(AppContext.BaseDirectory, "panside")}' {command} --plain --home '{scratch.Folder}' --say \"tee -a '{heard}'\"; sleep 60");
+            80, 24, $"'{Path.Combine(AppContext.BaseDirectory, "panside")}' {command} --plain --home '{scratch.Folder}' --say 'tee -a {heard}'; sleep 60");
         terminal.Wait(() => terminal.Screen.Contains("already this season?", StringComparison.Ordinal), "the first question");
         terminal.Type("emergency");
         terminal.Wait(() => File.Exists(heard) && File.ReadAllText(heard).StartsWith(spoken, StringComparison.Ordinal), spoken);
