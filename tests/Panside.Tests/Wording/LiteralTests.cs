@@ -2,6 +2,7 @@ using System.Reflection.Metadata;
 using System.Reflection.Metadata.Ecma335;
 using System.Reflection.PortableExecutable;
 using System.Text.RegularExpressions;
+using Panside.Commands;
 using Panside.Guide.Sessions;
 using Panside.Guide.Wording;
 using Panside.Practice;
@@ -17,7 +18,7 @@ public sealed partial class LiteralTests
 {
     private const int LongestSentence = 30;
 
-    private static readonly Type[] Talking = [typeof(Session), typeof(FullScreen), typeof(PracticeRig)];
+    private static readonly Type[] Talking = [typeof(Session), typeof(FullScreen), typeof(PracticeRig), typeof(CommandLine)];
 
     [Fact]
     public void O18_each_is_of_grade_8_at_the_most_and_no_sentence_is_long()
