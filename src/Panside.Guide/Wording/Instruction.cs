@@ -84,7 +84,7 @@ public sealed partial record Instruction(IReadOnlyList<string> Actions, IReadOnl
 
     private static FrozenSet<string> Set(string words) => words.Split(' ').ToFrozenSet(StringComparer.Ordinal);
 
-    [GeneratedRegex(@"(?<=[.?!;:])\s+")]
+    [GeneratedRegex(@"(?<=[.?!;])\s+")]
     private static partial Regex Sentence();
 
     [GeneratedRegex(@"[.?!](\s|$)")]
