@@ -11,9 +11,26 @@ public static partial class Syllables
 {
     private static readonly FrozenDictionary<string, int> Unruly = new Dictionary<string, int>
     {
-        ["being"] = 2, ["drier"] = 2, ["earlier"] = 3, ["evening"] = 2, ["fired"] = 2, ["forecast"] = 2, ["forecasts"] = 2, ["going"] = 2,
-        ["gradient"] = 3, ["hour"] = 2, ["hours"] = 2, ["likely"] = 2, ["people"] = 2, ["quiet"] = 2, ["safety"] = 2, ["somebody"] = 3,
-        ["someone"] = 2, ["something"] = 2, ["tired"] = 2, ["whoever"] = 3,
+        ["being"] = 2,
+        ["drier"] = 2,
+        ["earlier"] = 3,
+        ["evening"] = 2,
+        ["fired"] = 2,
+        ["forecast"] = 2,
+        ["forecasts"] = 2,
+        ["going"] = 2,
+        ["gradient"] = 3,
+        ["hour"] = 2,
+        ["hours"] = 2,
+        ["likely"] = 2,
+        ["people"] = 2,
+        ["quiet"] = 2,
+        ["safety"] = 2,
+        ["somebody"] = 3,
+        ["someone"] = 2,
+        ["something"] = 2,
+        ["tired"] = 2,
+        ["whoever"] = 3,
     }.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
 
     /// <summary>How many there are; 1 at the least.</summary>

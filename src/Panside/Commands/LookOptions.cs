@@ -11,7 +11,11 @@ internal sealed class LookOptions
 
     private static readonly Dictionary<string, Theme> Themes = new(StringComparer.OrdinalIgnoreCase)
     {
-        ["terminal"] = Theme.Terminal, ["light"] = Theme.Light, ["dark"] = Theme.Dark, ["high-contrast"] = Theme.HighContrast, ["monochrome"] = Theme.Monochrome,
+        ["terminal"] = Theme.Terminal,
+        ["light"] = Theme.Light,
+        ["dark"] = Theme.Dark,
+        ["high-contrast"] = Theme.HighContrast,
+        ["monochrome"] = Theme.Monochrome,
     };
 
     private readonly Option<bool> _ascii = new("--ascii") { Description = "Only signs of ASCII on the full screen." };

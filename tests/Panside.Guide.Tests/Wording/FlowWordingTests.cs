@@ -32,7 +32,9 @@ public sealed class FlowWordingTests
         Assert.Contains("asks for 4 actions", Only(step => step with { Urgency = "danger", Text = "Add sap. Add no wood. Read the depth. Smell it." }));
         Assert.Contains("has 28 words", Only(step => step with
         {
-            Urgency = "danger", Advise = "cool-pan", Text = "Pour in sap " + string.Join(' ', Enumerable.Repeat("a", 25)),
+            Urgency = "danger",
+            Advise = "cool-pan",
+            Text = "Pour in sap " + string.Join(' ', Enumerable.Repeat("a", 25)),
         }));
     }
 
@@ -54,6 +56,8 @@ public sealed class FlowWordingTests
 
     private static Flow With(Step step) => Shipped with
     {
-        Steps = System.Collections.Frozen.FrozenDictionary.ToFrozenDictionary([KeyValuePair.Create(step.Id, step)]), Watches = [], Advices = [],
+        Steps = System.Collections.Frozen.FrozenDictionary.ToFrozenDictionary([KeyValuePair.Create(step.Id, step)]),
+        Watches = [],
+        Advices = [],
     };
 }
