@@ -6,6 +6,9 @@ namespace Panside.Practice;
 /// <summary>What a person sees who looks at the simulated rig, and what the instruments show: some lines of text.</summary>
 public static class Look
 {
+    /// <summary>Less than this is no sample: an empty tank has no sugar.</summary>
+    private const double LeastLiters = 0.1;
+
     /// <summary>The lines.</summary>
     public static IEnumerable<string> At(PracticeRig rig, Instruments instruments)
     {
@@ -13,8 +16,9 @@ public static class Look
         string See(ObservationName name) => $"{name.Code} {Sights.Of(rig, name)}";
         yield return string.Join("; ", Read(ReadingName.TankVolume), Read(ReadingName.PanDepth),
             rig.Makeup.Rig.HasFloat ? rig.IsFed ? "sap feeds the pan" : "no sap comes" : "fed by hand");
+        var sap = Read(ReadingName.SapBrix);
         yield return string.Join("; ", Read(ReadingName.DrawTemperature), Read(ReadingName.BoilingWaterTemperature),
-            Read(ReadingName.SapBrix), Read(ReadingName.PanBrix));
+            rig.Tank.Liters < LeastLiters ? "no sap to read" : sap, Read(ReadingName.PanBrix));
         yield return string.Join("; ", ObservationName.All.Select(See));
         if (rig.Pail.Liters > 0.05)
         {

@@ -17,12 +17,12 @@ public static class FullScreen
     /// <param name="conversation">The door.</param>
     /// <param name="clock">What time it is.</param>
     /// <param name="statusIfHungUp">The exit status where the terminal is gone and nothing more can be said.</param>
-    /// <param name="ascii">Whether the terminal shows ASCII only.</param>
+    /// <param name="look">How it looks.</param>
     /// <returns>The outcome; null where the session was left before its end.</returns>
-    public static OverLine? Run(IConversation conversation, TimeProvider clock, int statusIfHungUp, bool ascii = false)
+    public static OverLine? Run(IConversation conversation, TimeProvider clock, int statusIfHungUp, ScreenLook look = default)
     {
         var talk = new Talk(conversation, clock);
-        Show(talk, talk.Start, statusIfHungUp, ascii);
+        Show(talk, talk.Start, statusIfHungUp, look);
         return talk.Outcome;
     }
 
@@ -31,20 +31,21 @@ public static class FullScreen
     /// <param name="start">How it begins.</param>
     /// <param name="clock">What time it is; only how it passes counts.</param>
     /// <param name="statusIfHungUp">The exit status where the terminal is gone.</param>
-    public static void Replay(PastBoil boil, ReplayStart start, TimeProvider clock, int statusIfHungUp)
+    /// <param name="look">How it looks.</param>
+    public static void Replay(PastBoil boil, ReplayStart start, TimeProvider clock, int statusIfHungUp, ScreenLook look = default)
     {
         var talk = new ReplayTalk(boil, start, clock);
-        Show(talk, talk.Start, statusIfHungUp, ascii: false);
+        Show(talk, talk.Start, statusIfHungUp, look);
     }
 
     /// <summary>Asks questions away from the fire, until all is said or it is left in the midst.</summary>
     /// <param name="asking">The conversation.</param>
     /// <param name="statusIfHungUp">The exit status where the terminal is gone.</param>
-    /// <param name="ascii">Whether the terminal shows ASCII only.</param>
-    public static void Ask(IAsking asking, int statusIfHungUp, bool ascii = false) =>
-        Show(new AskingTalk(asking), () => { }, statusIfHungUp, ascii);
+    /// <param name="look">How it looks.</param>
+    public static void Ask(IAsking asking, int statusIfHungUp, ScreenLook look = default) =>
+        Show(new AskingTalk(asking), () => { }, statusIfHungUp, look);
 
-    private static void Show(ITalk talk, Action start, int statusIfHungUp, bool ascii)
+    private static void Show(ITalk talk, Action start, int statusIfHungUp, ScreenLook look)
     {
         using var terminal = new PatientTerminal();
 
@@ -61,7 +62,7 @@ public static class FullScreen
         using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Leave);
         using var quit = PosixSignalRegistration.Create(PosixSignal.SIGQUIT, Leave);
         using var watch = TerminalWatch.Start(() => Environment.Exit(statusIfHungUp));
-        using var window = new ScreenWindow(talk, new(Palette.AsksForColor)) { IsAscii = ascii, Stop = terminal.Stop };
+        using var window = new ScreenWindow(talk, new(Palette.Shown(look.Theme))) { IsAscii = look.IsAscii, Stop = terminal.Stop };
         start();
         terminal.App.Run(window);
     }

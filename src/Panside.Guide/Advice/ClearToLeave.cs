@@ -31,7 +31,7 @@ public static class ClearToLeave
 
         if (state.Last(ReadingName.PanDepth) is { } shown && UnitSystem.Length(shown.Value) < now.Setting.Rig.LeastDepth)
         {
-            unmet.Add($"the pan was read at {shown.Value}, under its least depth");
+            unmet.Add($"the pan stood at {shown.Value}, under its least depth");
         }
 
         if (now.DrawOpenSince is not null)
@@ -56,11 +56,11 @@ public static class ClearToLeave
 
         if (state.Last(ReadingName.PanDepth) is not { } depth || AfterFire(now, depth.At))
         {
-            unmet.Add("the pan's depth has not been read since the last wood");
+            unmet.Add("the depth has not been read since the last wood");
         }
         else if (state.Last(ObservationName.Boil) is { Value: "still" } calm && calm.At.Time - depth.At.Time > Together)
         {
-            unmet.Add("the pan's depth was read long before the boil went still");
+            unmet.Add("the depth was read long before the boil went still");
         }
         else if (IsTooShallow(now))
         {
@@ -90,11 +90,11 @@ public static class ClearToLeave
     {
         if (now.LastWood is { } wood && still.Time - wood.Time < Settling)
         {
-            return $"the boil was seen still within {Words.Amount.Minutes(Settling.TotalMinutes)} of the last wood";
+            return "the boil was seen still too soon after the last wood";
         }
 
         return now.State.Last(DeedName.FloodPan) is { } flood && still.Time >= flood.At.Time && still.Time - flood.At.Time < Settling
-            ? $"the boil was seen still within {Words.Amount.Minutes(Settling.TotalMinutes)} of the flooding"
+            ? "the boil was seen still too soon after the flooding"
             : null;
     }
 
@@ -126,7 +126,7 @@ public static class ClearToLeave
         {
             return gradient is null
                 ? "nobody has looked whether the channels have mixed"
-                : "the channels are still apart, and the draw-off was never read at the boil";
+                : "the channels are apart, and the draw-off was never read";
         }
 
         // Since that reading the last cell can have taken up no more sugar than the feed for the water boiled away brought.

@@ -148,6 +148,9 @@ public sealed record Watch(
 {
     /// <summary>The deed that a yes tells of; null where it tells of none.</summary>
     public DeedName? Deed => FlowFile.DeedOf(DoneBy);
+
+    /// <summary>Line and column in the file.</summary>
+    public (int Line, int Column) Place { get; init; } = (1, 1);
 }
 
 /// <summary>When to say what is to be done.</summary>
@@ -169,4 +172,8 @@ public sealed record AdviceRule(
     string Text,
     string Because,
     string? Forecast,
-    TimeSpan? Again);
+    TimeSpan? Again)
+{
+    /// <summary>Line and column in the file.</summary>
+    public (int Line, int Column) Place { get; init; } = (1, 1);
+}

@@ -190,7 +190,8 @@ public sealed class FlowFile
             Worded(map, "text", required: true) ?? "",
             Worded(map, "because"),
             map.Texts("caution"),
-            map.Word("advise", Actions.All));
+            map.Word("advise", Actions.All))
+        { Place = map.Place("watch") };
         map.Finish();
         return watch;
     }
@@ -206,7 +207,8 @@ public sealed class FlowFile
             Worded(map, "text", required: true) ?? "",
             Worded(map, "because", required: true) ?? "",
             map.Word("forecast", [.. _vocabulary.Forecasts]),
-            Time(map, "again"));
+            Time(map, "again"))
+        { Place = map.Place("id") };
         map.Finish();
         return rule;
     }

@@ -121,7 +121,7 @@ internal sealed class Replies(Setting setting)
         if (turn.Now.IsHeld || turn.Now.IsEnding)
         {
             yield return $"Still boils away: {F("boils-away")}. The boil goes still in about {F("minutes-to-still")}, {F("minutes-to-still-latest")} at the latest.";
-            yield return $"Against leaving: {F("unmet")}.";
+            yield return $"Against leaving: {(turn.Now.Unmet.Count == 0 ? "nothing" : string.Join("; ", turn.Now.Unmet))}.";
         }
         else if (turn.Now.IsLit)
         {

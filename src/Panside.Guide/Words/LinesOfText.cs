@@ -66,14 +66,19 @@ public static class LinesOfText
             ("sap used", outcome.SapUsed), ("syrup made", outcome.SyrupMade), ("density", outcome.SyrupBrix), ("wood", outcome.Wood),
             ("left in the tank", outcome.TankVolume),
         };
-        yield return "- " + string.Join("; ", parts.Select(part => $"{part.Name} {(part.Measure is { } m ? Amount.Shown(m) : "not known")}")) + ".";
+        var isDrawn = outcome.SyrupMade is not { Value: 0 };
+        yield return "- " + string.Join("; ", parts
+            .Where(part => isDrawn || part.Name != "density")
+            .Select(part => !isDrawn && part.Name == "syrup made" ? "no syrup drawn"
+                : $"{part.Name} {(part.Measure is { } m ? Amount.Shown(m) : "not known")}")) + ".";
         if (outcome.Skipped.Count > 0)
         {
             yield return "- Skipped: " + string.Join(", ", outcome.Skipped.Select(step => step.Replace('-', ' '))) + ".";
         }
     }
 
-    private static string Mark(string urgency) => urgency switch
+    /// <summary>The mark that an advice of an urgency begins with.</summary>
+    public static string Mark(string urgency) => urgency switch
     {
         "danger" => "!!! DANGER:",
         "now" => "!! NOW:",

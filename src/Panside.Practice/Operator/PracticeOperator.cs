@@ -144,7 +144,7 @@ public sealed class PracticeOperator : IPracticeOperator
 
     private void Hear(Advice advice, Prompt? prompt)
     {
-        _isToldNoWood = advice.Action != "add-wood" && (_isToldNoWood || advice.Text.Contains("no wood", StringComparison.Ordinal));
+        _isToldNoWood = advice.Action != "add-wood" && (_isToldNoWood || $"{advice.Text} {advice.Because}".Contains("no wood", StringComparison.OrdinalIgnoreCase));
         if (prompt?.Text == advice.Text)
         {
             _askedAction = advice.Action;

@@ -38,7 +38,7 @@ internal static class AskingPainter
         var body = int.Max(height - around - block.Count, 0);
         var picture = page.Picture.Take(int.Max(body - LeastSaid, 0))
             .Select(row => StyledLine.Of(Columns.Shorten(row, width)).Fit(width)).ToList();
-        var (rows, scroll) = ConversationRows.Of(said, null, width, body - picture.Count, desk.Scroll);
+        var (rows, scroll) = ConversationRows.Of(said, Nothing, width, body - picture.Count, desk.Scroll);
         var (input, caret) = InputRow.Of(desk.Typed, desk.Caret, width);
         var top = StyledLine.Of($" PANSIDE   {page.Title}", Tone.Bar).Fit(width);
         StyledLine[] below = isWhole ? [input, KeyRow.Of(width, keys)] : [input];
@@ -54,6 +54,9 @@ internal static class AskingPainter
             (caret, height - below.Length),
             scroll);
     }
+
+    /// <summary>The question is no entry of the conversation: none of it stands elsewhere.</summary>
+    private static readonly Asked Nothing = new("", Tone.Plain, [], "");
 
     private static IEnumerable<StyledLine> Rows(string text, Tone tone, int width) =>
         Wrapping.Rows(text, width).Select(row => StyledLine.Of(row, tone).Fit(width));

@@ -10,7 +10,10 @@ namespace Panside.Screen.Painting;
 /// <param name="Reasons">Why.</param>
 /// <param name="Hint">What may be typed.</param>
 /// <param name="Stands">The kind of entry that stands here instead of in the conversation.</param>
-internal sealed record Asked(string Action, Tone Tone, IReadOnlyList<string> Reasons, string Hint, EntryKind? Stands = null)
+/// <param name="Said">The advice that stands here instead of in the conversation, as its entry begins; null where none does.</param>
+/// <param name="Alarmed">The action of the alarm that stands in the step's place; null where none does.</param>
+internal sealed record Asked(
+    string Action, Tone Tone, IReadOnlyList<string> Reasons, string Hint, EntryKind? Stands = null, string? Said = null, string? Alarmed = null)
 {
     private const string Leaving = "Leave the session? It can be gone on with.";
     private const string LeavingPractice = "Leave the practice? It cannot be gone on with.";
@@ -80,6 +83,13 @@ internal sealed record Asked(string Action, Tone Tone, IReadOnlyList<string> Rea
             ? now.State.MinutesSince(last.At)
             : open.LastMinutes;
         var tone = advise is null ? Tone.Plain : Entry.ToneOf(urgency);
+        if (tone == Tone.Plain && Standing.AlarmOf(now, advise) is { } alarm)
+        {
+            // The alarm asks for the very action of the step: it stands in the step's place, told once.
+            var text = Columns.Clean(alarm.Words[0]);
+            return new(text, alarm.Tone, [.. alarm.Words.Skip(1).Select(Columns.Clean)], hint, EntryKind.Prompt, text, advise);
+        }
+
         return new(
             Columns.Clean(words[0]), tone == Tone.Plain ? Tone.Strong : tone,
             [.. words.Skip(1).Where(text => text != hint).Select(Columns.Clean)],
@@ -88,10 +98,10 @@ internal sealed record Asked(string Action, Tone Tone, IReadOnlyList<string> Rea
 
     private static Asked Resting(Situation now)
     {
-        var next = now.State.Now is { } at && Dues.Next(now) is { } due ? $"Next: {due.Name} {Times.Until(at.Time, due.At)}." : "";
+        var next = now.State.Now is { } at && Dues.Next(now) is { } due ? $"Next: {due.What} {Times.Until(at.Time, due.At)}." : "";
         if (Standing.Quiet(now) is { Count: > 0 } advice)
         {
-            return new(Columns.Clean(advice[0]), Tone.Strong, [.. advice.Skip(1).Select(Columns.Clean)], ("  " + next).TrimEnd());
+            return new(Columns.Clean(advice[0]), Tone.Strong, [.. advice.Skip(1).Select(Columns.Clean)], ("  " + next).TrimEnd(), Said: Columns.Clean(advice[0]));
         }
 
         var calm = Standing.Alarm(now) is null ? "Nothing to do just now. " : "";

@@ -5,20 +5,21 @@ internal static class ConversationRows
 {
     /// <summary>Rows that end so many rows before the newest.</summary>
     /// <param name="entries">What was said.</param>
-    /// <param name="open">The kind of the newest entry that is shown elsewhere; null where none is.</param>
+    /// <param name="asked">What stands above the input line: its newest entry is not shown here too.</param>
     /// <param name="width">Columns.</param>
     /// <param name="height">Rows wanted; as many are given.</param>
     /// <param name="scroll">Rows below the last one shown.</param>
     /// <returns>The rows, and how far it is scrolled: no further than there is something to see.</returns>
     public static (IReadOnlyList<StyledLine> Rows, int Scroll) Of(
-        IReadOnlyList<Entry> entries, EntryKind? open, int width, int height, int scroll)
+        IReadOnlyList<Entry> entries, Asked asked, int width, int height, int scroll)
     {
-        var hidden = open is { } kind ? LastOf(entries, entry => entry.Kind == kind) : -1;
+        var hidden = asked.Stands is { } kind ? LastOf(entries, entry => entry.Kind == kind) : -1;
+        var standing = asked.Said is { } said ? LastOf(entries, entry => entry.Texts[0] == said) : -1;
         var fresh = LastOf(entries, entry => entry.Opens);
         var upward = new List<StyledLine>();
         for (var index = entries.Count - 1; index >= 0 && upward.Count < height + scroll; index--)
         {
-            if (index != hidden)
+            if (index != hidden && index != standing)
             {
                 upward.AddRange(Of(entries[index], width, index >= fresh).Reverse());
             }

@@ -5,7 +5,14 @@ using Panside.Guide.Lines;
 namespace Panside.Screen.Painting;
 
 /// <summary>Something that will be asked, and when.</summary>
-internal readonly record struct Due(string Name, DateTimeOffset At);
+/// <param name="Name">What it is about.</param>
+/// <param name="At">When.</param>
+/// <param name="Verb">What is done with it; empty where the name says it.</param>
+internal readonly record struct Due(string Name, DateTimeOffset At, string Verb = "")
+{
+    /// <summary>What is to be done: <c>read draw-off</c> is no draw.</summary>
+    public string What => Verb.Length > 0 ? $"{Verb} {Name}" : Name;
+}
 
 /// <summary>When the things that come back come next.</summary>
 internal static class Dues
@@ -17,6 +24,14 @@ internal static class Dues
         now.LastWood is { } last && !now.IsHeld && !now.IsEnding && WoodWatch(now) is { } watch
             ? now.State.PutOff.TryGetValue(watch.Id, out var until) ? until : last.Time + (watch.Every ?? now.Setting.Rig.Interval)
             : null;
+
+    /// <summary>What comes first, wood or another thing; null where nothing comes by itself.</summary>
+    public static Due? Soonest(Situation now)
+    {
+        var wood = Wood(now) is { } at ? new Due("wood", at) : (Due?)null;
+        var read = Next(now);
+        return wood is { } w && read is { } r ? r.At < w.At ? r : w : wood ?? read;
+    }
 
     /// <summary>The next thing that is asked, other than wood; null where nothing comes by itself.</summary>
     public static Due? Next(Situation now)
@@ -35,7 +50,7 @@ internal static class Dues
         return now.Setting.Flow.Watches
             .Where(watch => step.Watches.Contains(watch.Id) && watch.Id != now.State.Open?.Step && !IsWood(watch)
                 && watch.Given.All(fact => Facts.Holds(now, fact)))
-            .Select(watch => (Due?)new Due(Name(watch), Waited(now, watch.Id) ?? After(now, watch)))
+            .Select(watch => (Due?)new Due(Name(watch), Waited(now, watch.Id) ?? After(now, watch), Verb(watch)))
             .MinBy(due => due!.Value.At);
     }
 
@@ -48,6 +63,9 @@ internal static class Dues
         { } ask when ObservationName.FromCode(ask) is not null => ask,
         _ => Name(watch.Id),
     };
+
+    private static string Verb(Watch watch) =>
+        ReadingName.FromCode(watch.Ask) is not null ? "read" : ObservationName.FromCode(watch.Ask) is not null ? "look at" : "";
 
     /// <summary>A step or watch as a person reads it: <c>foam-watch</c> is the foam.</summary>
     public static string Name(string id) =>

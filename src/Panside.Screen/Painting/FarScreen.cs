@@ -41,18 +41,11 @@ internal static class FarScreen
             yield return Dues.Name(open.Step);
         }
 
-        if (now.State.Now is { } at && !TopRow.IsEmergency(now.State, now.Setting) && Soonest(now) is { } due)
+        if (now.State.Now is { } at && !TopRow.IsEmergency(now.State, now.Setting) && Dues.Soonest(now) is { } due)
         {
-            yield return now.State.Open is null ? due.Name : "then " + due.Name;
+            yield return now.State.Open is null ? due.What : "then " + due.What;
             yield return Times.Until(at.Time, due.At);
         }
-    }
-
-    private static Due? Soonest(Situation now)
-    {
-        var wood = Dues.Wood(now) is { } at ? new Due("wood", at) : (Due?)null;
-        var read = Dues.Next(now);
-        return wood is { } w && read is { } r ? r.At < w.At ? r : w : wood ?? read;
     }
 
     /// <summary>A text in large letters, in as many lines as its words need; in small ones where even a word is too wide.</summary>

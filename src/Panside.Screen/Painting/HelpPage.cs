@@ -15,7 +15,6 @@ internal static class HelpPage
             StyledLine.Of($" HELP{TopRow.Marks(picture, "   ")}   any key goes back", Tone.Bar),
             .. picture.Replay is null ? Wrapped(asked.Action, width, Tone.Strong) : [],
             .. picture.Replay is null ? Wrapped(asked.Hint, width, Tone.Plain) : [],
-            StyledLine.Of("Keys", Tone.Strong),
             .. picture.Keys.Select(key => StyledLine.Of($"  {Columns.Pad(key.Name, 3)} {Columns.Pad(key.Word, 10)} {key.Meaning}")),
             StyledLine.Of("  Tab: the word begun.  Up, Down: lines before.  PageUp, PageDown.  Ctrl-C: leave."),
             StyledLine.Of("Words to type, then Enter", Tone.Strong),

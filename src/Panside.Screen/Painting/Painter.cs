@@ -13,6 +13,8 @@ internal static class Painter
 
     private const int RowsOfReasons = 2;
 
+    private const int RowsOfAlarm = 2;
+
     /// <summary>The frame.</summary>
     public static Frame Paint(ScreenPicture picture, int width, int height)
     {
@@ -41,7 +43,7 @@ internal static class Painter
         var block = Block(asked, now, width, RowsOfReasons);
         var body = height - block.Count - 4;
         var right = Panel.WidthFor(width);
-        var (rows, scroll) = ConversationRows.Of(picture.Said, asked.Stands, width - right - 1, body, picture.Scroll);
+        var (rows, scroll) = ConversationRows.Of(picture.Said, asked, width - right - 1, body, picture.Scroll);
         var column = Panel.Of(now, right, body, picture.Replay);
         var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width, isReplay: picture.Replay is not null);
         return new(
@@ -67,7 +69,7 @@ internal static class Painter
 
         // What matters most comes first; the hint gives way before it.
         var kept = block.Take(room).ToList();
-        var (rows, scroll) = ConversationRows.Of(picture.Said, asked.Stands, width, room - kept.Count, picture.Scroll);
+        var (rows, scroll) = ConversationRows.Of(picture.Said, asked, width, room - kept.Count, picture.Scroll);
         var (input, caret) = InputRow.Of(
             picture.Typed, picture.Caret, width, hasTop ? "" : TopRow.Marks(picture), picture.Replay is not null);
         return new(
@@ -84,7 +86,9 @@ internal static class Painter
     /// <summary>An open alarm, what is asked, why, and what may be typed.</summary>
     private static List<StyledLine> Block(Asked asked, Situation now, int width, int reasons)
     {
-        var alarm = Standing.Alarm(now) is { } line ? [StyledLine.Of(Columns.Shorten(line.ToString(), width), line.Pieces[0].Tone)] : Array.Empty<StyledLine>();
+        var alarm = Standing.Alarm(now, asked.Alarmed) is { } line
+            ? Wrapping.Rows(line.ToString(), width).Take(RowsOfAlarm).Select(row => StyledLine.Of(row, line.Pieces[0].Tone))
+            : [];
         return
         [
             .. alarm.Select(row => row.Fit(width)),

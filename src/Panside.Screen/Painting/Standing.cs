@@ -8,15 +8,21 @@ namespace Panside.Screen.Painting;
 /// <summary>Advice that was given and whose reason still holds.</summary>
 internal static class Standing
 {
-    /// <summary>The gravest advice of danger, or to be followed now, in one line; null where there is none.</summary>
-    public static StyledLine? Alarm(Situation now)
+    /// <summary>The gravest advice of danger, or to be followed now; null where there is none.</summary>
+    /// <param name="now">The situation.</param>
+    /// <param name="told">The action that stands in the step's place already; null for none.</param>
+    public static StyledLine? Alarm(Situation now, string? told = null)
     {
-        var open = Of(now).Where(IsAlarm).OrderByDescending(rule => rule.Urgency == "danger").ToList();
+        var open = Alarms(now).Where(rule => rule.Action != told).ToList();
         return open.Count == 0
             ? null
             : StyledLine.Of(
                 Words(now, open[0])[0] + (open.Count > 1 ? $" (and {open.Count - 1} more)" : ""), Entry.ToneOf(open[0].Urgency));
     }
+
+    /// <summary>The gravest alarm that asks for an action, in words; null where there is none.</summary>
+    public static (IReadOnlyList<string> Words, Tone Tone)? AlarmOf(Situation now, string? action) =>
+        Alarms(now).FirstOrDefault(rule => rule.Action == action) is { } rule ? (Words(now, rule), Entry.ToneOf(rule.Urgency)) : null;
 
     /// <summary>Advice that can be followed in peace, with its reason; empty where there is none.</summary>
     public static IReadOnlyList<string> Quiet(Situation now) =>
@@ -39,6 +45,9 @@ internal static class Standing
             && (rule.Phases.Count == 0 || rule.Phases.Contains(phase))
             && rule.When.All(fact => Facts.Holds(now, fact)));
     }
+
+    private static IEnumerable<AdviceRule> Alarms(Situation now) =>
+        Of(now).Where(IsAlarm).OrderByDescending(rule => rule.Urgency == "danger");
 
     private static bool IsAlarm(AdviceRule rule) => Entry.ToneOf(rule.Urgency) != Tone.Plain;
 

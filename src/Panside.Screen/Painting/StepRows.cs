@@ -1,5 +1,6 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Flows;
+using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 
 namespace Panside.Screen.Painting;
@@ -18,15 +19,11 @@ internal static class StepRows
             yield break;
         }
 
-        if (state.Done.Count > 0)
-        {
-            yield return Row("Done", Dues.Name(state.Done[^1]), PanelRow.Extra);
-        }
-
+        yield return Row("Done", state.Done.Count > 0 ? Dues.Name(state.Done[^1]) : "nothing yet", PanelRow.Placing);
         yield return Row("Now", state.IsOver ? "over" : Dues.Name(state.Open?.Step ?? state.Step), PanelRow.Deciding, Tone.Strong);
         if (Next(now) is { } next)
         {
-            yield return Row("Next", Dues.Name(next), PanelRow.Useful);
+            yield return Row("Next", next, PanelRow.Placing);
         }
 
         if (state.Skipped.Count > 0)
@@ -35,25 +32,36 @@ internal static class StepRows
         }
     }
 
+    private static string Answer(string? ask) =>
+        ask is null or Prompt.Confirm ? "answer yes" : ObservationName.FromCode(ask) is not null ? "observed " + ask : "reading " + ask;
+
     private static PanelRow Row(string label, string value, int rank, Tone tone = Tone.Plain) =>
         PanelRow.Of(label, LabelWidth, value, rank, tone);
 
-    /// <summary>Where the flow would go when the step is answered; null where time decides.</summary>
+    /// <summary>Where the flow would go when the step is answered, or what time brings; null after the end.</summary>
     private static string? Next(Situation now)
     {
         var (setting, state) = (now.Setting, now.State);
-        if (state.IsOver || setting.Flow.Steps[state.Step].Ask is null)
+        if (state.IsOver)
         {
             return null;
         }
 
-        string? From(string step) => setting.Machine.Next(step, "answer skip", state.ReturnTo, fact => Facts.Holds(now, fact));
+        if (setting.Flow.Steps[state.Step].Ask is null)
+        {
+            return Dues.Soonest(now)?.What ?? (now.Unmet.Count == 0 ? "leaving" : "what you see");
+        }
+
+        string? By(string step, string trigger) => setting.Machine.Next(step, trigger, state.ReturnTo, fact => Facts.Holds(now, fact));
+
+        // A critical step is not skipped: there the answer leads on.
+        string? From(string step) => By(step, "answer skip") ?? By(step, Answer(setting.Flow.Steps[step].Ask));
         var next = From(state.Step);
         while (next is not null && next != Flow.End && setting.Guidance == Guidance.Practised && setting.Flow.Steps[next].BeginnerOnly)
         {
             next = From(next);
         }
 
-        return next;
+        return next is null ? "as it goes on" : Dues.Name(next);
     }
 }

@@ -16,9 +16,9 @@ internal static class BoilCommand
         var stream = new Option<bool>("--stream") { Description = "The conversation as JSON Lines, for programs." };
         var forget = new Option<bool>("--forget") { Description = "Forget what past boils taught of this rig, and begin from its file." };
         var learn = new Option<bool?>("--learn") { Description = "Whether to begin with what past boils taught of this rig: yes, unless false is said. With --stream only if asked for; then what this boil teaches is kept as well.", HelpName = "true|false" };
-        var say = new Option<string?>("--say") { Description = "Also hands each new advice to this command, as a line on its standard input; no shell is between.", HelpName = "COMMAND" };
-        var ascii = new Option<bool>("--ascii") { Description = "Only signs of ASCII on the full screen." };
-        var command = new Command("boil", "Guides a boil.") { plain, stream, forget, learn, say, ascii };
+        var say = SayOption.Create();
+        var command = new Command("boil", "Guides a boil.") { plain, stream, forget, learn, say };
+        var looks = new LookOptions().AddTo(command);
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -33,7 +33,7 @@ internal static class BoilCommand
                 throw new UnusableException("--say is for a person; with --stream the advice is in the lines.");
             }
 
-            var arguments = guided.Read(parsed);
+            var (arguments, look) = (guided.Read(parsed), looks.Read(parsed));
             if (!isStream)
             {
                 var unfinished = arguments.Journal is null ? UnfinishedBoil.Of(Home.Of(arguments.Home).Sessions, TimeProvider.System.GetUtcNow()) : null;
@@ -45,7 +45,7 @@ internal static class BoilCommand
                 }
 
                 return Guide(
-                    arguments, new(isPlain, parsed.GetValue(ascii), parsed.GetValue(say)), unfinished is { IsLast: true } ? unfinished : null,
+                    arguments, new(isPlain, look, parsed.GetValue(say)), unfinished is { IsLast: true } ? unfinished : null,
                     parsed.GetValue(forget), parsed.GetValue(learn) ?? true);
             }
 
@@ -86,13 +86,9 @@ internal static class BoilCommand
             isNew ? LeftOver.Of(home, session.Setting, TimeProvider.System.GetUtcNow()) ?? RefresherOffer.Of(home, TimeProvider.System.GetUtcNow()) : null,
             isNew && arguments.Rig is null && !File.Exists(home.RigFile) ? "No rig file of yours: a rig of 2 ft by 4 ft is assumed. 'panside rig' asks for yours." : null,
         ];
-        using var speaker = face.Say is null ? null : new Speaker(face.Say);
-        var status = Talk(session, face, string.Join(' ', told.OfType<string>()), speaker);
-        if (speaker?.Fault is { } fault)
-        {
-            Console.Error.WriteLine(fault);
-        }
-
+        var notice = string.Join(' ', told.OfType<string>());
+        var conversation = new RecordedConversation(session) { Notice = notice.Length > 0 ? notice : null, First = face.First };
+        var status = SayOption.Spoken(face.Say, conversation, spoken => Talk(session, face, spoken));
         if (learning.Keep(session) is { } taught)
         {
             Console.Out.WriteLine($"- {taught}");
@@ -101,13 +97,11 @@ internal static class BoilCommand
         return status;
     }
 
-    private static int Talk(RecordedSession session, BoilFace face, string notice, Speaker? speaker)
+    private static int Talk(RecordedSession session, BoilFace face, IConversation conversation)
     {
-        IConversation conversation = new RecordedConversation(session) { Notice = notice.Length > 0 ? notice : null, First = face.First };
-        conversation = speaker is null ? conversation : new SpokenConversation(conversation, speaker.Say);
         if (!face.Plain && FullScreenFace.IsThere)
         {
-            return FullScreenFace.Run(session, conversation, TimeProvider.System, face.Ascii);
+            return FullScreenFace.Run(session, conversation, TimeProvider.System, face.Look);
         }
 
         using var interrupt = new Interrupt();
@@ -118,7 +112,7 @@ internal static class BoilCommand
 
 /// <summary>How a boil is shown to a person.</summary>
 /// <param name="Plain">As lines of text.</param>
-/// <param name="Ascii">In signs of ASCII only.</param>
+/// <param name="Look">How the full screen looks.</param>
 /// <param name="Say">Also spoken, by this command; null for none.</param>
 /// <param name="First">Said at once, as if a person had typed it; null for nothing.</param>
-internal sealed record BoilFace(bool Plain, bool Ascii = false, string? Say = null, string? First = null);
+internal sealed record BoilFace(bool Plain, ScreenLook Look = default, string? Say = null, string? First = null);

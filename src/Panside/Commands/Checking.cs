@@ -3,6 +3,7 @@ using System.Text.Unicode;
 using Panside.Guide;
 using Panside.Guide.Flows;
 using Panside.Guide.Rigs;
+using Panside.Guide.Wording;
 using Panside.Guide.Yaml;
 using Panside.Journal;
 using Panside.Practice.Scenarios;
@@ -47,7 +48,13 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
         var bytes = GivenFile.Read(path);
         try
         {
-            errors.WriteLine($"{path}: {Checked(path, bytes)}, nothing wrong.");
+            var what = Checked(path, bytes, out var warnings);
+            foreach (var warning in warnings)
+            {
+                errors.WriteLine($"{warning.File}:{warning.Line}:{warning.Column}: warning: {warning.Wrong}, expected {warning.Expected}");
+            }
+
+            errors.WriteLine($"{path}: {what}, nothing wrong{(warnings.Count == 0 ? "" : warnings.Count == 1 ? "; one warning" : $"; {warnings.Count} warnings")}.");
             return true;
         }
         catch (FaultyFileException fault)
@@ -87,12 +94,15 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
         errors.WriteLine(fault.Faults.Count == 1 ? $"{path}: one fault." : $"{path}: {fault.Faults.Count} faults.");
     }
 
-    private static string Checked(string path, byte[] bytes)
+    /// <summary>What a file is; a text that reads badly is warned of, and is no fault: the flow guides all the same.</summary>
+    private static string Checked(string path, byte[] bytes, out IReadOnlyList<Fault> warnings)
     {
+        warnings = [];
         switch (FileKinds.Of(path, Encoding.UTF8.GetString(bytes)))
         {
             case FileKind.Flow:
                 var flow = FlowFile.Read(path, Text(path, bytes), Vocabularies.Flow);
+                warnings = FlowWording.Of(path, flow);
                 return $"the flow '{flow.Name}', {flow.Steps.Count} steps";
             case FileKind.Rig:
                 return $"the rig '{RigFile.Read(path, Text(path, bytes)).Name}'";

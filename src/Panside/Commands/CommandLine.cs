@@ -16,7 +16,6 @@ internal static class CommandLine
         try
         {
             var plain = new Option<bool>("--plain") { Description = "The home screen as lines of text." };
-            var ascii = new Option<bool>("--ascii") { Description = "Only signs of ASCII on the home screen." };
             var home = new Option<string?>("--home") { Description = "Where rigs, flows and sessions live.", HelpName = "FOLDER" };
             var root = new RootCommand("Stands beside a small maple sap boiler, from lighting the fire to leaving the pan safe.")
             {
@@ -31,10 +30,10 @@ internal static class CommandLine
                 ReckonCommand.Create(),
                 RigCommand.Create(),
                 plain,
-                ascii,
                 home,
             };
-            root.SetAction(given => HomeCommand.Run(given.GetValue(home), given.GetValue(plain), given.GetValue(ascii)));
+            var looks = new LookOptions().AddTo(root);
+            root.SetAction(given => HomeCommand.Run(given.GetValue(home), given.GetValue(plain), looks.Read(given)));
             var parsed = root.Parse(args);
             if (parsed.Errors.Count > 0)
             {

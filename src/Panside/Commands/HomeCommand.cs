@@ -1,6 +1,7 @@
 using Panside.Faces;
 using Panside.Guide.Rigs;
 using Panside.Guide.Yaml;
+using Panside.Screen;
 
 namespace Panside.Commands;
 
@@ -10,8 +11,8 @@ internal static class HomeCommand
     /// <summary>Runs it.</summary>
     /// <param name="homeFolder">The home folder as named; null for the usual one.</param>
     /// <param name="plain">Whether lines of text are wanted.</param>
-    /// <param name="ascii">Whether the terminal shows ASCII only.</param>
-    public static int Run(string? homeFolder, bool plain, bool ascii)
+    /// <param name="look">How the full screen looks.</param>
+    public static int Run(string? homeFolder, bool plain, ScreenLook look)
     {
         if (!plain && (Console.IsInputRedirected || Console.IsOutputRedirected))
         {
@@ -22,13 +23,13 @@ internal static class HomeCommand
         while (true)
         {
             var asking = new HomeAsking(HomeSight.Of(Home.Of(homeFolder), TimeProvider.System.GetUtcNow()), opening);
-            AskingFace.Run(asking, plain, ascii);
+            AskingFace.Run(asking, plain, look);
             if (asking.Chosen != HomeChoice.Rig)
             {
-                return Follow(asking.Chosen ?? HomeChoice.Leave, asking.With, homeFolder, plain, ascii);
+                return Follow(asking.Chosen ?? HomeChoice.Leave, asking.With, homeFolder, plain, look);
             }
 
-            var (status, told) = RigCommand.Make(null, homeFolder, plain, ascii);
+            var (status, told) = RigCommand.Make(null, homeFolder, plain, look);
             if (told is null)
             {
                 return status;
@@ -39,9 +40,9 @@ internal static class HomeCommand
     }
 
     /// <summary>The emergency list at once: in the boil that goes on, else in a new one.</summary>
-    public static int Emergency(string? homeFolder, bool plain, bool ascii)
+    public static int Emergency(string? homeFolder, bool plain, ScreenLook look)
     {
-        var face = new BoilFace(plain, ascii, First: "emergency");
+        var face = new BoilFace(plain, look, First: "emergency");
         var left = UnfinishedBoil.Of(Home.Of(homeFolder).Sessions, TimeProvider.System.GetUtcNow());
         Func<int>[] ways =
         [
@@ -63,18 +64,19 @@ internal static class HomeCommand
         return BoilCommand.Guide(Arguments(homeFolder), face, rig: RigFile.Read(Library.BuiltInRig, Library.BuiltIn("rigs/" + Library.BuiltInRig)));
     }
 
-    private static int Follow(HomeChoice choice, string? with, string? homeFolder, bool plain, bool ascii)
+    private static int Follow(HomeChoice choice, string? with, string? homeFolder, bool plain, ScreenLook look)
     {
         string[] home = homeFolder is null ? [] : ["--home", homeFolder];
         string[] lines = plain ? ["--plain"] : [];
+        string[] shown = [.. lines, .. LookOptions.Arguments(look)];
         return choice switch
         {
-            HomeChoice.GoOn => GoOn(with!, homeFolder, new(plain, ascii)),
-            HomeChoice.Start => BoilCommand.Guide(Arguments(homeFolder), new(plain, ascii)),
-            HomeChoice.Emergency => Emergency(homeFolder, plain, ascii),
-            HomeChoice.Practise when with == ScenarioLibrary.Refresher => CommandLine.Run(["practice", RefresherOffer.RefresherOption, .. home, .. lines]),
-            HomeChoice.Practise => CommandLine.Run(["practice", "--scenario", with!, .. home, .. lines]),
-            HomeChoice.Replay => CommandLine.Run(["replay", with!, .. lines]),
+            HomeChoice.GoOn => GoOn(with!, homeFolder, new(plain, look)),
+            HomeChoice.Start => BoilCommand.Guide(Arguments(homeFolder), new(plain, look)),
+            HomeChoice.Emergency => Emergency(homeFolder, plain, look),
+            HomeChoice.Practise when with == ScenarioLibrary.Refresher => CommandLine.Run(["practice", RefresherOffer.RefresherOption, .. home, .. shown]),
+            HomeChoice.Practise => CommandLine.Run(["practice", "--scenario", with!, .. home, .. shown]),
+            HomeChoice.Replay => CommandLine.Run(["replay", with!, .. shown]),
             HomeChoice.Season => CommandLine.Run(["season", .. home]),
             _ => ExitStatus.Done,
         };

@@ -37,8 +37,10 @@ internal static class PracticeCommand
         var judge = new Option<int?>("--judge") { Description = "Practises so many boils and tells how the forecasts fared, as a table.", HelpName = "N" };
         var learned = new Option<int?>("--judge-learned") { Description = "Practises three boils on each of so many rigs that are a quarter off their file, and tells what learning from two was worth to the third, as a table.", HelpName = "N" };
         var picture = new Option<string?>("--picture") { Description = "Practises one boil without a person and draws its shutdown, forecasts beside what truly came, as an SVG file.", HelpName = "FILE" };
+        var say = SayOption.Create();
         var mistype = new Option<int?>("--mistype") { Description = "Tries so many slips of each kind on typed readings and tells how they fared, as a table.", HelpName = "N" };
-        var command = new Command("practice", "Guides a boil on a simulated rig.") { list, scenario, refresher, seed, speed, paused, at, unattended, count, json, habit, judge, learned, picture, mistype, plain, stream };
+        var command = new Command("practice", "Guides a boil on a simulated rig.") { list, scenario, refresher, seed, speed, paused, at, unattended, count, json, habit, judge, learned, picture, mistype, plain, stream, say };
+        var looks = new LookOptions().AddTo(command);
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
         {
@@ -59,7 +61,8 @@ internal static class PracticeCommand
                 throw new UnusableException($"{string.Join(" and ", chosen.Select(option => option.Name))}: each is a run of its own. Name one.");
             }
 
-            Option[] ofPerson = [refresher, paused, at];
+            var look = looks.Read(parsed);
+            Option[] ofPerson = [refresher, paused, at, say];
             if (runs.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } run
                 && ofPerson.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } own)
             {
@@ -133,7 +136,7 @@ internal static class PracticeCommand
                     clock.Set(new DateTimeOffset(DateTime.SpecifyKind(begin, DateTimeKind.Local)));
                 }
 
-                return Attend(arguments, where, parsed.GetValue(seed), clock, parsed.GetValue(paused), parsed.GetValue(plain));
+                return Attend(arguments, where, parsed.GetValue(seed), clock, parsed.GetValue(paused), parsed.GetValue(plain), parsed.GetValue(say), look);
             }
 
             using var session = Opening.Open(arguments, practice: true, ScenarioLibrary.RigOf(where));
@@ -248,7 +251,7 @@ internal static class PracticeCommand
         return ExitStatus.Done;
     }
 
-    private static int Attend(GuidedArguments arguments, Scenario scenario, long seed, PracticeClock clock, bool paused, bool plain)
+    private static int Attend(GuidedArguments arguments, Scenario scenario, long seed, PracticeClock clock, bool paused, bool plain, string? say, ScreenLook look)
     {
         var start = clock.GetLocalNow();
         (RecordedSession, PracticeRig) Begin()
@@ -267,14 +270,19 @@ internal static class PracticeCommand
         }
 
         using var conversation = new PracticeConversation(session, rig, start, clock, arguments.Journal is null ? Begin : null);
-        if (!plain && FullScreenFace.IsThere)
+        return SayOption.Spoken(say, conversation, shown =>
         {
-            FullScreen.Run(conversation, clock, ExitStatus.Interrupted);
-            return PracticeEnd.Tell(conversation, Console.Out);
-        }
+            if (!plain && FullScreenFace.IsThere)
+            {
+                FullScreen.Run(shown, clock, ExitStatus.Interrupted, look);
+            }
+            else
+            {
+                using var interrupt = new Interrupt();
+                new PlainFace(shown, Console.In, Console.Out, Console.Error, clock) { LookEvery = TimeSpan.FromSeconds(1) }.Run(interrupt.Token);
+            }
 
-        using var interrupt = new Interrupt();
-        new PlainFace(conversation, Console.In, Console.Out, Console.Error, clock) { LookEvery = TimeSpan.FromSeconds(1) }.Run(interrupt.Token);
-        return PracticeEnd.Tell(conversation, Console.Out);
+            return PracticeEnd.Tell(conversation, Console.Out);
+        });
     }
 }

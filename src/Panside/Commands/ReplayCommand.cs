@@ -25,10 +25,11 @@ internal static class ReplayCommand
         var verify = new Option<bool>("--verify") { Description = "Run the record through the assistant again; the first difference ends with status 1." };
         var flow = new Option<string?>("--flow") { Description = "The flow that it was made with. Without it: the built-in flow for a divided pan.", HelpName = "FILE" };
         var command = new Command("replay", "Plays a past session. Nothing is written to its record.") { file, plain, speed, from, to, moments, verify, flow };
+        var looks = new LookOptions().AddTo(command);
         command.SetAction(parsed => Run(
             new(
                 parsed.GetValue(file)!, parsed.GetValue(plain), parsed.GetValue(speed), parsed.GetValue(from), parsed.GetValue(to),
-                parsed.GetValue(moments), parsed.GetValue(verify)),
+                parsed.GetValue(moments), parsed.GetValue(verify), looks.Read(parsed)),
             parsed.GetValue(flow)));
         return command;
     }
@@ -79,7 +80,7 @@ internal static class ReplayCommand
         }
 
         var start = new ReplayStart(speed, Player.Minute(asked.Begin(session)), asked.End(session), session.Notice);
-        FullScreen.Replay(Boil(session, asked.Path), start, TimeProvider.System, ExitStatus.Interrupted);
+        FullScreen.Replay(Boil(session, asked.Path), start, TimeProvider.System, ExitStatus.Interrupted, asked.Look);
         return ExitStatus.Done;
     }
 
@@ -94,7 +95,7 @@ internal static class ReplayCommand
     private static PastBoil Boil(PastSession session, string path) =>
         session.Boil() is { Exchanges.Count: > 0 } boil ? boil : throw new UnusableException($"{path}: the record holds no line with a time. 'panside check {path}' tells more.");
 
-    private sealed record Arguments(string Path, bool Plain, double? Speed, string? From, string? To, bool Moments, bool Verify)
+    private sealed record Arguments(string Path, bool Plain, double? Speed, string? From, string? To, bool Moments, bool Verify, ScreenLook Look)
     {
         public DateTimeOffset? Begin(PastSession session) => Player.TimeOf("--from", From, session.Start);
 

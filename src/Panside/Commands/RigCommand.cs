@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Panside.Screen;
 using Panside.Faces;
 using Panside.Guide.Rigs.Making;
 
@@ -12,12 +13,12 @@ internal static class RigCommand
     {
         var file = new Argument<string?>("FILE") { Description = "The file to make. Without it: rig.yaml in the home folder, which every boil uses unless another is named.", Arity = ArgumentArity.ZeroOrOne };
         var plain = new Option<bool>("--plain") { Description = "The questions as lines of text; chosen by itself without a terminal." };
-        var ascii = new Option<bool>("--ascii") { Description = "Only signs of ASCII on the full screen." };
         var home = new Option<string?>("--home") { Description = "Where rigs, flows and sessions live.", HelpName = "FOLDER" };
-        var command = new Command("rig", "Asks what your boiler is, with pictures of what to measure, and makes its rig file: two minutes.") { file, plain, ascii, home };
+        var command = new Command("rig", "Asks what your boiler is, with pictures of what to measure, and makes its rig file: two minutes.") { file, plain, home };
+        var looks = new LookOptions().AddTo(command);
         command.SetAction(parsed =>
         {
-            var made = Make(parsed.GetValue(file), parsed.GetValue(home), parsed.GetValue(plain), parsed.GetValue(ascii));
+            var made = Make(parsed.GetValue(file), parsed.GetValue(home), parsed.GetValue(plain), looks.Read(parsed));
             foreach (var line in made.Told ?? [])
             {
                 Console.Out.WriteLine(line);
@@ -32,9 +33,9 @@ internal static class RigCommand
     /// <param name="file">The file; null for the one in the home folder.</param>
     /// <param name="homeFolder">The home folder as named; null for the usual one.</param>
     /// <param name="plain">Whether lines of text are wanted.</param>
-    /// <param name="ascii">Whether the terminal shows ASCII only.</param>
+    /// <param name="look">How the full screen looks.</param>
     /// <returns>The exit status, and what came of it; null where something graver came between.</returns>
-    public static (int Status, IReadOnlyList<string>? Told) Make(string? file, string? homeFolder, bool plain, bool ascii)
+    public static (int Status, IReadOnlyList<string>? Told) Make(string? file, string? homeFolder, bool plain, ScreenLook look)
     {
         var place = new RigPlace(file ?? Home.Of(homeFolder).RigFile);
         if (Directory.Exists(place.Path))
@@ -44,12 +45,12 @@ internal static class RigCommand
 
         var making = new RigMaking(place.Path, place.There, RigMeaning.Of);
         making.HearAgain(place.Answers());
-        AskingFace.Run(making, plain, ascii);
+        AskingFace.Run(making, plain, look);
         return making.End switch
         {
             RigMade.Written => (ExitStatus.Done, Write(place, making.Text, file, homeFolder)),
             RigMade.Stopped => (ExitStatus.Done, Keep(place, making)),
-            RigMade.Emergency => (HomeCommand.Emergency(homeFolder, plain, ascii), null),
+            RigMade.Emergency => (HomeCommand.Emergency(homeFolder, plain, look), null),
             _ => (ExitStatus.Interrupted, ["- Left before the end: nothing was written."]),
         };
     }

@@ -10,12 +10,12 @@ internal static class AskingFace
     /// <summary>Asks until all is said, or it is left in the midst.</summary>
     /// <param name="asking">The conversation.</param>
     /// <param name="plain">Whether lines of text are wanted.</param>
-    /// <param name="ascii">Whether the terminal shows ASCII only.</param>
-    public static void Run(IAsking asking, bool plain, bool ascii)
+    /// <param name="look">How the full screen looks.</param>
+    public static void Run(IAsking asking, bool plain, ScreenLook look)
     {
         if (!plain && FullScreenFace.IsThere)
         {
-            FullScreen.Ask(asking, ExitStatus.Interrupted, ascii);
+            FullScreen.Ask(asking, ExitStatus.Interrupted, look);
             return;
         }
 

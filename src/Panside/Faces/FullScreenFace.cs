@@ -1,8 +1,10 @@
+using System.Text;
 using Panside.Commands;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 using Panside.Guide.Words;
 using Panside.Journal;
+using Panside.Reckon;
 using Panside.Screen;
 
 namespace Panside.Faces;
@@ -16,19 +18,25 @@ internal static class FullScreenFace
 
     /// <summary>Runs until the session is over or it is left, then says on the normal screen what came of it.</summary>
     /// <returns>The exit status.</returns>
-    public static int Run(RecordedSession session, IConversation conversation, TimeProvider clock, bool ascii)
+    public static int Run(RecordedSession session, IConversation conversation, TimeProvider clock, ScreenLook look)
     {
-        var outcome = FullScreen.Run(conversation, clock, ExitStatus.Interrupted, ascii);
-        foreach (var line in LinesOfText.Of(outcome is null ? [] : [outcome]))
-        {
-            Console.Out.WriteLine(line);
-        }
-
+        var outcome = FullScreen.Run(conversation, clock, ExitStatus.Interrupted, look);
         if (session.Trouble is { } trouble)
         {
             Console.Error.WriteLine(trouble);
         }
 
-        return BoilEnd.Tell(session, Console.Out);
+        return Tell(session, outcome, Console.Out);
+    }
+
+    /// <summary>Says on the normal screen, in lines that fit it, what came of it.</summary>
+    internal static int Tell(RecordedSession session, OverLine? outcome, TextWriter output)
+    {
+        foreach (var line in LinesOfText.Of(outcome is null ? [] : [outcome]))
+        {
+            output.Write(new StringBuilder().AppendWrapped(line, 0));
+        }
+
+        return BoilEnd.Tell(session, output);
     }
 }

@@ -31,7 +31,8 @@ internal sealed class SpokenConversation(IConversation conversation, Action<stri
         var answer = conversation.Hear(line);
         foreach (var advice in answer.OfType<AdviceLine>())
         {
-            say(advice.Advice.Text, advice.Advice.Urgency == "danger");
+            // Who hears a warning from another room must know that no pan burns.
+            say((Setting.Header.Practice ? "Practice. " : "") + advice.Advice.Text, advice.Advice.Urgency == "danger");
         }
 
         return answer;

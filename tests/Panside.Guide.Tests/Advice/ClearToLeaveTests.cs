@@ -154,7 +154,7 @@ public class ClearToLeaveTests
     {
         var boil = Conversation.AtSteadyBoil();
         boil.Say("depth 0.4", "leave");
-        Assert.Contains("the pan was read at 0.4 in, under its least depth", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+        Assert.Contains("the pan stood at 0.4 in, under its least depth", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
         Assert.False(boil.State.IsOver);
     }
 

@@ -152,7 +152,7 @@ public class ConversationTests
         var boil = new Conversation();
         boil.Say("yes", "yes", "no", "1/2");
         Assert.Equal("pan-refill", boil.Open!.Step);
-        Assert.StartsWith("Too shallow at 0.5 in", boil.Open.Text, StringComparison.Ordinal);
+        Assert.StartsWith("At 0.5 in it is too shallow", boil.Open.Because, StringComparison.Ordinal);
         boil.Say("3/4");
         Assert.Equal("pan-refill", boil.Open!.Step);
         boil.Say("1 1/2");

@@ -6,6 +6,7 @@ namespace Panside.Reckoning.Tests.Rules;
 public partial class SourceTests
 {
     private const string Code = "src/Panside.Reckoning";
+    private const string Wording = "src/Panside.Guide/Wording";
     private const string Tests = "tests/Panside.Reckoning.Tests";
 
     [Fact]
@@ -50,7 +51,7 @@ public partial class SourceTests
         [.. Row().Matches(Repository.Text("docs/sources.md")).Select(m => m.Groups[1].Value)];
 
     private static IEnumerable<(string File, string Key)> Cited() =>
-        Repository.Files(Code, "*.cs").Concat(Repository.Files(Tests, "*.csv"))
+        Repository.Files(Code, "*.cs").Concat(Repository.Files(Wording, "*.cs")).Concat(Repository.Files(Tests, "*.csv"))
             .SelectMany(f => Key().Matches(File.ReadAllText(f)).Select(m => (Path.GetFileName(f), m.Value)));
 
     [GeneratedRegex(@"\[S\d+\]")]

@@ -175,6 +175,21 @@ public partial class CheckTests
         Assert.Equal((2, "", $"{rig}: is no flow. --graph draws flows only; leave it out to check other files.\n"), Check(true, rig));
     }
 
+    [Fact]
+    public void A_text_that_reads_badly_is_warned_of_with_its_place_and_is_no_fault()
+    {
+        using var scratch = new Scratch();
+        var flow = RepositoryFiles.Read("flows", "divided-pan.yaml");
+        const string Good = "text: Light the fire with the draft open.";
+        var line = flow[..flow.IndexOf(Good, StringComparison.Ordinal)].Split('\n').Length - 4;
+        File.WriteAllText(scratch["mine.yaml"], flow.Replace(Good, "text: Light the fire and open the draft.", StringComparison.Ordinal));
+        var (exit, faults, words) = Check(false, scratch["mine.yaml"]);
+        Assert.Equal((0, ""), (exit, faults));
+        Assert.StartsWith(
+            $"{scratch["mine.yaml"]}:{line}:15: warning: 'light-fire' asks for 2 actions: Light the fire and | open the draft., expected one action a step\n", words, StringComparison.Ordinal);
+        Assert.EndsWith(", nothing wrong; one warning.\n", words, StringComparison.Ordinal);
+    }
+
     private static (int Exit, string Faults, string Words) Check(bool graph, params string[] files)
     {
         using var output = new StringWriter { NewLine = "\n" };

@@ -60,7 +60,7 @@ public class LearningTests
         var rig = Rig(scratch);
         Boil(scratch, rig, Learning.Open(rig, Home.Of(scratch.Folder)), "one.jsonl");
         var run = Typed.Into([], ["boil", "--plain", "--home", scratch.Folder, "--rig", rig, "--journal", scratch["two.jsonl"], .. said]);
-        Assert.Equal(begins, run.Output.Contains("This rig boils", StringComparison.Ordinal));
+        Assert.Equal(begins, run.Out.Contains("This rig boils", StringComparison.Ordinal));
         Assert.Equal(begins, Record.Of(JournalFile.Read(scratch["two.jsonl"])).Header!.LearnedText is not null);
     }
 

@@ -20,6 +20,7 @@ public class PracticeCommandTests
     [InlineData("--unattended", "--refresher")]
     [InlineData("--unattended", "--paused")]
     [InlineData("--judge=1", "--at=2031-03-08 16:00")]
+    [InlineData("--unattended", "--say=true")]
     public void What_is_for_a_person_is_refused_where_there_is_none(string run, string own)
     {
         var refused = Captured.Run("practice", run, own);
@@ -30,6 +31,7 @@ public class PracticeCommandTests
     [Theory]
     [InlineData("--at", "yesterday")]
     [InlineData("--refresher", "--stream")]
+    [InlineData("--theme", "purple")]
     public void What_makes_no_sense_is_refused(string one, string other) =>
         Assert.Equal(ExitStatus.Unusable, Captured.Run("practice", one, other).Status);
 }

@@ -31,6 +31,19 @@ public class PracticeConversationTests
         Assert.False(Directory.Exists(Path.Combine(scratch.Folder, "sessions")));
     }
 
+    [Theory]
+    [InlineData(0, "no sap to read")]
+    [InlineData(40, "sap 2")]
+    public void An_empty_tank_has_no_sugar_to_be_read(double liters, string shown)
+    {
+        using var scratch = new Scratch();
+        using var session = Open(scratch);
+        var rig = new PracticeRig(session.Setting.Rig, Scenario.ColdStart with { TankLiters = liters }, 1);
+        var seen = string.Join('\n', Look.At(rig, new Instruments(rig, session.Setting.Units, 1)));
+        Assert.Contains(shown, seen, StringComparison.Ordinal);
+        Assert.Equal(liters > 0, seen.Contains("; sap ", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void What_a_person_says_was_done_is_done_at_the_rig()
     {

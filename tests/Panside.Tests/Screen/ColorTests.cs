@@ -1,3 +1,4 @@
+using System.Globalization;
 using Panside.Screen;
 using Panside.Screen.Painting;
 using Panside.Tests.Screen.Support;
@@ -7,7 +8,33 @@ namespace Panside.Tests.Screen;
 
 public sealed class ColorTests
 {
-    private static readonly Palette Colors = new(hasColor: true);
+    private const double Least = 4.5;
+    private const double LeastOfHighContrast = 7;
+
+    /// <summary>The 16 colors as two wide-spread sets give them: of an X terminal, and of a console of the VGA kind.</summary>
+    private static readonly Dictionary<string, string[]> Sets = new()
+    {
+        ["xterm"] =
+        [
+            "000000", "cd0000", "00cd00", "cdcd00", "0000ee", "cd00cd", "00cdcd", "e5e5e5",
+            "7f7f7f", "ff0000", "00ff00", "ffff00", "5c5cff", "ff00ff", "00ffff", "ffffff",
+        ],
+        ["VGA"] =
+        [
+            "000000", "aa0000", "00aa00", "aa5500", "0000aa", "aa00aa", "00aaaa", "aaaaaa",
+            "555555", "ff5555", "55ff55", "ffff55", "5555ff", "ff55ff", "55ffff", "ffffff",
+        ],
+    };
+
+    /// <summary>In the order of the sets: those of a terminal's own codes, 30 to 37 and 90 to 97.</summary>
+    private static readonly ColorName16[] Names =
+    [
+        ColorName16.Black, ColorName16.Red, ColorName16.Green, ColorName16.Yellow, ColorName16.Blue, ColorName16.Magenta, ColorName16.Cyan, ColorName16.Gray,
+        ColorName16.DarkGray, ColorName16.BrightRed, ColorName16.BrightGreen, ColorName16.BrightYellow, ColorName16.BrightBlue, ColorName16.BrightMagenta,
+        ColorName16.BrightCyan, ColorName16.White,
+    ];
+
+    public static TheoryData<string> Themes => new(Enum.GetNames<Theme>());
 
     [Theory]
     [InlineData("start-up")]
@@ -26,22 +53,93 @@ public sealed class ColorTests
         Assert.Contains(Enum.Parse<Tone>(tone), Tones(scene));
     }
 
-    [Fact]
-    public void Without_color_every_tone_is_the_terminals_own()
+    [Theory]
+    [MemberData(nameof(Themes))]
+    public void Nothing_blinks_and_every_tone_looks_otherwise_than_every_other_that_stands_beside_it(string theme)
     {
-        var palette = new Palette(hasColor: false);
-        foreach (var attribute in Enum.GetValues<Tone>().Select(palette.Of))
+        var palette = new Palette(Enum.Parse<Theme>(theme));
+        var all = Enum.GetValues<Tone>().Select(palette.Of).ToList();
+        Assert.All(all, attribute => Assert.False(attribute.Style.HasFlag(TextStyle.Blink)));
+
+        // Without color danger and what is to be done now look the same: their words tell them apart.
+        Assert.InRange(all.Distinct().Count(), Enum.Parse<Theme>(theme) == Theme.Monochrome ? all.Count - 1 : all.Count, all.Count);
+    }
+
+    [Fact]
+    public void Without_color_every_tone_is_the_terminals_own() => Assert.All(
+        Enum.GetValues<Tone>().Select(new Palette(Theme.Monochrome).Of),
+        attribute => Assert.Equal((Color.None, Color.None), (attribute.Foreground, attribute.Background)));
+
+    [Theory]
+    [MemberData(nameof(Themes))]
+    public void O17_each_pair_of_colors_has_a_contrast_of_4_5_and_of_7_in_high_contrast(string theme)
+    {
+        var least = theme == nameof(Theme.HighContrast) ? LeastOfHighContrast : Least;
+        foreach (var tone in Enum.GetValues<Tone>())
         {
-            Assert.Equal((Color.None, Color.None), (attribute.Foreground, attribute.Background));
-            Assert.DoesNotContain(TextStyle.Blink, Enum.GetValues<TextStyle>().Where(style => style != TextStyle.None && attribute.Style.HasFlag(style)));
+            var attribute = new Palette(Enum.Parse<Theme>(theme)).Of(tone);
+
+            // Either both are the terminal's own or neither is.
+            Assert.Equal(attribute.Foreground == Color.None, attribute.Background == Color.None);
+            Assert.All(Contrasts(attribute), contrast => Assert.True(contrast >= least, $"{theme} {tone}: {contrast:0.0}"));
         }
     }
 
     [Fact]
-    public void Colored_text_has_a_ground_of_its_own_so_that_light_and_dark_terminals_show_it() =>
-        Assert.All(
-            Enum.GetValues<Tone>().Where(tone => tone > Tone.Bar).Select(Colors.Of),
-            attribute => Assert.DoesNotContain(Color.None, new[] { attribute.Foreground, attribute.Background }));
+    public void O17_only_the_terminals_own_colors_go_unmeasured()
+    {
+        var unmeasured = Enum.GetValues<Theme>().SelectMany(theme => Enum.GetValues<Tone>().Select(tone => (theme, tone)))
+            .Where(one => Contrasts(new Palette(one.theme).Of(one.tone)).Count == 0).ToList();
+        Assert.All(unmeasured, one => Assert.True(one.theme is Theme.Monochrome || (one.theme is Theme.Terminal && one.tone <= Tone.Bar)));
+        Assert.NotEmpty(unmeasured);
+    }
+
+    [Theory]
+    [InlineData("ffffff", "000000", 21.0)]
+    [InlineData("777777", "ffffff", 4.48)]
+    [InlineData("0000ff", "ffffff", 8.59)]
+    public void The_contrast_is_that_of_published_pairs(string text, string ground, double contrast) =>
+        Assert.Equal(contrast, Contrast(text, ground), 0.01);
+
+    [Fact]
+    public void The_page_on_the_screen_has_the_table_of_contrasts() =>
+        Assert.Contains(string.Join('\n', Table()) + "\n", RepositoryFiles.Read("docs", "screen.md"), StringComparison.Ordinal);
+
+    private static IEnumerable<string> Table()
+    {
+        yield return "| theme | text | strong | bar | danger | now | doubt |";
+        yield return "| --- | --- | --- | --- | --- | --- | --- |";
+        foreach (var theme in Enum.GetValues<Theme>())
+        {
+            var cells = Enum.GetValues<Tone>().Select(tone => Contrasts(new Palette(theme).Of(tone)))
+                .Select(pair => pair.Count == 0 ? "own" : string.Join(", ", pair.Select(contrast => contrast.ToString("0.0", CultureInfo.InvariantCulture))));
+            yield return $"| {(theme == Theme.HighContrast ? "high-contrast" : theme.ToString().ToLowerInvariant())} | {string.Join(" | ", cells)} |";
+        }
+    }
+
+    private static IReadOnlyList<double> Contrasts(Terminal.Gui.Drawing.Attribute attribute) => attribute.Foreground == Color.None
+        ? []
+        : [.. Sets.Values.Select(set => Contrast(set[Code(attribute.Foreground)], set[Code(attribute.Background)]))];
+
+    private static int Code(Color color) => Array.IndexOf(Names, color.GetClosestNamedColor16());
+
+    /// <summary>The contrast of two colors by the Web Content Accessibility Guidelines 2.1: relative luminance, 1 to 21.</summary>
+    private static double Contrast(string one, string other)
+    {
+        var (a, b) = (Luminance(one), Luminance(other));
+        return (double.Max(a, b) + 0.05) / (double.Min(a, b) + 0.05);
+    }
+
+    private static double Luminance(string color)
+    {
+        double Linear(int from)
+        {
+            var part = int.Parse(color.AsSpan(from, 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0;
+            return part <= 0.03928 ? part / 12.92 : double.Pow((part + 0.055) / 1.055, 2.4);
+        }
+
+        return (0.2126 * Linear(0)) + (0.7152 * Linear(2)) + (0.0722 * Linear(4));
+    }
 
     private static HashSet<Tone> Tones(string scene)
     {

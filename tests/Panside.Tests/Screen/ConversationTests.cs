@@ -67,6 +67,37 @@ public sealed class ConversationTests
     }
 
     [Fact]
+    public void Advice_that_stands_above_the_input_line_is_not_told_beside_it_too()
+    {
+        const string Advice = "* Soon: Set pail and hydrometer ready for a draw.";
+        using var stage = Stage.At("steady-boil", 120, 40);
+        Assert.Equal(2, stage.Text.Split(Advice).Length);
+        stage.Type("why");
+        Assert.Equal(2, stage.Text.Split(Advice).Length);
+
+        // Once something is asked, it goes back to its place in the conversation.
+        stage.Wait(3);
+        Assert.Contains("> Read the thermometer at the draw-off.", stage.Text);
+        Assert.Equal(2, stage.Text.Split(Advice).Length);
+    }
+
+    [Fact]
+    public void O1_an_alarm_that_asks_for_the_action_of_the_step_stands_in_its_place()
+    {
+        const string Alarm = "\n!! NOW: Shut the draw-off; then say 'drew' with the volume.\n";
+        using var stage = Stage.At("draw-off");
+        stage.Type("yes");
+        Assert.Contains("\n* Under 21", stage.Text);
+        stage.Wait(1);
+        stage.Type("draw 213");
+        Assert.Contains(Alarm, stage.Text);
+        Assert.Equal(2, stage.Text.Split("hut the draw-off").Length);
+        Assert.Contains("\n  [yes, no, skip, later]", stage.Text);
+        stage.Type("drew 1 qt");
+        Assert.DoesNotContain(Alarm, stage.Text);
+    }
+
+    [Fact]
     public void Page_up_shows_what_was_said_and_new_words_lead_back_to_the_end()
     {
         using var stage = Stage.At("steady-boil");

@@ -23,6 +23,20 @@ public sealed class FarScreenTests
     }
 
     [Fact]
+    public void T15_a_reading_that_comes_is_never_taken_for_the_draw_that_it_is_about()
+    {
+        using var stage = Stage.At("steady-boil");
+        stage.Press(Key.F6);
+        foreach (var row in LargeLetters.Rows("read draw-off", '#'))
+        {
+            Assert.Contains(row.TrimEnd(), stage.Text);
+        }
+
+        stage.Press(Key.F6);
+        Assert.Contains("Next: read draw-off in 2 min.", stage.Text);
+    }
+
+    [Fact]
     public void T15_T10_the_word_does_the_same_and_goes_through_no_door()
     {
         using var stage = Stage.At("steady-boil");

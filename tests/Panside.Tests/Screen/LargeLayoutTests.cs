@@ -57,7 +57,7 @@ public sealed class LargeLayoutTests
     }
 
     [Fact]
-    public void O12_now_is_always_visible_and_every_size_keeps_what_to_do()
+    public void O12_done_now_and_next_are_always_visible_and_every_size_keeps_what_to_do()
     {
         foreach (var scene in Evening.Scenes.Keys)
         {
@@ -65,7 +65,9 @@ public sealed class LargeLayoutTests
             foreach (var (width, height) in Sizes)
             {
                 var text = Painter.Paint(picture, width, height).ToString();
+                Assert.Contains("| Done ", text);
                 Assert.Contains("| Now ", text);
+                Assert.Equal(scene != "over", text.Contains("| Next ", StringComparison.Ordinal));
                 Assert.Contains(Wrapping.Rows(Asked.Of(new(picture.Setting, picture.State), picture).Action, width)[0], text);
             }
         }

@@ -1,4 +1,6 @@
 using System.Globalization;
+using Panside.Faces;
+using Panside.Journal;
 using Panside.Tests.Screen.Support;
 using Terminal.Gui.Input;
 
@@ -6,6 +8,8 @@ namespace Panside.Tests.Screen;
 
 public sealed class PictureTests
 {
+    private const string Debrief = "debrief-80x24";
+
     private static readonly string[] Sizes = ["80x24", "100x30", "160x50"];
 
     public static TheoryData<string> Scenes => new(Evening.Scenes.Keys);
@@ -25,8 +29,29 @@ public sealed class PictureTests
     public void The_page_on_the_screen_shows_the_programs_own_pictures() => Pictures.SamePage("screen.md", name =>
     {
         var cut = name.LastIndexOf('-');
-        return name[..cut] == "home" ? HomeTests.Home(name[(cut + 1)..]) : Draw(Played.Scene(name[..cut]), name[..cut], name[(cut + 1)..]);
+        return name == Debrief ? Debriefed()
+            : name[..cut] == "home" ? HomeTests.Home(name[(cut + 1)..])
+            : Draw(Played.Scene(name[..cut]), name[..cut], name[(cut + 1)..]);
     });
+
+    [Fact]
+    public void The_debrief_of_an_evening_fits_a_terminal_of_80_by_24()
+    {
+        var rows = Debriefed().Split('\n');
+        Assert.InRange(rows.Length, 6, 23);
+        Assert.All(rows, row => Assert.InRange(row.Length, 1, 80));
+        Assert.All((string[])["Debrief", "Planned ", "Happened ", "Why ", "Next time ", "Score "], heading => Assert.Contains(rows, row => row.StartsWith(heading, StringComparison.Ordinal)));
+    }
+
+    /// <summary>What stands on the normal screen when the full screen was left after the end.</summary>
+    private static string Debriefed()
+    {
+        using var session = RecordedSession.New(SessionDoor.BuiltIn(), _ => null);
+        var played = Played.Scene("over", new RecordedConversation(session));
+        using var output = new StringWriter { NewLine = "\n" };
+        FullScreenFace.Tell(session, played.Talk.Outcome, output);
+        return output.ToString().TrimEnd('\n');
+    }
 
     private static string Draw(Played played, string scene, string size)
     {

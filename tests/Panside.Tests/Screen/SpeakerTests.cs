@@ -82,6 +82,16 @@ public sealed class SpeakerTests
         Assert.Equal(advised, said.TakeLast(advised.Count));
     }
 
+    [Fact]
+    public void What_is_spoken_of_a_simulated_rig_says_so_first()
+    {
+        var said = new List<string>();
+        var spoken = new SpokenConversation(new SessionDoor(SessionDoor.BuiltIn(practice: true)), (text, _) => said.Add(text));
+        spoken.Hear(new Text(new Played(spoken).Talk.State.Now!.Value, "emergency"));
+        Assert.NotEmpty(said);
+        Assert.All(said, text => Assert.StartsWith("Practice. ", text));
+    }
+
     private static void WaitFor(Func<bool> so)
     {
         for (var tries = 0; tries < 200 && !so(); tries++)

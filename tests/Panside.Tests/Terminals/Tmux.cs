@@ -18,6 +18,9 @@ internal sealed class Tmux : IDisposable
 
     public string Screen => Run("capture-pane", "-p", "-t", "boil");
 
+    /// <summary>With its colors.</summary>
+    public string Colored => Run("capture-pane", "-e", "-p", "-t", "boil");
+
     public void Type(string text)
     {
         Run("send-keys", "-t", "boil", "-l", text);

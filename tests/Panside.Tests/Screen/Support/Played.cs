@@ -31,9 +31,11 @@ internal sealed class Played
     public ScreenPicture Picture => new(Talk.State, Talk.Setting, Talk.Said, Talk.Told);
 
     /// <summary>The conversation at one of the scenes.</summary>
-    public static Played Scene(string name)
+    /// <param name="name">Its name.</param>
+    /// <param name="door">What the lines go through; null for a session without a record.</param>
+    public static Played Scene(string name, IConversation? door = null)
     {
-        var played = new Played();
+        var played = new Played(door);
         foreach (var line in Evening.Scenes[name])
         {
             if (line[0] != '@')

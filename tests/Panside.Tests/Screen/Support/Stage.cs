@@ -22,7 +22,7 @@ internal sealed class Stage : IDisposable
         Played = played ?? new Played();
         _app = Application.Create(new MonotonicTime(Clock)).Init(DriverRegistry.Names.ANSI);
         _app.Driver!.SetScreenSize(width, height);
-        _window = new(talk ?? Talk, new(hasColor: true)) { IsAscii = ascii };
+        _window = new(talk ?? Talk, new(Theme.Terminal)) { IsAscii = ascii };
         _token = _app.Begin(_window)!;
         Pump();
     }
