@@ -20,8 +20,8 @@ internal static class Corrections
     /// <summary>Of the rate at the usual firing. A young fire's brick and stack take more than the members say.</summary>
     public static Correction OfRate(FireStage stage, bool forcedDraft) => (stage, forcedDraft) switch
     {
-        (FireStage.Warming, false) => new(-0.28, 1.2, 1.35),
-        (FireStage.Warming, true) => new(-0.05, 0.47, 0.5),
+        (FireStage.Warming, false) => new(-0.3, 1.14, 1.15),
+        (FireStage.Warming, true) => new(-0.07, 0.45, 0.425),
         (FireStage.Fired, false) => new(-0.01, 1, 1),
         (FireStage.Fired, true) => new(-0.03, 0.9, 0.86),
         _ => Correction.None,
@@ -31,21 +31,21 @@ internal static class Corrections
     public static Correction OfDraw(FireStage stage, bool forcedDraft) => (stage, forcedDraft) switch
     {
         (FireStage.Warming, false) => new(-0.02, 0.68, 0.6, DrawOffset),
-        (FireStage.Warming, true) => new(-0.14, 0.38, 0.52, DrawOffset),
-        (FireStage.Fired, false) => new(0.015, 1.06, 1.25, DrawOffset),
-        (FireStage.Fired, true) => new(-0.03, 0.73, 0.72, DrawOffset),
+        (FireStage.Warming, true) => new(-0.14, 0.38, 0.5, DrawOffset),
+        (FireStage.Fired, false) => new(0.015, 1.1, 1.3, DrawOffset),
+        (FireStage.Fired, true) => new(-0.03, 0.76, 0.75, DrawOffset),
         _ => Correction.None,
     };
 
     /// <summary>Of the water that leaves without wood.</summary>
     public static Correction OfResidual(FireStage stage, bool forcedDraft) => (stage, forcedDraft) switch
     {
-        (FireStage.Kindling, false) => new(-0.35, 0.78, 0.75),
-        (FireStage.Kindling, true) => new(-0.03, 0.67, 0.7),
-        (FireStage.Warming, false) => new(-0.17, 0.75, 0.76),
+        (FireStage.Kindling, false) => new(-0.35, 0.75, 0.72),
+        (FireStage.Kindling, true) => new(-0.03, 0.67, 0.68),
+        (FireStage.Warming, false) => new(-0.17, 0.72, 0.73),
         (FireStage.Warming, true) => new(-0.08, 0.68, 0.71),
-        (FireStage.Fired, false) => new(0.02, 0.88, 0.86),
-        (FireStage.Fired, true) => new(-0.02, 0.98, 0.92),
+        (FireStage.Fired, false) => new(0.02, 0.85, 0.83),
+        (FireStage.Fired, true) => new(-0.02, 0.95, 0.89),
         (FireStage.Dying, false) => new(-0.11, 0.88, 0.78),
         (FireStage.Still, false) => new(0.01, 0.82, 0.88),
         (FireStage.Still, true) => new(0.06, 0.64, 0.64),
