@@ -76,13 +76,14 @@ internal static class BoilCommand
     {
         var home = Home.Of(arguments.Home);
         var learning = Learning.Open(arguments.Rig, home, forget);
+        var begun = learn && !File.Exists(arguments.Journal) ? learning.Rig : null;
         using var session = Opening.Open(arguments with { Learned = learn ? learning.Rig : null }, rig: rig);
         var isNew = arguments.Journal is null && face.First is null;
         string?[] told =
         [
             unfinished is null ? null : $"{UnfinishedOffer.Told(unfinished)}. To go on with it: panside boil --journal {unfinished.Path}",
             learning.Notice,
-            isNew && learn && learning.Rig is { } known ? known.Says(null) : null,
+            begun?.Says(null),
             isNew ? LeftOver.Of(home, session.Setting, TimeProvider.System.GetUtcNow()) ?? RefresherOffer.Of(home, TimeProvider.System.GetUtcNow()) : null,
             isNew && arguments.Rig is null && !File.Exists(home.RigFile) ? "No rig file of yours: a rig of 2 ft by 4 ft is assumed. 'panside rig' asks for yours." : null,
         ];

@@ -1,7 +1,7 @@
 using System.CommandLine;
-using Panside.Screen;
 using Panside.Faces;
 using Panside.Guide.Rigs.Making;
+using Panside.Screen;
 
 namespace Panside.Commands;
 

@@ -24,13 +24,13 @@ public class ReplayTalkTests
     [Fact]
     public void A_silence_is_shortened_to_a_minute()
     {
-        var talk = Talk("16:33", 1);
+        var talk = Talk("17:13", 1);
         Assert.Contains("wood", Last(talk), StringComparison.Ordinal);
         Wait(talk, 59);
-        Assert.Equal((16, 33, 59), Clock(talk));
+        Assert.Equal((17, 13, 59), Clock(talk));
         Wait(talk, 2);
-        Assert.Equal((16, 37, 1), Clock(talk));
-        Assert.Contains("16:37 You: tank 25.5", Said(talk));
+        Assert.Equal((17, 16, 1), Clock(talk));
+        Assert.Contains("17:16 You: depth 1 3/8", Said(talk));
     }
 
     [Fact]
@@ -81,16 +81,16 @@ public class ReplayTalkTests
     [Fact]
     public void A_step_is_one_line_on_or_back_and_stands_still()
     {
-        var talk = Talk("16:33", 16);
+        var talk = Talk("17:13", 16);
         talk.Say("step");
-        Assert.Equal("16:37 You: tank 25.5", Said(talk)[^2]);
+        Assert.Contains("17:16 You: depth 1 3/8", Said(talk).TakeLast(3));
         var before = Said(talk);
         talk.Say("step");
         Assert.NotEqual(before, Said(talk));
         talk.Say("step back");
         Assert.Equal(before, Said(talk));
         Wait(talk, 60);
-        Assert.Equal((16, 37, 0), Clock(talk));
+        Assert.Equal((17, 16, 0), Clock(talk));
         talk.Say("start");
         talk.Say("step back");
         Assert.Equal("No line stands before this.", talk.Replay.Reply);

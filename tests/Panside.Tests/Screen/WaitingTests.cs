@@ -40,7 +40,7 @@ public sealed class WaitingTests
         played.Talk.Pause(() => played.Clock.Advance(TimeSpan.FromMinutes(12)));
         var since = played.Talk.Said.Skip(said).SelectMany(entry => entry.Texts).ToList();
         Assert.Equal("- Stopped at 17:41, away for 12 min; the fire went on.", since[0]);
-        Assert.Contains(since, text => text.Contains("wood", StringComparison.Ordinal));
+        Assert.Contains(since, text => text.Contains("Read the pan's depth", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -27,6 +27,7 @@ internal static class WholeBoil
         yield return At(30, "\"reading\":\"draw-temperature\",\"value\":218,\"unit\":\"degF\"");
         yield return Text(31, "open");
         yield return At(33, "\"did\":\"close-draw\",\"value\":1.5,\"unit\":\"qt\"");
+        yield return Text(34, "depth 1 1/2");
         yield return Text(34, "185");
         yield return Text(34, "60.4");
         yield return Text(35, "yes");

@@ -45,6 +45,8 @@ public class HomeTests
             Await(first, "F9 EMERGENCY");
         }
 
+        // What another program still holds is not offered: the first one takes a moment to end.
+        SpinWait.SpinUntil(() => UnfinishedBoil.Of(scratch["sessions"], TimeProvider.System.GetUtcNow()) is not null, TimeSpan.FromSeconds(20));
         using var terminal = new Tmux(80, 24, $"'{panside}' --home '{scratch.Folder}'; sleep 60");
         Await(terminal, "1  go on");
         terminal.Press("Enter");

@@ -57,7 +57,8 @@ public sealed partial class LiteralTests
             texts.Add(reader.GetUserString(handle));
         }
 
-        return texts.Where(text => ReadingGrade.WordsIn(text) >= 3 && Sentence().IsMatch(text));
+        // Rows with gaps in them are a picture, and read by the eye.
+        return texts.Where(text => ReadingGrade.WordsIn(text) >= 3 && Sentence().IsMatch(text) && !text.Contains("   ", StringComparison.Ordinal));
     }
 
     [GeneratedRegex(@"^[ A-Za-z'][^<>\\^|=]*[.?!]( |$)")]
