@@ -10,7 +10,9 @@ public class GoingOnTests
     [Theory]
     [InlineData(3)]
     [InlineData(15)]
-    [InlineData(22)]
+    [InlineData(20)]
+    [InlineData(23)]
+    [InlineData(26)]
     [InlineData(30)]
     [InlineData(70)]
     public void S7_a_boil_goes_on_after_sigkill_at_the_same_step_with_the_same_figures(int killedAfter)
