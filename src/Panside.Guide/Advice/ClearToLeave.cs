@@ -16,6 +16,8 @@ public static class ClearToLeave
     /// <summary>Common practice, no source: a quarter of an hour after the last wood the boil has become much weaker.</summary>
     private static readonly TimeSpan Settling = TimeSpan.FromMinutes(15);
 
+    private static string SettlingTime => Words.Amount.Minutes(Settling.TotalMinutes);
+
     /// <summary>Depth and boil belong together when they were looked at within this time.</summary>
     private static readonly TimeSpan Together = TimeSpan.FromMinutes(20);
 
@@ -90,11 +92,11 @@ public static class ClearToLeave
     {
         if (now.LastWood is { } wood && still.Time - wood.Time < Settling)
         {
-            return "the boil was seen still too soon after the last wood";
+            return $"the boil must be seen still {SettlingTime} after wood";
         }
 
         return now.State.Last(DeedName.FloodPan) is { } flood && still.Time >= flood.At.Time && still.Time - flood.At.Time < Settling
-            ? "the boil was seen still too soon after the flooding"
+            ? $"the boil must be seen still {SettlingTime} after flooding"
             : null;
     }
 

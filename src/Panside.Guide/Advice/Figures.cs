@@ -52,7 +52,7 @@ public static class Figures
         ["minutes-since-wood"] = now => now.LastWood is { } wood ? Amount.Minutes(now.State.MinutesSince(wood)) : Unknown,
         ["minutes-since-depth"] = now => now.MinutesSinceDepth is { } since ? Amount.Minutes(since) : Unknown,
         ["minutes-to-bare"] = now => now.MinutesToBare is { } bare ? About(bare) : Unknown,
-        ["unmet"] = now => now.Unmet.Count == 0 ? "nothing" : now.Unmet[0] + (now.Unmet.Count > 1 ? $"; {now.Unmet.Count - 1} more" : ""),
+        ["unmet"] = now => now.Unmet.Count == 0 ? "nothing" : now.Unmet[0] + (now.Unmet.Count > 1 ? "; and more" : ""),
         ["channels-mix"] = _ => Amount.Minutes(CommonPractice.ChannelsMix.TotalMinutes),
     }.ToFrozenDictionary();
 

@@ -2,7 +2,7 @@ namespace Panside.Reckoning.Ensemble;
 
 /// <summary>
 /// What each forecast is set right by: how far the truth lay from the members, stage by stage, on a simulated rig that has physics
-/// of its own. No source, calibrated (docs/model.md): on 2,000 boils other than those that the table there is of.
+/// of its own. No source, calibrated (docs/model.md) on boils other than those that the table there is of.
 /// </summary>
 internal static class Corrections
 {
@@ -12,8 +12,8 @@ internal static class Corrections
     private const double StillOffset = 4;
 
     /// <summary>
-    /// How much wider the time to a draw is told on a rig that was learned: one is learned because it is unlike its file, and then its
-    /// gradient is as well.
+    /// How much wider the time to a draw is told on a rig that was learned. No source, calibrated on rigs whose fire is a quarter off
+    /// their file, whose gradient runs otherwise too; on a rig that is like its file the band is too wide by as much.
     /// </summary>
     public const double LearnedDraw = 1.12;
 

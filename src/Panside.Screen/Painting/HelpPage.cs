@@ -16,7 +16,7 @@ internal static class HelpPage
             .. picture.Replay is null ? Wrapped(asked.Action, width, Tone.Strong) : [],
             .. picture.Replay is null ? Wrapped(asked.Hint, width, Tone.Plain) : [],
             .. picture.Keys.Select(key => StyledLine.Of($"  {Columns.Pad(key.Name, 3)} {Columns.Pad(key.Word, 10)} {key.Meaning}")),
-            StyledLine.Of("  Tab: the word begun.  Up, Down: lines before.  PageUp, PageDown.  Ctrl-C: leave."),
+            StyledLine.Of("  Tab: word begun.  Up, Down: lines before.  PageUp, PageDown.  Ctrl-C: leave."),
             StyledLine.Of("Words to type, then Enter", Tone.Strong),
             .. picture.Told.SelectMany(line => Wrapped("  " + line.Text, width, Tone.Plain)),
         ];

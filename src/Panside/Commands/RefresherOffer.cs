@@ -18,7 +18,7 @@ internal static class RefresherOffer
         var last = new[] { home.Sessions, home.Practice }.SelectMany(Begun).Where(begun => begun <= now).Cast<DateTimeOffset?>().Max();
         return last > now.AddMonths(-Months)
             ? null
-            : $"{(last is null ? "No session is in the home folder" : $"The last session was over {Months} months ago")}: 'panside practice {RefresherOption}' practises a shutdown in ten minutes.";
+            : $"{(last is null ? "No boil is on record yet" : $"The last session was over {Months} months ago")}: 'panside practice {RefresherOption}' practises a shutdown in ten minutes.";
     }
 
     /// <summary>The option that begins it.</summary>

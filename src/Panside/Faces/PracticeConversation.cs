@@ -20,6 +20,9 @@ internal sealed class PracticeConversation : IConversation, IDisposable
     private const string OwnWords =
         "'look' shows what one sees and what the instruments show; 'pour' pours a pail of sap into the pan. For time: 'pause', 'go', 'speed 20', 'ahead 5', 'back 10'.";
 
+    /// <summary>The same for the page of help, which has no row to spare.</summary>
+    private const string ShortWords = "'look' shows rig and instruments, 'pour' pours a pail. Time: 'pause', 'go', 'speed 20', 'ahead 5', 'back 10'.";
+
     private const string Resting = "Nothing is asked just now. 'look' at the rig, or let time pass: 'ahead 5', or just wait.";
 
     private const int MinutesAtMost = 60;
@@ -135,7 +138,7 @@ internal sealed class PracticeConversation : IConversation, IDisposable
         {
             case "help" or "?" or "h":
                 // Half an hour after the welcome nobody remembers how the instruments are read.
-                return [.. Say(OwnWords), .. Heard(text)];
+                return [.. Say(ShortWords), .. Heard(text)];
             case "look":
                 _practice.ComeTo(text.At.Time);
                 return Say(Look.At(_practice.Rig, _instruments));

@@ -49,8 +49,8 @@ public class ClearToLeaveTests
     }
 
     [Theory]
-    [InlineData("the last wood", "wood", "depth 2.5", "boil still", "coals spent", "gradient gone")]
-    [InlineData("the flooding", "flood", "depth 2.5", "boil still", "coals spent", "gradient gone")]
+    [InlineData("wood", "wood", "depth 2.5", "boil still", "coals spent", "gradient gone")]
+    [InlineData("flooding", "flood", "depth 2.5", "boil still", "coals spent", "gradient gone")]
     public void S1_a_boil_seen_still_right_after_wood_or_cold_sap_tells_nothing(string after, params string[] said)
     {
         var boil = LongAfterTheLastWood();

@@ -195,7 +195,12 @@ public class PracticeTimeTests
         using var practice = new AtTheRig("last-charge", speed: 20);
         using var stage = new Stage(played: new Played(practice.Conversation, shown: practice.Clock));
         stage.Type("help");
-        Assert.Contains("PRACTICE 'look' shows what one sees", stage.Text, StringComparison.Ordinal);
-        Assert.Contains("'pause', 'go'", stage.Text, StringComparison.Ordinal);
+        Assert.Contains("PRACTICE 'look' shows rig and instruments", stage.Text, StringComparison.Ordinal);
+
+        // The page of help stands whole, with the practice's words too.
+        Assert.StartsWith(" HELP   PRACTICE", stage.Text);
+        Assert.Contains("'pause'", stage.Text, StringComparison.Ordinal);
+        Assert.Contains("'back 10'", stage.Text, StringComparison.Ordinal);
+        Assert.Contains("chimney.", stage.Text, StringComparison.Ordinal);
     }
 }

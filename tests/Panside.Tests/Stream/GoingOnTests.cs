@@ -44,6 +44,28 @@ public class GoingOnTests
         Assert.Equal(Figures(whole.Answers.Skip(killedAfter + 1)), Figures(rest.Answers.Skip(1)));
     }
 
+    /// <summary>
+    /// Between line 22 and the next lie six minutes: told as time away, and the open prompt that is asked again has its five minutes
+    /// anew. What waits behind it comes a turn later than in a boil that nobody interrupted; figures and phases are the same.
+    /// </summary>
+    [Fact]
+    public void S7_after_minutes_away_the_open_prompt_waits_anew_and_nothing_else_differs()
+    {
+        const int KilledAfter = 22;
+        using var scratch = new Scratch();
+        var whole = Of(WholeBoil.Lines);
+        Of(WholeBoil.Lines.Take(KilledAfter), scratch["boil.jsonl"]);
+        var rest = Of(WholeBoil.Lines.Skip(KilledAfter), scratch["boil.jsonl"]);
+        Assert.Equal("Away 6 minutes.", rest.Answers[0].First(line => Is(line, "told")).GetProperty("told").GetProperty("text").GetString());
+        Assert.Equal(LastPrompt(whole, KilledAfter), rest.Answers[0].Where(line => Is(line, "prompt")).Select(Step).First());
+
+        // What is asked comes with its cautions and its advice; all else is the same to the digit.
+        static IEnumerable<IReadOnlyList<JsonElement>> Known(IEnumerable<IReadOnlyList<JsonElement>> answers) =>
+            answers.Select(answer => (IReadOnlyList<JsonElement>)[.. answer.Where(line => new[] { "phase", "heard", "forecast", "over", "question" }.Any(kind => Is(line, kind)))]);
+        Assert.Contains("forecast", Figures(Known(rest.Answers)), StringComparison.Ordinal);
+        Assert.Equal(Figures(Known(whole.Answers.Skip(KilledAfter + 1))), Figures(Known(rest.Answers.Skip(1))));
+    }
+
     [Fact]
     public void Going_on_numbers_on_and_the_record_is_the_same_lines()
     {

@@ -84,6 +84,7 @@ public sealed partial class WholeOnTheScreenTests
         Assert.NotEmpty(played.Talk.Told);
         Assert.All(played.Talk.Told, line => Assert.Contains(Plain(line.Text), page));
         Assert.All(WordKeys.All, key => Assert.Contains(key.Meaning, page));
+        Assert.Contains("Ctrl-C: leave.", page);
     }
 
     private static Prompt Prompt(FlowText text, SessionState state)
