@@ -74,7 +74,7 @@ public sealed class Expected(Setting setting)
         var (mean, deviation) = state.Rigs.ExpectedDepth;
         var isFlooded = state.Deeds.ContainsKey(DeedName.FloodPan);
         var now = new Situation(setting, state);
-        var fillsTo = now.IsHeld && !isFlooded ? setting.Rig.FloodDepth.Meters : now.IsPanFallen ? run : 0;
+        var fillsTo = now.IsHeld ? setting.Rig.FloodDepth.Meters : now.IsPanFallen ? run : 0;
         var toFill = double.Max(fillsTo - mean, 0);
         return new(mean, With(deviation, Surface + (toFill / 3)))
         {

@@ -20,8 +20,8 @@ internal static class Corrections
     /// <summary>Of the rate at the usual firing. A young fire's brick and stack take more than the members say.</summary>
     public static Correction OfRate(FireStage stage, bool forcedDraft) => (stage, forcedDraft) switch
     {
-        (FireStage.Warming, false) => new(-0.3, 1.14, 1.15),
-        (FireStage.Warming, true) => new(-0.07, 0.45, 0.425),
+        (FireStage.Warming, false) => new(-0.295, 1.12, 1.22),
+        (FireStage.Warming, true) => new(-0.065, 0.45, 0.46),
         (FireStage.Fired, false) => new(-0.01, 1, 1),
         (FireStage.Fired, true) => new(-0.03, 0.9, 0.86),
         _ => Correction.None,
@@ -30,7 +30,7 @@ internal static class Corrections
     /// <summary>Of the minutes to a draw.</summary>
     public static Correction OfDraw(FireStage stage, bool forcedDraft) => (stage, forcedDraft) switch
     {
-        (FireStage.Warming, false) => new(-0.02, 0.68, 0.6, DrawOffset),
+        (FireStage.Warming, false) => new(-0.015, 0.69, 0.64, DrawOffset),
         (FireStage.Warming, true) => new(-0.14, 0.38, 0.5, DrawOffset),
         (FireStage.Fired, false) => new(0.015, 1.1, 1.3, DrawOffset),
         (FireStage.Fired, true) => new(-0.03, 0.76, 0.75, DrawOffset),
@@ -40,10 +40,10 @@ internal static class Corrections
     /// <summary>Of the water that leaves without wood.</summary>
     public static Correction OfResidual(FireStage stage, bool forcedDraft) => (stage, forcedDraft) switch
     {
-        (FireStage.Kindling, false) => new(-0.35, 0.75, 0.72),
-        (FireStage.Kindling, true) => new(-0.03, 0.67, 0.68),
-        (FireStage.Warming, false) => new(-0.17, 0.72, 0.73),
-        (FireStage.Warming, true) => new(-0.08, 0.68, 0.71),
+        (FireStage.Kindling, false) => new(-0.35, 0.74, 0.71),
+        (FireStage.Kindling, true) => new(-0.03, 0.66, 0.67),
+        (FireStage.Warming, false) => new(-0.17, 0.71, 0.72),
+        (FireStage.Warming, true) => new(-0.08, 0.67, 0.7),
         (FireStage.Fired, false) => new(0.02, 0.85, 0.83),
         (FireStage.Fired, true) => new(-0.02, 0.95, 0.89),
         (FireStage.Dying, false) => new(-0.11, 0.88, 0.78),
@@ -60,8 +60,8 @@ internal static class Corrections
     {
         (FireStage.Warming, false) => new(-0.06, 1.55, 1, StillOffset),
         (FireStage.Warming, true) => new(-0.03, 0.84, 0.92, StillOffset),
-        (FireStage.Fired, false) => new(0.02, 0.88, 0.87, StillOffset),
-        (FireStage.Fired, true) => new(-0.02, 0.95, 0.88, StillOffset),
+        (FireStage.Fired, false) => new(0.02, 0.86, 0.85, StillOffset),
+        (FireStage.Fired, true) => new(-0.02, 0.93, 0.86, StillOffset),
         (FireStage.Dying, false) => new(-0.35, 1.6, 1.2, StillOffset),
         _ => Correction.None,
     };

@@ -154,7 +154,10 @@ public sealed partial class RigEnsemble
         }
     });
 
-    /// <summary>The pan is flooded to its flood depth and held there: mostly from the tank, but who floods may pour water in as well.</summary>
+    /// <summary>
+    /// The pan is flooded to its flood depth and held there: mostly from the tank, but who floods may pour water in as well. Where the
+    /// tank has too little for it, nobody knows how much of what lacks was made up by hand.
+    /// </summary>
     public RigEnsemble Flooded() => Changed(
         (members, noise) =>
         {
@@ -162,7 +165,9 @@ public sealed partial class RigEnsemble
             var hand = Beginning.Noise(members.Count, Told, purpose: 1);
             for (var member = 0; member < members.Count; member++)
             {
-                var poured = double.Max((flood * (1 + (0.02 * noise[member]))) - members[Field.Pan][member], 0);
+                var wanted = double.Max((flood * (1 + (0.02 * noise[member]))) - members[Field.Pan][member], 0);
+                var lacking = double.Max(wanted - members[Field.Tank][member], 0);
+                var poured = wanted - (lacking * double.Clamp(0.5 + (0.5 * hand[member]), 0, 1));
                 PanDeeds.Pour(members, member, poured, Constants.SapCelsius);
                 var fromTank = double.Min(poured * double.Clamp(0.75 + (0.35 * hand[member]), 0, 1), members[Field.Tank][member]);
                 members[Field.Tank][member] -= fromTank;

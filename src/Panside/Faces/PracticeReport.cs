@@ -66,7 +66,7 @@ internal static class PracticeReport
             + $"at most {Brix(outcome.MostSugarAfter.Brix)}: {(outcome.IsPromiseKept ? "what was promised came true" : "NOT WHAT WAS PROMISED")}.";
         if (outcome is { Said: not null, MinutesPastTruth: { } minutes })
         {
-            yield return $"It could truly have been left {Amount.Minutes(double.Max(minutes, 0))} earlier.";
+            yield return $"As the rig knows, and nobody could see: safe to leave {Amount.Minutes(double.Max(minutes, 0))} earlier.";
         }
     }
 
