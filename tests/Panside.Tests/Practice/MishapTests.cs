@@ -1,10 +1,7 @@
 using Panside.Commands;
-using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
-using Panside.Judging;
 using Panside.Practice;
 using Panside.Practice.Mishaps;
-using Panside.Practice.Operator;
 using Panside.Practice.Physics;
 using Panside.Practice.Scenarios;
 using Panside.Reckoning.Quantities;
@@ -15,8 +12,6 @@ public class MishapTests
 {
     private const double BareMeters = 0.012;
     private const string Forced = "two-by-four-forced.yaml";
-
-    private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
 
     public static TheoryData<string> Kinds { get; } = [.. ScenarioFile.Faults.Select(fault => fault.Name)];
 
@@ -44,10 +39,7 @@ public class MishapTests
         Assert.True(boil.Outcome.LeastDepth.Meters > BareMeters, $"{boil.Outcome.LeastDepth.Meters}");
     }
 
-    /// <summary>
-    /// F5: the boil up to the first alarm, then fired on as usual by somebody who looks at nothing: the floor shows no sooner than ten
-    /// minutes after the alarm.
-    /// </summary>
+    /// <summary>What empties a pan is told ten minutes before the floor shows; several rigs with the float that hangs, which nothing but the ruler shows.</summary>
     [Theory]
     [InlineData("float-stuck-shut", 1)]
     [InlineData("float-stuck-shut", 4)]
@@ -63,38 +55,19 @@ public class MishapTests
     [InlineData("tank-leak", 7)]
     public void F5_what_empties_the_pan_is_answered_ten_minutes_before_the_floor_shows(string kind, long seed)
     {
-        var (began, alarmed, bare) = FromAlarmToBare(kind, seed);
-        Assert.True(bare - alarmed >= 600, $"began {began}, alarm {alarmed}, bare {bare}");
+        var ahead = Ahead(kind, seed);
+        Assert.True(ahead.IsAlarmed);
+        Assert.True(ahead.SecondsToBare >= AlarmAhead.Asked);
     }
 
-    internal static (long Began, long Alarmed, long Bare) FromAlarmToBare(string kind, long seed)
-    {
-        var setting = new Setting(Library.Flow(null), PracticeBoil.RigOf(Forced), Guidance.Beginner, "panside", practice: true);
-        var rig = new PracticeRig(setting.Rig, With(kind), seed);
-        var isAlarmed = false;
-        var boil = new Unattended(new SessionDoor(setting), rig, new PracticeOperator(rig, setting.Units, seed), Evening)
-        {
-            Overheard = (_, answers) => isAlarmed |= rig.Begun.Any() && answers.Any(answer => answer is AdviceLine
-            {
-                Advice.Action: "check-level" or "raise-level" or "cool-pan" or "hold-wood", Advice.Urgency: "now" or "danger",
-            }),
-        };
-        boil.RunUntil(() => isAlarmed);
-        Assert.True(isAlarmed);
-        var alarmed = rig.Second;
-        while (rig.Depth.Meters > BareMeters && rig.Second < 8 * 3600)
-        {
-            if (rig.SecondsSinceWood >= rig.Makeup.Rig.Interval.TotalSeconds)
-            {
-                rig.AddWood(rig.Makeup.Rig.Charge);
-                rig.AddDefoamer();
-            }
+    /// <summary>Whatever else goes wrong: the alarm that comes first, of the fault or of the last charge, leaves ten minutes.</summary>
+    [Theory]
+    [MemberData(nameof(Kinds))]
+    public void F5_no_fault_shows_the_floor_within_ten_minutes_of_the_first_alarm_or_without_one(string kind) =>
+        Assert.True(Ahead(kind, 3).SecondsToBare >= AlarmAhead.Asked);
 
-            rig.Step(10);
-        }
-
-        return (Assert.Single(rig.Begun).Second, alarmed, rig.Second);
-    }
+    private static AlarmAhead Ahead(string kind, long seed) =>
+        AlarmAhead.Of(new(Library.Flow(null), PracticeBoil.RigOf(Forced), Guidance.Beginner, "panside", practice: true), With(kind), seed);
 
     /// <summary>
     /// Three charges at once once burned a scaled pan of an inch and a half, as no fire should, since each burned as if it had the air to
