@@ -11,11 +11,14 @@ internal static class FigureRows
     private const int LabelWidth = 10;
     private const int ValueWidth = 8;
 
+    /// <summary>A tank that was read just now needs no reckoning beside it.</summary>
+    private const double ReckonedAfterMinutes = 2;
+
     /// <summary>The rows.</summary>
     public static IEnumerable<PanelRow> Of(Situation now, ReplaySight? replay)
     {
         yield return Read(now, "Tank", ReadingName.TankVolume);
-        if (now.State.Last(ReadingName.TankVolume) is not null && now.IsLit)
+        if (now.IsLit && now.State.Last(ReadingName.TankVolume) is { } tank && now.State.MinutesSince(tank.At) >= ReckonedAfterMinutes)
         {
             yield return Row("  by now", Figures.Of(now, "tank"), "reckoned", PanelRow.Extra);
         }

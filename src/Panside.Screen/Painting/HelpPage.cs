@@ -17,7 +17,7 @@ internal static class HelpPage
             .. picture.Replay is null ? Wrapped(asked.Hint, width, Tone.Plain) : [],
             .. picture.Keys.Select(key => StyledLine.Of($"  {Columns.Pad(key.Name, 3)} {Columns.Pad(key.Word, 10)} {key.Meaning}")),
             StyledLine.Of("  Tab: word begun.  Up, Down: lines before.  PageUp, PageDown.  Ctrl-C: leave."),
-            StyledLine.Of("Words to type, then Enter", Tone.Strong),
+            StyledLine.Of("Words to type, one to a line, then Enter", Tone.Strong),
             .. picture.Told.SelectMany(line => Wrapped("  " + line.Text, width, Tone.Plain)),
         ];
         return [.. Enumerable.Range(0, height).Select(index => (index < rows.Count ? rows[index] : StyledLine.Empty).Fit(width))];
