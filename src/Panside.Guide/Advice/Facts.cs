@@ -9,6 +9,9 @@ namespace Panside.Guide.Advice;
 /// <summary>What can hold or not, by the names that flows use. Each is described in docs/flows.md.</summary>
 public static class Facts
 {
+    /// <summary>Common practice, no source: a drop needs a moment before the foam falls.</summary>
+    private static readonly TimeSpan DefoamerWorks = TimeSpan.FromMinutes(2);
+
     private static readonly FrozenDictionary<string, Func<Situation, bool>> All = new Dictionary<string, Func<Situation, bool>>
     {
         ["beginner"] = now => now.Setting.Guidance == Guidance.Beginner,
@@ -27,7 +30,7 @@ public static class Facts
         ["gradient-mixed"] = now => SeenSinceWood(now, ObservationName.Gradient, "gone"),
         ["foam-up"] = now => Seen(now, ObservationName.Foam, "rising") || Seen(now, ObservationName.Foam, "over"),
         ["foam-rising"] = now => Seen(now, ObservationName.Foam, "rising")
-            && !(now.State.Last(DeedName.AddDefoamer)?.At.Time >= now.State.Last(ObservationName.Foam)?.At.Time),
+            && !(now.State.Last(DeedName.AddDefoamer)?.At.Time >= now.State.Last(ObservationName.Foam)?.At.Time - DefoamerWorks),
         ["draw-side-unknown"] = now => ClearToLeave.HangsOnDrawSide(now),
         ["draw-open"] = now => now.DrawOpenSince is not null,
         ["draw-open-long"] = now => now.DrawOpenSince is { } open && now.State.MinutesSince(open) >= 3,
@@ -71,6 +74,7 @@ public static class Facts
         ["pan-falling"] = now => now.IsPanFallen && now.Setting.Rig.HasFloat,
         ["pan-flooded"] = now => DoneSinceWood(now, DeedName.FloodPan)
             || now.DepthRead?.Meters >= now.Setting.Rig.FloodDepth.Meters * 0.95,
+        ["flooded-lately"] = now => now.State.Last(DeedName.FloodPan) is { } flooded && now.State.MinutesSince(flooded.At) < 10,
         ["covered"] = now => DoneSinceWood(now, DeedName.CoverPan),
         ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read && !(now.LastWood?.Time >= read.At.Time),
         ["channels-unknown"] = now => now.State.Last(ObservationName.Gradient) is not { } seen

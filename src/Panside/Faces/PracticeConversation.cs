@@ -197,7 +197,8 @@ internal sealed class PracticeConversation : IConversation, IDisposable
         }
 
         _clock?.Set(at);
-        return [Told(Moment.Of(at), $"{at:HH:mm} now, {Amount.Minutes((at - from.Time).TotalMinutes)} later.{(at < until ? " This comes first." : "")}"), .. told];
+        var stopped = at < until ? $" The rest of {Amount.Minutes(minutes)} waits." : "";
+        return [Told(Moment.Of(at), $"{at:HH:mm} now, {Amount.Minutes((at - from.Time).TotalMinutes)} later.{stopped}"), .. told];
     }
 
     /// <summary>The same practice anew, up to so many minutes ago; a record of its own begins there.</summary>
