@@ -54,6 +54,32 @@ public class EmergencyTests
         }
     }
 
+    [Theory]
+    [InlineData(1, 0)]
+    [InlineData(3, 1)]
+    public void A_drop_of_defoamer_is_given_two_minutes_before_another_is_asked_for(double minutes, int asked)
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("defoamer");
+        boil.After(minutes);
+        boil.Say("foam rising");
+        Assert.Equal(asked, boil.Answers.OfType<AdviceLine>().Count(line => line.Advice.Action == "add-defoamer"));
+    }
+
+    [Fact]
+    public void Over_a_burnt_smell_a_pail_is_not_asked_for_just_after_a_flood_and_is_later()
+    {
+        static bool IsPail(LineOut line) => line is AdviceLine { Advice: { Action: "cool-pan", Urgency: "now" } };
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("scorched", "depth 1 1/2");
+        boil.After(4);
+        boil.Say("scorched");
+        Assert.Equal("scorch-stop", boil.State.Step);
+        Assert.DoesNotContain(boil.Say("flooded", "yes"), IsPail);
+        Assert.DoesNotContain(boil.After(8), IsPail);
+        Assert.Contains(boil.After(4), IsPail);
+    }
+
     [Fact]
     public void A_dry_pan_is_asked_for_until_it_is_covered_again()
     {
