@@ -13,17 +13,22 @@ internal sealed class Tmux : IDisposable
     }
 
     /// <summary>Whether tmux is there; <c>.ci/run</c> installs it.</summary>
-    public static bool IsThere { get; } =
-        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(':').Any(folder => File.Exists(Path.Combine(folder, "tmux")));
+    public static bool IsThere { get; } = Has("tmux");
+
+    /// <summary>Whether a program is there.</summary>
+    public static bool Has(string program) =>
+        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(':').Any(folder => File.Exists(Path.Combine(folder, program)));
 
     public string Screen => Run("capture-pane", "-p", "-t", "boil");
 
     /// <summary>With its colors.</summary>
     public string Colored => Run("capture-pane", "-e", "-p", "-t", "boil");
 
+    public void Letters(string text) => Run("send-keys", "-t", "boil", "-l", text);
+
     public void Type(string text)
     {
-        Run("send-keys", "-t", "boil", "-l", text);
+        Letters(text);
         Run("send-keys", "-t", "boil", "Enter");
     }
 
