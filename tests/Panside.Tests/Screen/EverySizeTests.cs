@@ -42,6 +42,34 @@ public sealed partial class EverySizeTests
     }
 
     [Fact]
+    public void O11_a_timed_step_shows_how_long_until_it_is_due_and_where_it_was_missed_it_stays_listed()
+    {
+        using var stage = Stage.At("last-charge");
+        stage.Play(["yes", "yes", "yes"]);
+        var step = stage.Door.Setting.Flow.Steps[stage.Door.State.Step];
+        Assert.Equal(("spread-coals", 8), (step.Id, step.After.TotalMinutes));
+        Assert.Equal(stage.Door.State.Now, stage.Door.State.StepSince);
+        foreach (var (width, height) in All)
+        {
+            // A watch is asked meanwhile.
+            stage.Resize(width, height);
+            Assert.Matches(@"\| Next +spread coals", stage.Text);
+            Assert.Matches(@"\| To do +spread coals 8 min", stage.Text);
+        }
+
+        stage.Wait(3);
+        Assert.Matches(@"\| To do +spread coals 5 min", stage.Text);
+        stage.Wait(5);
+        Assert.Contains("\n* Rake the coals level over the grates with a long rake.", stage.Text);
+        Assert.Matches(@"\| Now +spread coals", stage.Text);
+
+        // Nobody did it: the flow goes on, and says so where it is asked what was left out.
+        stage.Wait(20);
+        stage.Type("skipped");
+        Assert.Contains("spread coals", stage.Talk.Told.Single().Text);
+    }
+
+    [Fact]
     public void O14_one_key_leads_to_the_emergency_from_every_screen_and_what_to_do_stands_whole()
     {
         foreach (var scene in Evening.Scenes.Keys.Where(scene => scene is not "over"))
@@ -78,7 +106,7 @@ public sealed partial class EverySizeTests
             foreach (var row in rows.Where(row => Bounded().IsMatch(row)))
             {
                 likely++;
-                Assert.Matches(@"\| (Next draw|Last charge|Pan still|Boils away) .*\d[\d.]*( h)?, (least|most|up to) \d", row);
+                Assert.Matches(@"\| (Next draw|Last charge|Pan still|Boils away) +(in )?\d[\d.]*( h)?, (least|most|up to) \d", row);
             }
 
             var at = Array.FindIndex(rows, row => row.Contains("Ahead: O likely", StringComparison.Ordinal));
@@ -244,7 +272,7 @@ public sealed partial class EverySizeTests
 
     private static string Plain(string text) => Blanks().Replace(text, " ").Trim();
 
-    [GeneratedRegex(@"\| [A-Z][^|]*, (least|most|up to) ")]
+    [GeneratedRegex(@"\| [A-Z][^|]* (least|most|up to) \d")]
     private static partial Regex Bounded();
 
     [GeneratedRegex(@"\bF\d+ [A-Z]|Ctrl-C [A-Z]")]
