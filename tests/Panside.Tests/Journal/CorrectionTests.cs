@@ -13,12 +13,27 @@ public class CorrectionTests
     /// <summary>Every kind of reading and of deed, by what is typed; at a boil with the draw-off open where that is needed.</summary>
     private static readonly Dictionary<string, string> Entries = new()
     {
-        ["tank-volume"] = "tank 23", ["pan-depth"] = "depth 1.6", ["draw-temperature"] = "draw 214", ["boiling-water-temperature"] = "water 211.7",
-        ["sap-brix"] = "sap 2.3", ["pan-brix"] = "pan sugar 4", ["draw-brix"] = "draw sugar 20", ["hydrometer-brix"] = "hydrometer 60",
-        ["sample-temperature"] = "sample 185", ["barometer"] = "barometer 29.8", ["station-pressure"] = "pressure here 29.2", ["drawn-volume"] = "drawn 1 qt",
+        ["tank-volume"] = "tank 23",
+        ["pan-depth"] = "depth 1.6",
+        ["draw-temperature"] = "draw 214",
+        ["boiling-water-temperature"] = "water 211.7",
+        ["sap-brix"] = "sap 2.3",
+        ["pan-brix"] = "pan sugar 4",
+        ["draw-brix"] = "draw sugar 20",
+        ["hydrometer-brix"] = "hydrometer 60",
+        ["sample-temperature"] = "sample 185",
+        ["barometer"] = "barometer 29.8",
+        ["station-pressure"] = "pressure here 29.2",
+        ["drawn-volume"] = "drawn 1 qt",
         ["air-temperature"] = "air 35",
-        ["add-wood"] = "wood", ["open-draw"] = "open", ["close-draw"] = "drew 1 qt", ["spread-coals"] = "spread", ["flood-pan"] = "flooded",
-        ["add-defoamer"] = "defoamer", ["cover-pan"] = "covered", ["refill-tank"] = "refill 5 gal",
+        ["add-wood"] = "wood",
+        ["open-draw"] = "open",
+        ["close-draw"] = "drew 1 qt",
+        ["spread-coals"] = "spread",
+        ["flood-pan"] = "flooded",
+        ["add-defoamer"] = "defoamer",
+        ["cover-pan"] = "covered",
+        ["refill-tank"] = "refill 5 gal",
     };
 
     /// <summary>All of them, each observation in each of its states, and each word of the flow.</summary>
