@@ -44,7 +44,8 @@ internal static class Dues
         var step = now.Setting.Flow.Steps[now.State.Step];
         if (step.Ask is not null)
         {
-            return now.State.Open is null ? new(Name(step.Id), Waited(now, step.Id) ?? (now.State.StepSince.Time + step.After)) : null;
+            // While it waits for its time, a watch may be asked.
+            return now.State.Open?.Step != step.Id ? new(Name(step.Id), Waited(now, step.Id) ?? (now.State.StepSince.Time + step.After)) : null;
         }
 
         return now.Setting.Flow.Watches

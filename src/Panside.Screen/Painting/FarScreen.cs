@@ -10,43 +10,68 @@ internal static class FarScreen
 {
     private const char Ink = '#';
     private const int Margin = 1;
+    private const int First = 1;
+    private const int Last = 2;
+    private const int Never = 3;
 
     /// <summary>The rows, exactly as many as the screen is high.</summary>
     public static Frame Of(ScreenPicture picture, Situation now, int width, int height)
     {
         var asked = Asked.Of(now, picture);
         var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width);
-        List<StyledLine> body = [.. Wrapping.Rows(asked.Action, width).Select(row => StyledLine.Of(row, asked.Tone))];
-        foreach (var words in Words(now, asked))
-        {
-            body.AddRange(Large(words, width, asked.Tone is Tone.Danger or Tone.Now ? asked.Tone : Tone.Strong));
-        }
-
         var room = height - 3;
+        var body = Body(asked, [.. Words(now, asked)], width, room);
         var rows = Enumerable.Range(0, int.Max(room, 0)).Select(index => index < body.Count ? body[index] : StyledLine.Empty);
         StyledLine[] all = [TopRow.Of(picture, width), .. rows.Select(row => row.Fit(width)), input, KeyRow.Far(width)];
         return new([.. all.TakeLast(height)], (caret, height - 2), 0);
     }
 
-    /// <summary>What stands in large letters: what to do, then what comes next and how soon.</summary>
-    private static IEnumerable<string> Words(Situation now, Asked asked)
+    /// <summary>
+    /// The action in words, then all in large letters that has room. The countdown is never cut: what comes next is told in small
+    /// letters before it, and then what is asked, which stands in words above.
+    /// </summary>
+    private static List<StyledLine> Body(Asked asked, IReadOnlyList<(string Text, int GivesWay)> words, int width, int room)
+    {
+        var tone = asked.Tone is Tone.Danger or Tone.Now ? asked.Tone : Tone.Strong;
+        List<StyledLine> body = [];
+        for (var small = 0; small <= Last; small++)
+        {
+            body = [.. Wrapping.Rows(asked.Action, width).Select(row => StyledLine.Of(row, asked.Tone))];
+            foreach (var (text, givesWay) in words)
+            {
+                body.AddRange(givesWay <= small ? [StyledLine.Empty, Small(text, tone)] : Large(text, width, tone));
+            }
+
+            if (body.Count <= room)
+            {
+                break;
+            }
+        }
+
+        return body;
+    }
+
+    /// <summary>What stands in large letters: what to do, then what comes next and how soon; each with when it gives way to the rest.</summary>
+    private static IEnumerable<(string Text, int GivesWay)> Words(Situation now, Asked asked)
     {
         if (asked.Tone == Tone.Danger)
         {
-            yield return "danger";
+            yield return ("danger", Never);
         }
 
         if (now.State.Open is { } open)
         {
-            yield return Dues.Name(open.Step);
+            yield return (Dues.Name(open.Step), Last);
         }
 
         if (now.State.Now is { } at && !TopRow.IsEmergency(now.State, now.Setting) && Dues.Soonest(now) is { } due)
         {
-            yield return now.State.Open is null ? due.What : "then " + due.What;
-            yield return Times.Until(at.Time, due.At);
+            yield return (now.State.Open is null ? due.What : "then " + due.What, First);
+            yield return (Times.Until(at.Time, due.At), Never);
         }
     }
+
+    private static StyledLine Small(string text, Tone tone) => StyledLine.Of(new string(' ', Margin) + text, tone);
 
     /// <summary>A text in large letters, in as many lines as its words need; in small ones where even a word is too wide.</summary>
     private static IEnumerable<StyledLine> Large(string text, int width, Tone tone)

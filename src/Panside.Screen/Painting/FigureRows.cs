@@ -34,8 +34,8 @@ internal static class FigureRows
         yield return Row("Rate", Figures.Of(now, "rate"), "reckoned", PanelRow.Useful);
         if (Forecasts.One(now, Forecasts.Residual) is { P50: { } likely, P95: { } worst, Unit: var unit })
         {
-            var least = likely < worst ? Times.Number(likely) + ", " : "";
-            yield return PanelRow.Of("Boils away", LabelWidth, $"{least}up to {Amount.Shown(new(worst, unit))}", PanelRow.Deciding);
+            // Never the worst case alone, be it as little as what is likely: O15.
+            yield return PanelRow.Of("Boils away", LabelWidth, $"{Times.Number(likely)}, up to {Amount.Shown(new(worst, unit))}", PanelRow.Deciding);
             foreach (var came in ReplaySight.Row(replay, Forecasts.Residual, LabelWidth))
             {
                 yield return came;

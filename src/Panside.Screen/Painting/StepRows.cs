@@ -52,6 +52,12 @@ internal static class StepRows
             return Dues.Soonest(now)?.What ?? (now.Unmet.Count == 0 ? "leaving" : "what you see");
         }
 
+        if (state.Open is { } open && open.Step != state.Step)
+        {
+            // A watch is asked while the step waits for its time.
+            return Dues.Name(state.Step);
+        }
+
         string? By(string step, string trigger) => setting.Machine.Next(step, trigger, state.ReturnTo, fact => Facts.Holds(now, fact));
 
         // A critical step is not skipped: there the answer leads on.

@@ -34,7 +34,7 @@ internal static class TimerRows
 
         if (Dues.Next(now) is { } due)
         {
-            yield return Row("To read", $"{due.Name} {Times.To(at.Time, due.At)}", PanelRow.Useful);
+            yield return Row(due.Verb.Length > 0 ? "To read" : "To do", $"{due.Name} {Times.To(at.Time, due.At)}", PanelRow.Useful);
         }
 
         foreach (var row in isCalm ? Forecast(now, replay) : [])

@@ -15,26 +15,7 @@ internal static class CommandLine
         CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
         try
         {
-            var plain = new Option<bool>("--plain") { Description = "The home screen as lines of text." };
-            var home = new Option<string?>("--home") { Description = "Where rigs, flows and sessions live.", HelpName = "FOLDER" };
-            var root = new RootCommand("Stands beside a small maple sap boiler, from lighting the fire to leaving the pan safe.")
-            {
-                BoilCommand.Create(),
-                PracticeCommand.Create(),
-                CheckCommand.Create(),
-                ReplayCommand.Create(),
-                ReportCommand.Create(),
-                SeasonCommand.Create(),
-                ImportCommand.Create(),
-                PlanCommand.Create(),
-                ReckonCommand.Create(),
-                RigCommand.Create(),
-                plain,
-                home,
-            };
-            var looks = new LookOptions().AddTo(root);
-            root.SetAction(given => HomeCommand.Run(given.GetValue(home), given.GetValue(plain), looks.Read(given)));
-            var parsed = root.Parse(args);
+            var parsed = Root().Parse(args);
             if (parsed.Errors.Count > 0)
             {
                 foreach (var error in parsed.Errors)
@@ -72,5 +53,32 @@ internal static class CommandLine
             Console.Error.WriteLine($"A fault of ours. Please report it with {CrashFile.Write(fault)}. The session's record is whole: 'panside boil --journal FILE' goes on.");
             return ExitStatus.OurFault;
         }
+    }
+
+    /// <summary>All commands with their options.</summary>
+    public static RootCommand Root()
+    {
+        var plain = new Option<bool>("--plain") { Description = "The home screen as lines of text." };
+        var home = new Option<string?>("--home") { Description = "Where rigs, flows and sessions live.", HelpName = "FOLDER" };
+        var root = new RootCommand("Stands beside a small maple sap boiler, from lighting the fire to leaving the pan safe.")
+        {
+            BoilCommand.Create(),
+            PracticeCommand.Create(),
+            CheckCommand.Create(),
+            ReplayCommand.Create(),
+            ReportCommand.Create(),
+            SeasonCommand.Create(),
+            ImportCommand.Create(),
+            PlanCommand.Create(),
+            ReckonCommand.Create(),
+            RigCommand.Create(),
+            CompletionCommand.Create(),
+            plain,
+            home,
+        };
+        var looks = new LookOptions().AddTo(root);
+        root.SetAction(given => HomeCommand.Run(given.GetValue(home), given.GetValue(plain), looks.Read(given)));
+        ExamplesFirst.AddTo(root);
+        return root;
     }
 }

@@ -17,4 +17,14 @@ internal static class ExitStatus
 
     /// <summary>Interrupted.</summary>
     public const int Interrupted = 130;
+
+    /// <summary>Each with its meaning, as the help tells it.</summary>
+    public static IReadOnlyList<(int Code, string Means)> All { get; } =
+    [
+        (Done, "done"),
+        (Wrong, "what was checked is wrong, or a boil ended unsafe"),
+        (Unusable, "arguments or files that cannot be used; nothing was done"),
+        (OurFault, "a fault of ours; the record is whole"),
+        (Interrupted, "interrupted; a boil can be gone on with"),
+    ];
 }

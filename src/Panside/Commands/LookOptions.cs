@@ -31,6 +31,7 @@ internal sealed class LookOptions
     /// <summary>Adds them to a command.</summary>
     public LookOptions AddTo(Command command)
     {
+        _theme.CompletionSources.Add([.. Themes.Keys]);
         command.Options.Add(_ascii);
         command.Options.Add(_theme);
         return this;

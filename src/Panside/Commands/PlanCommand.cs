@@ -12,7 +12,7 @@ internal static class PlanCommand
     /// <summary>The command with its options.</summary>
     public static Command Create()
     {
-        var command = new Command("plan", "Before lighting: syrup, hours, wood, when to light, when the last charge goes in. Like: panside plan --sap '60 gal' --end '9 pm'");
+        var command = new Command("plan", "Before lighting: syrup, hours, wood, when to light, when the last charge goes in.");
         (Input Input, Option<string?> Option)[] inputs = [.. PlanTable.Inputs.Select(input => (input, Of(input.Option, input.What + PlanTable.Without(input), input.Example)))];
         var lit = Of("--lit", "the time of lighting, when it is settled", "13:00");
         var end = Of("--end", "the time by which the boil is to be still", "'9 pm'");

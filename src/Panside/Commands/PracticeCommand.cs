@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Completions;
 using Panside.Assurance;
 using Panside.Faces;
 using Panside.Journal;
@@ -23,6 +24,7 @@ internal static class PracticeCommand
     {
         var speed = new Option<double>("--speed") { Description = "Times real time, 1 to 60.", DefaultValueFactory = _ => 1, HelpName = "N" };
         var scenario = new Option<string>("--scenario") { Description = "A built-in scenario, as --list shows them, or a scenario file.", DefaultValueFactory = _ => Scenario.ColdStart.Name, HelpName = "NAME|FILE" };
+        scenario.CompletionSources.Add(_ => ScenarioLibrary.All.Select(one => new CompletionItem(one.Name)));
         var list = new Option<bool>("--list") { Description = "Shows the built-in scenarios." };
         var refresher = new Option<bool>(RefresherOffer.RefresherOption) { Description = "Ten minutes before the season: from shortly before the last charge to leaving, with the few checks that matter; 10 times real time unless said." };
         var paused = new Option<bool>("--paused") { Description = "Time stands still at first; 'go' lets it run." };

@@ -8,7 +8,8 @@ internal static class ReckonHelp
     /// <summary>All calculations, in groups.</summary>
     public static string List()
     {
-        var text = new StringBuilder("panside reckon NAME [inputs]: one calculation.\n");
+        var first = Calculations.All.First();
+        var text = new StringBuilder($"panside reckon NAME [inputs]: one calculation.\n\nExample:\n  panside reckon {first.Name} {first.Example}\n");
         foreach (var group in Calculations.Groups)
         {
             text.Append('\n').Append(group.Title).Append('\n');

@@ -25,6 +25,19 @@ public class ConversationTests
     }
 
     [Fact]
+    public void O7_a_practised_hand_is_asked_without_reasons_and_why_still_tells_them()
+    {
+        var practised = Conversation.AtSteadyBoil(Guidance.Practised);
+        practised.After(30);
+        Assert.All(practised.All.OfType<PromptLine>(), line => Assert.Null(line.Prompt.Because));
+        practised.Say("why");
+        Assert.NotEmpty(practised.Only<ToldLine>().Text);
+        var beginner = Conversation.AtSteadyBoil();
+        beginner.After(30);
+        Assert.All(beginner.All.OfType<PromptLine>(), line => Assert.NotEmpty(line.Prompt.Because!));
+    }
+
+    [Fact]
     public void Time_never_goes_back()
     {
         var boil = new Conversation();

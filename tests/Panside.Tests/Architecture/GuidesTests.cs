@@ -50,6 +50,31 @@ public partial class GuidesTests
     [InlineData("R10")]
     public void Every_rule_of_the_record_is_named_by_a_test(string rule) => Every_safety_rule_is_named_by_a_test(rule);
 
+    /// <summary>T1 to T15 and O1 to O18: each has a row, and every test that a row names is there.</summary>
+    [Fact]
+    public void Every_rule_of_the_screen_has_a_row_in_its_table_and_the_tests_named_there_exist()
+    {
+        var table = RepositoryFiles.Read("docs", "screen.md").Split("## Rules and their tests")[1].Split("\n## ")[0];
+        var rows = RuleRow().Matches(table).ToDictionary(row => row.Groups["rule"].Value, row => row.Value);
+        Assert.Equal(
+            Enumerable.Range(1, 15).Select(number => $"T{number}").Concat(Enumerable.Range(1, 18).Select(number => $"O{number}")).Order(), rows.Keys.Order());
+        var sources = Directory.EnumerateFiles(Path.Combine(RepositoryFiles.Root, "tests"), "*Tests.cs", SearchOption.AllDirectories)
+            .ToLookup(path => Path.GetFileNameWithoutExtension(path)!, File.ReadAllText);
+        foreach (var (rule, row) in rows)
+        {
+            var named = NamedTest().Matches(row);
+            Assert.True(named.Count > 0 || row.Contains("| measured above |", StringComparison.Ordinal), row);
+            Assert.All(named, test => Assert.True(
+                sources[test.Groups["class"].Value].Any(source => source.Contains($"public void {test.Groups["start"].Value}", StringComparison.Ordinal)), $"{rule}: {test.Value}"));
+        }
+    }
+
+    [GeneratedRegex(@"^\| (?<rule>[TO]\d+) .*$", RegexOptions.Multiline)]
+    private static partial Regex RuleRow();
+
+    [GeneratedRegex(@"`(?<class>\w+Tests)(\.(?<start>\w+?_)…)?`")]
+    private static partial Regex NamedTest();
+
     [GeneratedRegex(@"`(?<path>(?:src|tests|flows|docs|demo-sessions|\.ci)/[\w./\-*]+)`")]
     private static partial Regex NamedPath();
 }

@@ -8,7 +8,7 @@ public sealed class PainterTests
     private static readonly string[] Typed = ["", "tank 22 1/2", "note 糖蜜 ½ in, sève troublée", "👩‍🌾 " + new string('x', 300)];
 
     [Fact]
-    public void Ten_thousand_sizes_are_painted_without_fault_and_within_their_bounds()
+    public void T4_ten_thousand_sizes_are_painted_without_fault_and_within_their_bounds()
     {
         var random = new Random(20310308);
         var pictures = Evening.Scenes.Keys.Select(scene => Played.Scene(scene).Picture).ToArray();
@@ -28,7 +28,7 @@ public sealed class PainterTests
     }
 
     [Fact]
-    public void Any_size_of_a_living_screen_is_drawn_and_the_old_one_comes_back()
+    public void T4_any_size_of_a_living_screen_is_drawn_and_the_old_one_comes_back()
     {
         var random = new Random(20310309);
         using var stage = Stage.At("steady-boil");
@@ -44,14 +44,14 @@ public sealed class PainterTests
     }
 
     [Fact]
-    public void A_screen_of_one_column_and_one_row_is_drawn()
+    public void T4_a_screen_of_one_column_and_one_row_is_drawn()
     {
         using var stage = Stage.At("emergency", 1, 1);
         Assert.Equal("!", stage.Text);
     }
 
     [Fact]
-    public void A_small_screen_keeps_what_to_do_and_the_input_line()
+    public void T4_a_small_screen_keeps_what_to_do_and_the_input_line()
     {
         using var stage = Stage.At("emergency", 40, 3);
         stage.Letters("dry");
@@ -62,7 +62,7 @@ public sealed class PainterTests
     [Theory]
     [InlineData("dry-pan")]
     [InlineData("draw-off")]
-    public void The_least_full_screen_shows_action_hint_input_and_the_figures_that_decide(string scene)
+    public void T4_the_least_full_screen_shows_action_hint_input_and_the_figures_that_decide(string scene)
     {
         var text = Painter.Paint(Played.Scene(scene).Picture, Painter.LeastWidth, Painter.LeastHeight).ToString();
         Assert.Contains("| Tank ", text);

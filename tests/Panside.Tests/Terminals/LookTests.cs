@@ -23,4 +23,30 @@ public class LookTests
         // A ground of its own, and not the terminal's.
         Assert.Matches("\\e\\[([0-9;]*;)?40m", terminal.Colored);
     }
+
+    [Fact]
+    public void T9_no_color_leaves_the_terminals_own_colors_whatever_theme_is_named()
+    {
+        Assert.SkipUnless(Tmux.IsThere, "tmux is not installed");
+        using var scratch = new Scratch();
+        using var terminal = new Tmux(80, 24, $"NO_COLOR=1 {Boil(scratch)} --theme dark; sleep 60");
+        terminal.Wait(() => terminal.Screen.Contains("F9 EMERGENCY", StringComparison.Ordinal), "the screen");
+        terminal.Press("F9");
+        terminal.Wait(() => terminal.Screen.Contains("!!! DANGER:", StringComparison.Ordinal), "the emergency");
+        Assert.DoesNotMatch("\\e\\[([0-9;]*;)?(3[0-7]|4[0-7]|9[0-7]|10[0-7]|[34]8;)[0-9;]*m", terminal.Colored);
+    }
+
+    [Theory]
+    [InlineData("TERM=dumb", "")]
+    [InlineData("", " | cat")]
+    public void T9_a_dumb_terminal_or_none_gets_the_plain_face(string environment, string into)
+    {
+        Assert.SkipUnless(Tmux.IsThere, "tmux is not installed");
+        using var scratch = new Scratch();
+        using var terminal = new Tmux(80, 24, $"{environment} {Boil(scratch)}{into}; sleep 60");
+        terminal.Wait(() => terminal.Screen.Contains("> Has this rig been boiled", StringComparison.Ordinal), "the first question");
+        Assert.DoesNotContain("F9 EMERGENCY", terminal.Screen);
+    }
+
+    private static string Boil(Scratch scratch) => $"'{Path.Combine(AppContext.BaseDirectory, "panside")}' boil --home '{scratch.Folder}'";
 }

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 
 namespace Panside.Tests.Terminals;
 
@@ -13,29 +14,38 @@ internal sealed class Tmux : IDisposable
     }
 
     /// <summary>Whether tmux is there; <c>.ci/run</c> installs it.</summary>
-    public static bool IsThere { get; } =
-        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(':').Any(folder => File.Exists(Path.Combine(folder, "tmux")));
+    public static bool IsThere { get; } = Has("tmux");
+
+    /// <summary>Whether a program is there.</summary>
+    public static bool Has(string program) =>
+        (Environment.GetEnvironmentVariable("PATH") ?? "").Split(':').Any(folder => File.Exists(Path.Combine(folder, program)));
 
     public string Screen => Run("capture-pane", "-p", "-t", "boil");
 
     /// <summary>With its colors.</summary>
     public string Colored => Run("capture-pane", "-e", "-p", "-t", "boil");
 
+    public void Letters(string text) => Run("send-keys", "-t", "boil", "-l", text);
+
     public void Type(string text)
     {
-        Run("send-keys", "-t", "boil", "-l", text);
+        Letters(text);
         Run("send-keys", "-t", "boil", "Enter");
     }
 
     public void Press(string key) => Run("send-keys", "-t", "boil", key);
 
+    /// <summary>The program that the shell in this terminal runs.</summary>
+    public int Child =>
+        int.Parse(Output("ps", "-o", "pid=", "--ppid", Run("display-message", "-p", "-t", "boil", "#{pane_pid}").Trim()), CultureInfo.InvariantCulture);
+
     /// <summary>Sends a signal to the program that the shell in this terminal runs, and to no other.</summary>
-    public void Signal(string name)
-    {
-        var shell = Run("display-message", "-p", "-t", "boil", "#{pane_pid}").Trim();
-        var child = Output("ps", "-o", "pid=", "--ppid", shell).Trim();
-        Output("kill", "-" + name, child);
-    }
+    public void Signal(string name) => Output("kill", "-" + name, Child.ToString(CultureInfo.InvariantCulture));
+
+    /// <summary>Hangs up: the terminal is gone.</summary>
+    public void HangUp() => Run("kill-session", "-t", "boil");
+
+    public void Resize(int columns, int rows) => Run("resize-window", "-t", "boil", "-x", $"{columns}", "-y", $"{rows}");
 
     public void Dispose() => Run("kill-server");
 

@@ -48,6 +48,38 @@ public sealed class ToldTests
         });
 
     [Fact]
+    public void O1_an_alarm_says_what_to_do_why_and_how_soon() => Assert.All(Alarms.DistinctBy(advice => advice.Text), advice =>
+    {
+        // Somebody must act: what only tells, or lets one go, is none.
+        Assert.False(advice.Action is "stay" or "clear-to-leave", advice.Text);
+        Assert.InRange(ReadingGrade.WordsIn(advice.Text), 2, FlowWording.EmergencyWords);
+        Assert.InRange(ReadingGrade.WordsIn(advice.Because), 2, FlowWording.ReasonWords);
+        Assert.Contains(LinesOfText.Mark(advice.Urgency), (string[])["!!! DANGER:", "!! NOW:"]);
+    });
+
+    [Fact]
+    public void O8_every_prompt_shows_its_unit_its_range_and_the_last_value_with_its_age()
+    {
+        var prompts = Told.OfType<PromptLine>().Select(line => line.Prompt).Where(prompt => ReadingName.FromCode(prompt.Ask) is not null).ToList();
+        Assert.All(prompts, prompt =>
+        {
+            Assert.True(prompt is { Unit: not null, Low: not null, High: not null } && prompt.Low < prompt.High, prompt.Step);
+            Assert.Equal(prompt.Last is null, prompt.LastMinutes is null);
+            Assert.Matches(@"^  \[usually \S+ to \S+ \S+" + (prompt.Last is null ? "" : @"; last \S+ \S+, .+ ago") + @"\]$", LinesOfText.Hint(prompt));
+        });
+        Assert.InRange(prompts.Count(prompt => prompt.Last is not null), 50, 100_000);
+    }
+
+    [Fact]
+    public void O15_no_text_tells_a_worst_case_alone()
+    {
+        var bounded = Told.OfType<ToldLine>().Select(line => line.Text).Concat(Told.OfType<AdviceLine>().Select(line => line.Advice.Because))
+            .Where(text => text.Contains("at the latest", StringComparison.Ordinal) || text.Contains("at the soonest", StringComparison.Ordinal)).Distinct().ToList();
+        Assert.InRange(bounded.Count, 5, 10_000);
+        Assert.All(bounded, text => Assert.Contains("about ", text, StringComparison.OrdinalIgnoreCase));
+    }
+
+    [Fact]
     public void O18_alarms_are_of_grade_6_at_the_most() =>
         Assert.InRange(ReadingGrade.Of(Alarms.SelectMany(advice => (string[])[advice.Text, advice.Because]).Distinct()).Value, -5, 6);
 
