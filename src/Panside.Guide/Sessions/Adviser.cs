@@ -19,7 +19,7 @@ internal sealed class Adviser(Setting setting)
             var holds = (rule.Phases.Count == 0 || rule.Phases.Contains(phase)) && rule.When.All(turn.Holds);
             var given = turn.State.Advised.TryGetValue(rule.Id, out var last);
             var age = given ? turn.State.Now!.Value.Time - last.Time : TimeSpan.MaxValue;
-            if (holds && (!given || age >= rule.Again))
+            if (holds && (!given || age >= rule.Again) && !IsJustSaid(turn, rule))
             {
                 Give(turn, rule);
             }
@@ -41,6 +41,11 @@ internal sealed class Adviser(Setting setting)
             }
         }
     }
+
+    /// <summary>Whether the same words were given a moment ago for another reason: what they ask may well be under way.</summary>
+    private bool IsJustSaid(Turn turn, AdviceRule rule) => setting.Flow.Advices.Any(other =>
+        other.Id != rule.Id && other.Text == rule.Text
+        && turn.State.Advised.TryGetValue(other.Id, out var last) && turn.State.Now!.Value.Time - last.Time < Quiet);
 
     private static void Give(Turn turn, AdviceRule rule)
     {
