@@ -70,6 +70,11 @@ public partial class AnswersTests
 
     [Theory]
     [MemberData(nameof(Shipped))]
+    public void O10_the_list_before_lighting_ends_by_saying_so(string file) =>
+        Assert.All(Read(file).Steps.Values.Where(step => step.Advise == "light-fire"), step => Assert.StartsWith("The list is complete.", step.Because, StringComparison.Ordinal));
+
+    [Theory]
+    [MemberData(nameof(Shipped))]
     public void O11_what_is_timed_says_what_to_do_where_it_was_missed(string file)
     {
         var flow = Read(file);
