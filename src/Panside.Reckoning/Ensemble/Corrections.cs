@@ -11,6 +11,9 @@ internal static class Corrections
 
     private const double StillOffset = 4;
 
+    /// <summary>What a young fire will give is spread more evenly than the members, which lie thick around their middle.</summary>
+    private const double YoungBend = 0.87;
+
     /// <summary>
     /// How much wider the time to a draw is told on a rig that was learned. No source, calibrated on rigs whose fire is a quarter off
     /// their file, whose gradient runs otherwise too; on a rig that is like its file the band is too wide by as much.
@@ -20,8 +23,8 @@ internal static class Corrections
     /// <summary>Of the rate at the usual firing. A young fire's brick and stack take more than the members say.</summary>
     public static Correction OfRate(FireStage stage, bool forcedDraft) => (stage, forcedDraft) switch
     {
-        (FireStage.Warming, false) => new(-0.295, 1.12, 1.22),
-        (FireStage.Warming, true) => new(-0.065, 0.45, 0.46),
+        (FireStage.Warming, false) => new(-0.33, 1.03, 1.07, Bend: YoungBend),
+        (FireStage.Warming, true) => new(-0.07, 0.4, 0.405, Bend: YoungBend),
         (FireStage.Fired, false) => new(-0.01, 1, 1),
         (FireStage.Fired, true) => new(-0.03, 0.9, 0.86),
         _ => Correction.None,
@@ -46,9 +49,9 @@ internal static class Corrections
         (FireStage.Warming, true) => new(-0.08, 0.67, 0.7),
         (FireStage.Fired, false) => new(0.02, 0.85, 0.83),
         (FireStage.Fired, true) => new(-0.02, 0.95, 0.89),
-        (FireStage.Dying, false) => new(-0.11, 0.88, 0.78),
-        (FireStage.Still, false) => new(0.01, 0.82, 0.88),
-        (FireStage.Still, true) => new(0.06, 0.64, 0.64),
+        (FireStage.Dying, false) => new(-0.11, 0.9, 0.8),
+        (FireStage.Still, false) => new(0.01, 0.85, 0.91),
+        (FireStage.Still, true) => new(0.06, 0.66, 0.66),
         _ => Correction.None,
     };
 
