@@ -13,6 +13,7 @@ internal sealed class Desk(ITalk talk)
     private int _page = 1;
     private bool _isFinished;
     private bool _isFar;
+    private bool _hasChosen;
     private Completion? _completion;
 
     /// <summary>Whether the screen is to be left.</summary>
@@ -45,7 +46,10 @@ internal sealed class Desk(ITalk talk)
             return;
         }
 
-        if (Answered(key) || Scrolled(key))
+        // Who ends a digit that has acted already with Enter does not mean the next page's first choice.
+        var isEndOfDigit = _hasChosen && key == Key.Enter && _input.Text.Length == 0;
+        _hasChosen = false;
+        if (isEndOfDigit || Answered(key) || Scrolled(key))
         {
             return;
         }
@@ -55,8 +59,9 @@ internal sealed class Desk(ITalk talk)
             // Not any key: what is typed ahead would wipe the outcome away unread.
             _isFinished = key == Key.Enter;
         }
-        else if (Of(key) is { } wordKey)
+        else if (Of(key) is { } wordKey && (Typed(key) is null || _input.Text.Length == 0))
         {
+            _hasChosen = Typed(key) is not null;
             Say(wordKey.Word);
         }
         else if (key == Key.Enter)

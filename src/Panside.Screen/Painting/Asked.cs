@@ -104,7 +104,7 @@ internal sealed record Asked(
             return new(Columns.Clean(advice[0]), Tone.Strong, [.. advice.Skip(1).Select(Columns.Clean)], ("  " + next).TrimEnd(), Said: Columns.Clean(advice[0]));
         }
 
-        var calm = Standing.Alarm(now) is null ? "Nothing to do just now. " : "";
+        var calm = Standing.Alarm(now) is not null ? "" : TopRow.IsEmergency(now.State, now.Setting) ? "Stay at the pan. " : "Nothing to do just now. ";
         return new((calm + next).TrimEnd(), Tone.Plain, [], "  [a reading, something done or seen; 'help' for the words]");
     }
 }

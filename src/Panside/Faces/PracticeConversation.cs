@@ -197,7 +197,7 @@ internal sealed class PracticeConversation : IConversation, IDisposable
         }
 
         _clock?.Set(at);
-        var stopped = at < until ? $" The rest of {Amount.Minutes(minutes)} waits." : "";
+        var stopped = at < until ? " Stopped for this:" : "";
         return [Told(Moment.Of(at), $"{at:HH:mm} now, {Amount.Minutes((at - from.Time).TotalMinutes)} later.{stopped}"), .. told];
     }
 

@@ -169,7 +169,7 @@ public class ConversationTests
         boil.Say("3/4");
         Assert.Equal("pan-refill", boil.Open!.Step);
         boil.Say("1 1/2");
-        Assert.Equal("float-works", boil.Open!.Step);
+        Assert.Equal("tank-valve", boil.Open!.Step);
     }
 
     [Fact]

@@ -60,7 +60,7 @@ public sealed partial class EverySizeTests
         stage.Wait(3);
         Assert.Matches(@"\| To do +spread coals 5 min", stage.Text);
         stage.Wait(5);
-        Assert.Contains("\n* Rake the coals level over the grates with a long rake.", stage.Text);
+        Assert.Contains("\n* Rake the coals level over the grates with a long rake; say yes.", stage.Text);
         Assert.Matches(@"\| Now +spread coals", stage.Text);
 
         // Nobody did it: the flow goes on, and says so where it is asked what was left out.
