@@ -1,3 +1,4 @@
+using Panside.Guide.Advice;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Sessions;
@@ -57,7 +58,14 @@ public sealed class Believable(Setting setting)
     private Doubt? Tank(SessionState state, Reading reading)
     {
         var now = Units.Volume(reading.Measure);
-        if (!(state.Rigs.IsFar(now) || _unexpected.IsFar(state, reading)) || state.Last(ReadingName.TankVolume) is not { } last || state.Rig.Tank is not { } likely)
+        if (state.Last(ReadingName.TankVolume) is not { } last || state.Rig.Tank is not { } likely)
+        {
+            return null;
+        }
+
+        // No member floods before it is told.
+        var speakMembers = now > likely || !new Situation(setting, state).MayBeFlooding;
+        if (!(_unexpected.IsFar(state, reading) || (speakMembers && state.Rigs.IsFar(now))))
         {
             return null;
         }

@@ -49,12 +49,21 @@ public sealed class Expected(Setting setting)
         _ => new(StandardAtmosphere.PressureAt(setting.Rig.Altitude).Kilopascals, 0.7),
     };
 
-    /// <summary>Before the fire sap goes in as it comes, and nobody tells of each pail.</summary>
-    private static Expectation? Tank(SessionState state)
+    /// <summary>
+    /// Before the fire sap goes in as it comes, and nobody tells of each pail. Once no more wood goes in the pan is flooded out of the
+    /// tank, and that is told when it is done: meanwhile the tank may hold less by as much.
+    /// </summary>
+    private Expectation? Tank(SessionState state)
     {
         var isRefilledSince = state.Last(DeedName.RefillTank) is { Value: null } told
             && !(state.Last(ReadingName.TankVolume)?.At.Time > told.At.Time);
-        return IsLit(state) && !isRefilledSince && state.Rigs.ExpectedTank is var (mean, deviation) ? new(mean, deviation) : null;
+        if (!IsLit(state) || isRefilledSince || state.Rigs.ExpectedTank is not var (mean, deviation))
+        {
+            return null;
+        }
+
+        var flood = new Situation(setting, state).MayBeFlooding ? (setting.Rig.PanArea * (setting.Rig.FloodDepth - setting.Rig.RunDepth)).Liters : 0;
+        return new(mean, deviation) { Below = With(deviation, flood / 2) };
     }
 
     /// <summary>
