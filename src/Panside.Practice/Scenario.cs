@@ -51,7 +51,7 @@ public sealed record Scenario(string Name, string Summary, double TankLiters, do
 
     /// <summary>A whole boil from a cold pan that still holds the last boil's half-done sap, with a draw or two.</summary>
     public static readonly Scenario ColdStart = new(
-        "cold-start", "a whole boil from a cold pan with last time's half-boiled sap in it; some 24 gal in the tank of a 2 ft by 4 ft rig", 122, 18, 1.2);
+        "cold-start", "a whole boil from a cold pan, some 24 gal of sap in the tank", 122, 18, 1.2);
 
     /// <summary>A whole boil from raw sap: sweetening without a draw.</summary>
     public static readonly Scenario RawSap = new(

@@ -22,7 +22,7 @@ internal static class AheadChart
         var last = ahead.Max(one => one.Latest);
         var span = double.Max(double.Ceiling(last / StepMinutes) * StepMinutes, StepMinutes);
         int Column(double minutes) => int.Clamp((int)double.Round(minutes / span * (axis - 1)), 0, axis - 1);
-        var rows = new List<PanelRow> { new("Ahead: O likely, --- 9 times in 10", PanelRow.Gap, Tone.Strong) };
+        var rows = new List<PanelRow> { new("Ahead: O likely, --- 9 in 10", PanelRow.Gap, Tone.Strong) };
         foreach (var (name, soonest, likely, latest) in ahead)
         {
             var line = new char[axis];

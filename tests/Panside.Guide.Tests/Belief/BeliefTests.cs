@@ -53,6 +53,23 @@ public class BeliefTests
         Assert.False(ReferenceEquals(before.Readings, boil.State.Readings) && ReferenceEquals(before.Deeds, boil.State.Deeds));
     }
 
+    [Theory]
+    [InlineData(false, true)]
+    [InlineData(true, false)]
+    public void A_tank_that_falls_by_what_a_flood_takes_is_doubted_only_while_wood_goes_in(bool held, bool doubted)
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 20);
+        boil.Say("tank 17");
+        if (held)
+        {
+            boil.Say("shutdown", "yes");
+        }
+
+        boil.After(3);
+        boil.Say("tank 11.5");
+        Assert.Equal(doubted, boil.State.Doubted is not null);
+    }
+
     [Fact]
     public void Nine_gallons_gone_in_four_minutes_are_questioned()
     {

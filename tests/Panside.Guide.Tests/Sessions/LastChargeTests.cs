@@ -199,4 +199,25 @@ public class LastChargeTests
         Assert.DoesNotContain(boil.All.OfType<AdviceLine>().SkipWhile(line => line.Advice.Action != "hold-wood"), line => line.Advice.Action == "add-wood");
         Assert.Contains("hold-wood", boil.State.Skipped);
     }
+
+    [Theory]
+    [InlineData("tank 2", "flood-pan")]
+    [InlineData("tank 15", "fire-again")]
+    public void Sap_that_comes_into_a_flood_has_the_tank_read_before_it_is_fired_on(string read, string step)
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 8);
+        boil.Say("shutdown", "yes", "yes", "yes");
+        boil.After(10);
+        boil.Say("raked", "yes");
+        Assert.Equal("flood-pan", boil.State.Step);
+        boil.Say("refill 12 gal");
+        Assert.Equal("tank-again", boil.State.Step);
+        boil.Say(read);
+        if (boil.State.Doubted is not null)
+        {
+            boil.Say("yes");
+        }
+
+        Assert.Equal(step, boil.State.Step);
+    }
 }
