@@ -63,9 +63,9 @@ public sealed class Believable(Setting setting)
             return null;
         }
 
-        // No member floods before it is told.
-        var speakMembers = now > likely || !new Situation(setting, state).MayBeFlooding;
-        if (!(_unexpected.IsFar(state, reading) || (speakMembers && state.Rigs.IsFar(now))))
+        // No member floods before it is told, so a tank that falls meanwhile is not held against them.
+        var isMembersToo = now > likely || !new Situation(setting, state).MayBeFlooding;
+        if (!_unexpected.IsFar(state, reading) && !(isMembersToo && state.Rigs.IsFar(now)))
         {
             return null;
         }

@@ -200,6 +200,18 @@ public class LastChargeTests
         Assert.Contains("hold-wood", boil.State.Skipped);
     }
 
+    [Fact]
+    public void Coals_that_are_spent_are_not_to_be_raked()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 8);
+        boil.Say("shutdown", "yes", "yes", "yes");
+        Assert.Equal("spread-coals", boil.State.Step);
+        boil.Say("coals deep");
+        Assert.Equal("spread-coals", boil.State.Step);
+        boil.Say("coals spent");
+        Assert.Equal("keep-fed", boil.State.Step);
+    }
+
     [Theory]
     [InlineData("tank 2", "flood-pan")]
     [InlineData("tank 15", "fire-again")]

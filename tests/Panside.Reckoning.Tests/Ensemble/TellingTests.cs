@@ -193,4 +193,16 @@ public class TellingTests
         off + BoilingPointElevation.Of(SugarContent.FromBrix(double.Clamp(100 * fraction, 0, 84)), Tellings.Air).Celsius)];
 
     private static double Deviation(double[] values) => double.Sqrt(Assimilation.Moments(values).Variance);
+
+    [Fact]
+    public void A_flood_that_the_tank_cannot_feed_is_told_as_less_deep_and_less_known()
+    {
+        (double Mean, double Deviation) Flooded(double gallons) => EnsembleRig.AtLastCharge(forced: true)
+            .TankRead(Volume.FromUsGallons(gallons)).DepthRead(Length.FromInches(1.5), lit: true).Flooded().ExpectedDepth;
+        var (full, few) = (Flooded(12), Flooded(1));
+        var flood = Length.FromInches(2.5).Meters;
+        Assert.Equal(flood, full.Mean, 0.002);
+        Assert.InRange(few.Mean, Length.FromInches(1.6).Meters, Length.FromInches(2.4).Meters);
+        Assert.True(few.Deviation > 2 * full.Deviation);
+    }
 }

@@ -64,7 +64,7 @@ public sealed class EmergencyKeyTests
     [InlineData("float")]
     [InlineData("chimney")]
     [InlineData("stack")]
-    [InlineData("burn")]
+    [InlineData("hurt")]
     [InlineData("away")]
     public void O14_each_emergency_says_what_to_do_in_27_words_at_the_most(string which)
     {

@@ -73,6 +73,34 @@ public sealed class HomeTests
     }
 
     [Fact]
+    public void An_enter_after_a_digit_chooses_nothing_more_and_a_digit_in_a_word_is_a_letter()
+    {
+        var asking = Asking(null, "north shed");
+        using var stage = new Stage(talk: new AskingTalk(asking));
+        stage.Press((Key)'2');
+        Assert.Contains("PRACTISE", stage.Text, StringComparison.Ordinal);
+        stage.Press(Key.Enter);
+        Assert.Null(asking.With);
+        stage.Press(Key.X);
+        stage.Press((Key)'2');
+        Assert.Null(asking.With);
+        Assert.Contains("You: x2", stage.Text, StringComparison.Ordinal);
+        stage.Press(Key.Backspace);
+        stage.Press(Key.Backspace);
+        stage.Press(Key.Enter);
+        Assert.Equal("refresher", asking.With);
+    }
+
+    [Fact]
+    public void What_each_practice_is_stands_whole_at_80_columns()
+    {
+        using var stage = new Stage(80, 24, talk: new AskingTalk(Asking(null, "north shed")));
+        stage.Press((Key)'2');
+        Assert.Contains("1  refresher", stage.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("...", stage.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void S2_the_emergency_is_one_key_away_from_every_page()
     {
         foreach (var before in new string?[] { null, "practise", "replay" })
