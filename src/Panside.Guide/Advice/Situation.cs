@@ -143,8 +143,8 @@ public sealed class Situation
     /// <summary>Whether the operator has said that no more wood goes in.</summary>
     public bool IsHeld => State.Marks.Contains("wood-held");
 
-    /// <summary>Whether sap may be going from the tank into the pan for the flood, which is told when it is done.</summary>
-    public bool MayBeFlooding => IsHeld && !State.Deeds.ContainsKey(DeedName.FloodPan);
+    /// <summary>Whether sap may be going from the tank into the pan for the flood, which is told when it is done: each shutdown has its own.</summary>
+    public bool MayBeFlooding => IsHeld && !(State.Last(DeedName.FloodPan) is { } told && !(LastWood?.Time >= told.At.Time));
 
     /// <summary>Minutes until the draw point; null where no sugar comes in, nothing boils, or it is more than six hours off.</summary>
     public Band? MinutesToDraw => _toDraw.Value;

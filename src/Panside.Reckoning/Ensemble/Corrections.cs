@@ -23,10 +23,10 @@ internal static class Corrections
     /// <summary>Of the rate at the usual firing. A young fire's brick and stack take more than the members say.</summary>
     public static Correction OfRate(FireStage stage, bool forcedDraft) => (stage, forcedDraft) switch
     {
-        (FireStage.Warming, false) => new(-0.33, 1.03, 1.07, Bend: YoungBend),
-        (FireStage.Warming, true) => new(-0.07, 0.4, 0.405, Bend: YoungBend),
-        (FireStage.Fired, false) => new(-0.01, 1, 1),
-        (FireStage.Fired, true) => new(-0.03, 0.9, 0.86),
+        (FireStage.Warming, false) => new(-0.33, 0.99, 1.03, Bend: YoungBend),
+        (FireStage.Warming, true) => new(-0.07, 0.385, 0.39, Bend: YoungBend),
+        (FireStage.Fired, false) => new(-0.01, 0.97, 0.97),
+        (FireStage.Fired, true) => new(-0.03, 0.875, 0.835),
         _ => Correction.None,
     };
 
@@ -47,11 +47,11 @@ internal static class Corrections
         (FireStage.Kindling, true) => new(-0.03, 0.66, 0.67),
         (FireStage.Warming, false) => new(-0.17, 0.71, 0.72),
         (FireStage.Warming, true) => new(-0.08, 0.67, 0.7),
-        (FireStage.Fired, false) => new(0.02, 0.85, 0.83),
-        (FireStage.Fired, true) => new(-0.02, 0.95, 0.89),
+        (FireStage.Fired, false) => new(0.02, 0.86, 0.845),
+        (FireStage.Fired, true) => new(-0.02, 0.965, 0.9),
         (FireStage.Dying, false) => new(-0.11, 0.9, 0.8),
-        (FireStage.Still, false) => new(0.01, 0.85, 0.91),
-        (FireStage.Still, true) => new(0.06, 0.66, 0.66),
+        (FireStage.Still, false) => new(0.01, 0.865, 0.925),
+        (FireStage.Still, true) => new(0.06, 0.672, 0.672),
         _ => Correction.None,
     };
 

@@ -71,6 +71,20 @@ public class BeliefTests
     }
 
     [Fact]
+    public void The_flood_of_an_earlier_shutdown_does_not_stand_for_the_one_of_the_next()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 12);
+        boil.Say("shutdown", "yes", "flooded", "refill 15 gal");
+        Assert.Equal("fire-again", boil.State.Step);
+        boil.Say("yes", "wood");
+        boil.FireFor(9);
+        boil.Say("depth 1.5", "tank 17", "shutdown", "yes");
+        boil.After(3);
+        boil.Say("tank 11.5");
+        Assert.Null(boil.State.Doubted);
+    }
+
+    [Fact]
     public void Nine_gallons_gone_in_four_minutes_are_questioned()
     {
         var boil = Conversation.AtSteadyBoil(tankGallons: 30);

@@ -1,4 +1,6 @@
+using Panside.Guide.Advice;
 using Panside.Guide.Lines;
+using Panside.Guide.Sessions;
 
 namespace Panside.Guide.Tests.Sessions;
 
@@ -77,6 +79,21 @@ public class DrawOffTests
         Assert.Equal("draw-at-hand", boil.After(3).OfType<PromptLine>().First().Prompt.Step);
         boil.Say("draw 216");
         Assert.Equal("spread-coals", boil.After(6).OfType<PromptLine>().Last().Prompt.Step);
+    }
+
+    /// <summary>Each charge hastens the draw: where both are due, the thermometer comes first.</summary>
+    [Fact]
+    public void A_draw_near_has_the_thermometer_read_before_wood()
+    {
+        var boil = Conversation.AtSteadyBoil(Guidance.Practised);
+        boil.FireFor(54);
+        boil.After(4);
+        boil.Say("depth 1 1/2", "water 210.4", "draw 216");
+        Assert.True(new Situation(boil.Session.Setting, boil.State).MinutesToDraw is { P5: <= 4 }, "no draw is near");
+        boil.After(7);
+        Assert.Equal("draw-close-by", boil.Open!.Step);
+        boil.Say("draw 214.5");
+        Assert.Equal("wood", boil.Open!.Step);
     }
 
     [Fact]

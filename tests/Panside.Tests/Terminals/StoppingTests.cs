@@ -35,7 +35,7 @@ public class StoppingTests
         Assert.SkipUnless(Tmux.IsThere, "tmux is not installed");
         using var scratch = new Scratch();
         using var terminal = Shell(scratch);
-        terminal.Type($"stty -a > '{scratch["before"]}'; {Panside(scratch)}; stty -a > '{scratch["after"]}'; echo came back");
+        terminal.Type($"stty -a > '{scratch["before"]}'; {Panside(scratch)}; stty -a > '{scratch["after"]}'; echo came \"back\"");
         terminal.Wait(() => terminal.Screen.Contains("F9 EMERGENCY", StringComparison.Ordinal), "the screen");
         terminal.Signal(signal);
         terminal.Wait(() => terminal.Screen.Contains("\ncame back", StringComparison.Ordinal), "the shell");
@@ -48,7 +48,7 @@ public class StoppingTests
         Assert.SkipUnless(Tmux.IsThere, "tmux is not installed");
         using var scratch = new Scratch();
         using var terminal = Shell(scratch);
-        terminal.Type($"stty -a > '{scratch["before"]}'; {Panside(scratch)}; stty -a > '{scratch["after"]}'; echo came back");
+        terminal.Type($"stty -a > '{scratch["before"]}'; {Panside(scratch)}; stty -a > '{scratch["after"]}'; echo came \"back\"");
         terminal.Wait(() => terminal.Screen.Contains("F9 EMERGENCY", StringComparison.Ordinal), "the screen");
         terminal.Press("C-c");
         terminal.Wait(() => terminal.Screen.Contains("Leave the session?", StringComparison.Ordinal), "the question");
@@ -65,7 +65,7 @@ public class StoppingTests
         Assert.SkipUnless(Tmux.IsThere, "tmux is not installed");
         using var scratch = new Scratch();
         using var terminal = Shell(scratch);
-        terminal.Type($"stty -a > '{scratch["before"]}'; {Program("panside")} boil --home '{scratch.Folder}' {string.Format(CultureInfo.InvariantCulture, options, scratch.Folder)}; echo status $?; stty -a > '{scratch["after"]}'; echo came back");
+        terminal.Type($"stty -a > '{scratch["before"]}'; {Program("panside")} boil --home '{scratch.Folder}' {string.Format(CultureInfo.InvariantCulture, options, scratch.Folder)}; echo status $?; stty -a > '{scratch["after"]}'; echo came \"back\"");
         terminal.Wait(() => terminal.Screen.Contains("\ncame back", StringComparison.Ordinal), "the shell after " + why);
         Assert.Contains($"status {ExitStatus.Unusable}", terminal.Screen);
         Assert.Equal(File.ReadAllText(scratch["before"]), File.ReadAllText(scratch["after"]));
@@ -80,7 +80,7 @@ public class StoppingTests
         using var scratch = new Scratch();
         using var terminal = Shell(scratch);
         var run = $"{Program("Panside.Tests")} -noLogo -noColor -explicit only -method '{typeof(FaultOnTheScreen).FullName}.{fault}'";
-        terminal.Type($"stty -a > '{scratch["before"]}'; {run}; echo status $?; stty -a > '{scratch["after"]}'; echo came back");
+        terminal.Type($"stty -a > '{scratch["before"]}'; {run}; echo status $?; stty -a > '{scratch["after"]}'; echo came \"back\"");
         if (typed is not null)
         {
             terminal.Wait(() => terminal.Screen.Contains("F9 EMERGENCY", StringComparison.Ordinal), "the screen");
@@ -141,6 +141,7 @@ public class StoppingTests
 
     private static string Program(string name) => $"'{Path.Combine(AppContext.BaseDirectory, name)}'";
 
+    // What is typed differs from what it prints: a typed line that the terminal wraps may begin a row with any of its words.
     private static Tmux Shell(Scratch scratch) => new(80, 24, $"cd '{scratch.Folder}'; exec bash --norc --noediting");
 
     private static string Panside(Scratch scratch) =>
