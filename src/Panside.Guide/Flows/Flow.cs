@@ -36,7 +36,10 @@ public sealed record Flow
     /// <summary>When to say what is to be done.</summary>
     public required IReadOnlyList<AdviceRule> Advices { get; init; }
 
-    /// <summary>Words that may be typed, each with the other ways to say it.</summary>
+    /// <summary>Words that may be typed, in the file's order: what is wanted first of all stands first.</summary>
+    public required IReadOnlyList<string> OwnWords { get; init; }
+
+    /// <summary>Each way to say one of them, with the word that it stands for.</summary>
     public required FrozenDictionary<string, string> Words { get; init; }
 
     /// <summary>What is said once, at the beginning.</summary>

@@ -22,7 +22,7 @@ public sealed class FlowFile
 
     private readonly FlowVocabulary _vocabulary;
     private readonly List<Step> _steps = [];
-    private readonly HashSet<string> _words = new(StringComparer.Ordinal);
+    private readonly List<string> _words = [];
 
     private FlowFile(FlowVocabulary vocabulary) => _vocabulary = vocabulary;
 
@@ -62,6 +62,7 @@ public sealed class FlowFile
             Anywhere = anywhere,
             Watches = watches,
             Advices = advices,
+            OwnWords = _words,
             Words = words,
             Opening = opening,
             Steps = _steps.DistinctBy(step => step.Id).ToFrozenDictionary(step => step.Id),

@@ -117,7 +117,7 @@ internal sealed class Replies(Setting setting)
     {
         string F(string figure) => Figures.Of(turn.Now, figure);
         yield return $"Tank {F("tank")}; pan depth {F("depth")}; boiling off {F("rate")}.";
-        yield return $"Water boils at {F("boiling-water")}; draw at {F("draw-point")}; draw-off last {F("draw-temperature")}.";
+        yield return $"Water boils at {F("boiling-water")}; draw at {F("draw-point")}; draw-off {(turn.State.Readings.ContainsKey(ReadingName.DrawTemperature) ? "last " + F("draw-temperature") : "not read")}.";
         if (turn.Now.IsHeld || turn.Now.IsEnding)
         {
             yield return $"Still boils away: {F("boils-away")}. The boil goes still in about {F("minutes-to-still")}, {F("minutes-to-still-latest")} at the latest.";
@@ -140,6 +140,6 @@ internal sealed class Replies(Setting setting)
         yield return "Seen: rolling, steady, simmering, still; deep, thin, spent; clear, fading, gone; rising, over; scorched.";
         yield return "Answers: yes, no, skip, later. Also: why, undo, status, skipped, note …";
         yield return "Ask: what if I stop now, what if I add 5 gal, what if I fire until eight.";
-        yield return "Flow: " + string.Join(", ", setting.Flow.Words.Values.Distinct()) + ".";
+        yield return "Flow: " + string.Join(", ", setting.Flow.OwnWords) + ".";
     }
 }

@@ -1,6 +1,7 @@
 using Panside.Faces;
 using Panside.Guide.Rigs;
 using Panside.Guide.Yaml;
+using Panside.Reporting;
 using Panside.Screen;
 
 namespace Panside.Commands;
@@ -24,6 +25,13 @@ internal static class HomeCommand
         {
             var asking = new HomeAsking(HomeSight.Of(Home.Of(homeFolder), TimeProvider.System.GetUtcNow()), opening);
             AskingFace.Run(asking, plain, look);
+            if (asking.Chosen == HomeChoice.Season)
+            {
+                var sessions = Home.Of(homeFolder).Sessions;
+                opening = Directory.Exists(sessions) ? SeasonLines.Of(SeasonBook.Of(sessions, practice: false)) : SeasonLines.Empty;
+                continue;
+            }
+
             if (asking.Chosen != HomeChoice.Rig)
             {
                 return Follow(asking.Chosen ?? HomeChoice.Leave, asking.With, homeFolder, plain, look);
@@ -77,7 +85,6 @@ internal static class HomeCommand
             HomeChoice.Practise when with == ScenarioLibrary.Refresher => CommandLine.Run(["practice", RefresherOffer.RefresherOption, .. home, .. shown]),
             HomeChoice.Practise => CommandLine.Run(["practice", "--scenario", with!, .. home, .. shown]),
             HomeChoice.Replay => CommandLine.Run(["replay", with!, .. shown]),
-            HomeChoice.Season => CommandLine.Run(["season", .. home]),
             _ => ExitStatus.Done,
         };
     }

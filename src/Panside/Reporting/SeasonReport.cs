@@ -13,12 +13,11 @@ internal static class SeasonReport
     public static Document Of(SeasonBook book, bool practice)
     {
         var columns = SeasonColumns.Of(book);
-        var boils = book.Boils.Count == 1 ? "1 boil" : $"{book.Boils.Count} boils";
         var rows = book.Boils.Select(boil => (IReadOnlyList<string>)[Date(boil), boil.Rig, .. columns.Select(column => column.Shown(column.Of(boil))), End(boil)])
-            .Append(["all", boils, .. columns.Select(column => column.Shown(column.Total)), ""]);
+            .Append(["all", Boils(book), .. columns.Select(column => column.Shown(column.Total)), ""]);
         List<Part> parts =
         [
-            new Paragraph(Summary(book, columns, boils)),
+            new Paragraph(Summary(book, columns)),
             .. book.Boils.Count(boil => boil.HasEnded) >= 2 ? [SeasonCharts.Of(book, columns)] : Array.Empty<Part>(),
             new Table(["date", "rig", .. columns.Select(column => column.Head), "ended"], [.. rows], Numbers: 2),
             .. book.Learned.Select(one => new Paragraph($"Of the rig {one.Rig}: {one.Learned.Says(null)} So its past boils had taught when its newest one here began ({one.Learned.Boils} of them, the last on {one.Learned.Date}).")),
@@ -72,6 +71,26 @@ internal static class SeasonReport
         return Encoding.UTF8.GetString(buffer.ToArray()) + "\n";
     }
 
+    /// <summary>The season in a sentence or two.</summary>
+    public static string Summary(SeasonBook book, IReadOnlyList<SeasonColumn> columns)
+    {
+        string Total(string key) => columns.First(column => column.Key == key) is { Total: { } total } column ? $"{column.Shown(total)} {column.Unit}" : "not known";
+        var unsafely = book.Boils.Count(boil => boil is { HasEnded: true, IsSafe: false, IsJudged: true });
+        var open = book.Boils.Count(boil => !boil.HasEnded);
+        return $"{Boils(book)}: {Total("sap")} of sap at {Total("sap-brix")} made {Total("syrup")} of syrup, {Total("yield")} of what the sap holds; "
+            + $"{Total("hours")}, {Total("wood")} of wood, {Total("rate")}."
+            + (unsafely > 0 ? $" {unsafely} ended without being clear to leave." : "") + (open > 0 ? $" {open} not ended." : "")
+            + (book.LeftOut > 0 ? $" Left out: {book.LeftOut} of the other kind (practice and boils are never summed together)." : "");
+    }
+
+    /// <summary>The day on which a boil began.</summary>
+    public static string Date(BookedBoil boil) => boil.Begin.Time.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
+
+    /// <summary>How it ended.</summary>
+    public static string End(BookedBoil boil) => !boil.HasEnded ? "no" : boil.IsSafe ? "safe" : boil.IsJudged ? "unsafe" : "not judged";
+
+    private static string Boils(SeasonBook book) => book.Boils.Count == 1 ? "1 boil" : $"{book.Boils.Count} boils";
+
     private static void Values(Utf8JsonWriter json, IReadOnlyList<SeasonColumn> columns, Func<SeasonColumn, double?> of)
     {
         foreach (var column in columns)
@@ -90,21 +109,6 @@ internal static class SeasonReport
         }
     }
 
-    private static string Summary(SeasonBook book, IReadOnlyList<SeasonColumn> columns, string boils)
-    {
-        string Total(string key) => columns.First(column => column.Key == key) is { Total: { } total } column ? $"{column.Shown(total)} {column.Unit}" : "not known";
-        var unsafely = book.Boils.Count(boil => boil is { HasEnded: true, IsSafe: false, IsJudged: true });
-        var open = book.Boils.Count(boil => !boil.HasEnded);
-        return $"{boils}: {Total("sap")} of sap at {Total("sap-brix")} made {Total("syrup")} of syrup, {Total("yield")} of what the sap holds; "
-            + $"{Total("hours")}, {Total("wood")} of wood, {Total("rate")}."
-            + (unsafely > 0 ? $" {unsafely} ended without being clear to leave." : "") + (open > 0 ? $" {open} not ended." : "")
-            + (book.LeftOut > 0 ? $" Left out: {book.LeftOut} of the other kind (practice and boils are never summed together)." : "");
-    }
-
     private static string Span(SeasonBook book) =>
         book.Boils.Count == 0 ? "no boil" : Date(book.Boils[0]) == Date(book.Boils[^1]) ? Date(book.Boils[0]) : $"{Date(book.Boils[0])} to {Date(book.Boils[^1])}";
-
-    private static string Date(BookedBoil boil) => boil.Begin.Time.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
-
-    private static string End(BookedBoil boil) => !boil.HasEnded ? "no" : boil.IsSafe ? "safe" : boil.IsJudged ? "unsafe" : "not judged";
 }

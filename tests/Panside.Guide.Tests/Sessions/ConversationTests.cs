@@ -25,6 +25,15 @@ public class ConversationTests
     }
 
     [Fact]
+    public void Help_names_the_flows_words_in_the_files_order_emergency_first()
+    {
+        var boil = new Conversation();
+        boil.Say("help");
+        Assert.Equal(
+            "Flow: emergency, dry, scorch, float, foam, stack, chimney, hurt, away, shutdown.", boil.Answers.OfType<ToldLine>().Last().Text);
+    }
+
+    [Fact]
     public void O7_a_practised_hand_is_asked_without_reasons_and_why_still_tells_them()
     {
         var practised = Conversation.AtSteadyBoil(Guidance.Practised);

@@ -82,15 +82,34 @@ public sealed class HomeCommandTests : IDisposable
     }
 
     [Fact]
-    public void Practice_replay_and_season_are_the_commands_of_these_names()
+    public void Practice_and_replay_are_the_commands_of_these_names()
     {
         Assert.Contains("\nPRACTICE === shutdown ===\n", Home("practise", "last-charge").Out, StringComparison.Ordinal);
         Directory.CreateDirectory(_scratch["sessions"]);
         File.Copy(Reporting.Story.Demo("first-shutdown"), _scratch["sessions/first.jsonl"]);
         Assert.Contains("=== shutdown ===", Home("replay", "boil 1").Out, StringComparison.Ordinal);
-        var season = Home("season");
+    }
+
+    [Fact]
+    public void The_seasons_book_is_told_in_lines_and_the_first_page_comes_again()
+    {
+        Directory.CreateDirectory(_scratch["practice"]);
+        File.Copy(Reporting.Story.Demo("first-shutdown"), _scratch["practice/first.jsonl"]);
+        Assert.Contains("No boil is in the book yet.", Home("season").Out, StringComparison.Ordinal);
+        Directory.CreateDirectory(_scratch["sessions"]);
+        foreach (var number in Enumerable.Range(1, 7))
+        {
+            File.Copy(Reporting.Story.Demo("first-shutdown"), _scratch[$"sessions/{number}.jsonl"]);
+        }
+
+        File.WriteAllText(_scratch["sessions/8.jsonl"], "no record");
+        var season = Home("season", "leave");
         Assert.Equal(ExitStatus.Done, season.Status);
-        Assert.Contains("# ", season.Out, StringComparison.Ordinal);
+        Assert.Contains("\n- 7 boils: ", season.Out, StringComparison.Ordinal);
+        Assert.Equal(5, season.Out.Split('\n').Count(line => line.StartsWith("- 2031-03-08: ", StringComparison.Ordinal) && line.EndsWith(" h, safe.", StringComparison.Ordinal)));
+        Assert.Contains("- Not read: 1. 'panside season' tells why.", season.Out, StringComparison.Ordinal);
+        Assert.Contains("- 2 more before these: 'panside season'.", season.Out, StringComparison.Ordinal);
+        Assert.True(season.Out.Split("What now?").Length > 2, season.Out);
     }
 
     [Fact]
