@@ -213,8 +213,7 @@ internal sealed class Announcer(Setting setting)
         }
 
         var last = LastTime(state, watch);
-        var every = setting.Guidance == Guidance.Practised ? watch.EveryPractised ?? watch.Every : watch.Every;
-        return last is null || now >= last + (every ?? setting.Rig.Interval);
+        return last is null || now >= last + setting.Every(watch);
     }
 
     private static DateTimeOffset? LastTime(SessionState state, Watch watch)

@@ -68,6 +68,10 @@ public sealed class Setting
     /// <summary>How much is explained.</summary>
     public Guidance Guidance { get; }
 
+    /// <summary>How often a watch is asked; one that does not say it, as often as wood goes in.</summary>
+    /// <param name="watch">The watch.</param>
+    public TimeSpan Every(Watch watch) => (Guidance == Guidance.Practised ? watch.EveryPractised ?? watch.Every : watch.Every) ?? Rig.Interval;
+
     /// <summary>What the record says of all this.</summary>
     public SessionHeader Header { get; }
 

@@ -1,6 +1,7 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Flows;
 using Panside.Guide.Lines;
+using Panside.Guide.Sessions;
 
 namespace Panside.Screen.Painting;
 
@@ -22,7 +23,7 @@ internal static class Dues
     /// <summary>The next charge of wood; null where none is to go in.</summary>
     public static DateTimeOffset? Wood(Situation now) =>
         now.LastWood is { } last && !now.IsHeld && !now.IsEnding && WoodWatch(now) is { } watch
-            ? now.State.PutOff.TryGetValue(watch.Id, out var until) ? until : last.Time + (watch.Every ?? now.Setting.Rig.Interval)
+            ? now.State.PutOff.TryGetValue(watch.Id, out var until) ? until : last.Time + now.Setting.Every(watch)
             : null;
 
     /// <summary>What comes first, wood or another thing; null where nothing comes by itself.</summary>
@@ -45,7 +46,7 @@ internal static class Dues
         if (step.Ask is not null)
         {
             // While it waits for its time, a watch may be asked.
-            return now.State.Open?.Step != step.Id ? new(Name(step.Id), Waited(now, step.Id) ?? (now.State.StepSince.Time + step.After)) : null;
+            return now.State.Open?.Step != step.Id ? new(What(now.Setting, step.Id), Waited(now, step.Id) ?? (now.State.StepSince.Time + step.After)) : null;
         }
 
         return now.Setting.Flow.Watches
@@ -54,6 +55,12 @@ internal static class Dues
             .Select(watch => (Due?)new Due(Name(watch), Waited(now, watch.Id) ?? After(now, watch), Verb(watch)))
             .MinBy(due => due!.Value.At);
     }
+
+    /// <summary>A step or watch as a person reads it: <c>foam-watch</c> is to look at the foam, <c>draw-temp</c> to read the draw-off.</summary>
+    /// <param name="setting">What the session runs on.</param>
+    /// <param name="id">The id of a step or watch.</param>
+    public static string What(Setting setting, string id) =>
+        setting.Flow.Watches.FirstOrDefault(watch => watch.Id == id) is { } watch ? new Due(Name(watch), default, Verb(watch)).What : Name(id);
 
     /// <summary>What is looked at, as short as its row.</summary>
     private static string Name(Watch watch) => watch.Ask switch
@@ -68,8 +75,7 @@ internal static class Dues
     private static string Verb(Watch watch) =>
         ReadingName.FromCode(watch.Ask) is not null ? "read" : ObservationName.FromCode(watch.Ask) is not null ? "look at" : "";
 
-    /// <summary>A step or watch as a person reads it: <c>foam-watch</c> is the foam.</summary>
-    public static string Name(string id) =>
+    private static string Name(string id) =>
         (id.EndsWith(Watching, StringComparison.Ordinal) ? id[..^Watching.Length] : id).Replace('-', ' ');
 
     private static DateTimeOffset After(Situation now, Watch watch)
@@ -81,7 +87,7 @@ internal static class Dues
             ObservationName.FromCode(watch.Ask) is { } seen ? now.State.Last(seen)?.At.Time : null,
             watch.Deed is { } deed ? now.State.Last(deed)?.At.Time : null,
         ];
-        return times.Max() is { } last ? last + (watch.Every ?? now.Setting.Rig.Interval) : now.State.StepSince.Time;
+        return times.Max() is { } last ? last + now.Setting.Every(watch) : now.State.StepSince.Time;
     }
 
     private static DateTimeOffset? Waited(Situation now, string id) =>

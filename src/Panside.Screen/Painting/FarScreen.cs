@@ -61,7 +61,7 @@ internal static class FarScreen
 
         if (now.State.Open is { } open)
         {
-            yield return (Dues.Name(open.Step), Last);
+            yield return (Dues.What(now.Setting, open.Step), Last);
         }
 
         if (now.State.Now is { } at && !TopRow.IsEmergency(now.State, now.Setting) && Dues.Soonest(now) is { } due)

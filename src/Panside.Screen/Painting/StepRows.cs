@@ -19,8 +19,8 @@ internal static class StepRows
             yield break;
         }
 
-        yield return Row("Done", state.Done.Count > 0 ? Dues.Name(state.Done[^1]) : "nothing yet", PanelRow.Placing);
-        yield return Row("Now", state.IsOver ? "over" : Dues.Name(state.Open?.Step ?? state.Step), PanelRow.Deciding, Tone.Strong);
+        yield return Row("Done", state.Done.Count > 0 ? Dues.What(now.Setting, state.Done[^1]) : "nothing yet", PanelRow.Placing);
+        yield return Row("Now", state.IsOver ? "over" : Dues.What(now.Setting, state.Open?.Step ?? state.Step), PanelRow.Deciding, Tone.Strong);
         if (Next(now) is { } next)
         {
             yield return Row("Next", next, PanelRow.Placing);
@@ -55,7 +55,7 @@ internal static class StepRows
         if (state.Open is { } open && open.Step != state.Step)
         {
             // A watch is asked while the step waits for its time.
-            return Dues.Name(state.Step);
+            return Dues.What(setting, state.Step);
         }
 
         string? By(string step, string trigger) => setting.Machine.Next(step, trigger, state.ReturnTo, fact => Facts.Holds(now, fact));
@@ -68,6 +68,6 @@ internal static class StepRows
             next = From(next);
         }
 
-        return next is null ? "as it goes on" : Dues.Name(next);
+        return next is null ? "as it goes on" : Dues.What(setting, next);
     }
 }
