@@ -12,7 +12,8 @@ internal static class HtmlPages
         body { font: 15px/1.4 Helvetica, Arial, sans-serif; color: #1f2933; background: #fff; max-width: 52rem; margin: 1.5rem auto; padding: 0 1rem; }
         h1 { font-size: 1.5rem; } h2 { font-size: 1.15rem; margin: 1.4rem 0 .4rem; break-after: avoid; }
         table { border-collapse: collapse; width: 100%; } thead { display: table-header-group; }
-        th, td { text-align: left; vertical-align: top; padding: .15rem .6rem .15rem 0; border-bottom: 1px solid #9aa5b1; overflow-wrap: break-word; }
+        th, td { text-align: left; vertical-align: top; padding: .15rem .6rem .15rem 0; border-bottom: 1px solid #9aa5b1; overflow-wrap: anywhere; }
+        th:first-child, td:first-child { overflow-wrap: normal; }
         th { border-bottom-width: 2px; } th.n, td.n { text-align: right; } tr, figure { break-inside: avoid; }
         figure { margin: .5rem 0; } svg { width: 100%; height: auto; }
         .wide { overflow-x: auto; }

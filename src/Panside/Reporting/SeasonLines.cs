@@ -7,7 +7,7 @@ internal static class SeasonLines
     private const int Most = 5;
 
     /// <summary>What is said of a home folder with nothing but practice in it.</summary>
-    public static IReadOnlyList<string> Empty { get; } = ["- No boil is in the book yet. Practice is never in it: 'panside season --practice' sums that."];
+    public static IReadOnlyList<string> Empty { get; } = ["- No boil is in the book yet. Practice has its own: 'panside season --practice'."];
 
     /// <summary>The lines, newest boil first, 80 columns at the most but for the sum.</summary>
     /// <param name="book">The book.</param>
@@ -26,7 +26,7 @@ internal static class SeasonLines
             $"- {SeasonReport.Summary(book, columns)}",
             .. book.Boils.Reverse().Take(Most).Select(boil => $"- {SeasonReport.Date(boil)}: {Told(boil, columns)}"),
             .. unread,
-            $"- {(left > 0 ? $"{left} more before these: " : "The whole book: ")}'panside season'. With charts, to print: 'panside season --html'.",
+            $"- {(left > 0 ? $"{left} more before these: " : "The whole book: ")}'panside season'; with charts: 'panside season --html'.",
         ];
     }
 

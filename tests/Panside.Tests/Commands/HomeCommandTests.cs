@@ -108,7 +108,8 @@ public sealed class HomeCommandTests : IDisposable
         Assert.Contains("\n- 7 boils: ", season.Out, StringComparison.Ordinal);
         Assert.Equal(5, season.Out.Split('\n').Count(line => line.StartsWith("- 2031-03-08: ", StringComparison.Ordinal) && line.EndsWith(" h, safe.", StringComparison.Ordinal)));
         Assert.Contains("- Not read: 1. 'panside season' tells why.", season.Out, StringComparison.Ordinal);
-        Assert.Contains("- 2 more before these: 'panside season'.", season.Out, StringComparison.Ordinal);
+        Assert.Contains("- 2 more before these: 'panside season';", season.Out, StringComparison.Ordinal);
+        Assert.All(season.Out.Split('\n').Where(line => line.StartsWith("- ", StringComparison.Ordinal) && !line.StartsWith("- 7 boils", StringComparison.Ordinal)), line => Assert.InRange(line.Length, 1, 80));
         Assert.True(season.Out.Split("What now?").Length > 2, season.Out);
     }
 
