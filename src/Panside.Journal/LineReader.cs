@@ -8,25 +8,30 @@ namespace Panside.Journal;
 /// <summary>Reads a line in from JSON. What cannot be read becomes an <see cref="Unreadable"/> that says why; nothing throws.</summary>
 public static class LineReader
 {
-    private const int LongestLine = 64 * 1024;
+    /// <summary>The most characters of a line.</summary>
+    public const int LongestLine = 64 * 1024;
 
-    private static readonly string[] Kinds = ["reading", "observed", "did", "answer", "text", "tick", "resume"];
+    /// <summary>The keys of a line in, of which each has exactly one.</summary>
+    internal static readonly string[] Kinds = ["reading", "observed", "did", "answer", "text", "tick", "resume"];
 
     private static readonly JsonDocumentOptions Strict = new() { AllowDuplicateProperties = false, MaxDepth = 4 };
 
     /// <summary>Reads one line of text.</summary>
-    public static LineIn Read(string line)
+    /// <param name="line">The line.</param>
+    /// <param name="passesOver">Whether keys that are not known are passed over: a record may be by a newer version.</param>
+    /// <param name="readings">What can be read off an instrument; null for what the program comes with.</param>
+    public static LineIn Read(string line, bool passesOver = false, KnownReadings? readings = null)
     {
         if (line.Length > LongestLine)
         {
-            return new Unreadable(null, $"The line has {line.Length} characters; {LongestLine} are the most.", null);
+            return new Unreadable(null, $"The line is too long; {LongestLine} characters are the most.", null);
         }
 
         try
         {
             using var document = JsonDocument.Parse(line, Strict);
             return document.RootElement.ValueKind == JsonValueKind.Object
-                ? Read(document.RootElement)
+                ? Read(document.RootElement, passesOver, readings ?? KnownReadings.BuiltIn)
                 : new Unreadable(null, "The line is no JSON object. One object a line is expected, like {\"at\":…,\"tick\":true}.", null);
         }
         catch (Exception fault) when (IsNoJson(fault))
@@ -38,9 +43,16 @@ public static class LineReader
     }
 
     /// <summary>Whether the JSON reader found a text that is none, or one with half a character escaped in it.</summary>
-    internal static bool IsNoJson(Exception fault) => fault is JsonException or InvalidOperationException or ArgumentException;
+    public static bool IsNoJson(Exception fault) => fault is JsonException or InvalidOperationException or ArgumentException;
 
-    private static LineIn Read(JsonElement root)
+    /// <summary>How a text was understood, as an answer tells it: without a time of its own; null where this version has no word for it.</summary>
+    internal static LineIn? Heard(JsonElement root, Moment at)
+    {
+        var kinds = root.EnumerateObject().Where(property => Kinds.Contains(property.Name)).Select(property => property.Name).ToList();
+        return kinds.Count == 1 && new Parts(root, at, KnownReadings.BuiltIn).Line(kinds[0]) is var line and not Unreadable ? line : null;
+    }
+
+    private static LineIn Read(JsonElement root, bool passesOver, KnownReadings readings)
     {
         if (!root.TryGetProperty("at", out var atElement))
         {
@@ -67,17 +79,22 @@ public static class LineReader
         var kind = kinds[0];
         string[] allowed = kind switch
         {
+            "did" when Liquids(root.GetProperty(kind)).Count > 0 => ["at", kind, "value", "unit", "is"],
             "reading" or "did" => ["at", kind, "value", "unit"],
             "observed" => ["at", kind, "is"],
             _ => ["at", kind],
         };
-        if (UnknownKey(root, allowed) is { } unknown)
+        if (!passesOver && UnknownKey(root, allowed) is { } unknown)
         {
             return new Unreadable(at, $"Unknown key '{unknown}' beside '{kind}'. Expected {string.Join(", ", allowed)}.", unknown);
         }
 
-        return new Parts(root, at).Line(kind);
+        return new Parts(root, at, readings).Line(kind);
     }
+
+    /// <summary>The liquids that the deed of a code can be done with.</summary>
+    private static IReadOnlyList<string> Liquids(JsonElement code) =>
+        code.ValueKind == JsonValueKind.String ? DeedName.FromCode(code.GetString()!)?.Liquids ?? [] : [];
 
     private static string? UnknownKey(JsonElement root, string[] allowed) =>
         root.EnumerateObject().Select(property => property.Name).FirstOrDefault(name => name != "at" && !allowed.Contains(name));
@@ -89,10 +106,11 @@ public static class LineReader
     }
 
     /// <summary>The parts of one line whose time is good.</summary>
-    private readonly struct Parts(JsonElement root, Moment at)
+    private readonly struct Parts(JsonElement root, Moment at, KnownReadings readings)
     {
         private readonly JsonElement _root = root;
         private readonly Moment _at = at;
+        private readonly KnownReadings _readings = readings;
 
         public LineIn Line(string kind) => kind switch
         {
@@ -111,12 +129,12 @@ public static class LineReader
 
         private LineIn Reading()
         {
-            if (Code("reading", [.. ReadingName.All.Select(one => one.Code)]) is not { } code)
+            if (Code("reading", [.. _readings.All.Select(one => one.Code)]) is not { } code)
             {
-                return Wrong("reading", "one of " + string.Join(", ", ReadingName.All.Select(one => one.Code)));
+                return Wrong("reading", "one of " + string.Join(", ", _readings.All.Select(one => one.Code)));
             }
 
-            var name = ReadingName.FromCode(code)!;
+            var name = _readings.Find(code)!;
             var (measure, fault) = Measure(name.Kind);
             return measure is { } good ? new Reading(_at, name, good) : fault!;
         }
@@ -143,7 +161,7 @@ public static class LineReader
 
             var name = DeedName.FromCode(code)!;
             var (hasValue, hasUnit) = (_root.TryGetProperty("value", out _), _root.TryGetProperty("unit", out _));
-            if (!hasValue && !hasUnit)
+            if (!hasValue && !hasUnit && !name.WantsAmount)
             {
                 return new Did(_at, name, null);
             }
@@ -154,7 +172,20 @@ public static class LineReader
             }
 
             var (measure, fault) = Measure(kind);
-            return measure is { } good ? new Did(_at, name, good) : fault!;
+            if (measure is not { } good)
+            {
+                return fault!;
+            }
+
+            var did = new Did(_at, name, good);
+            if (!_root.TryGetProperty("is", out _))
+            {
+                return did;
+            }
+
+            return Code("is", name.Liquids) is { } liquid
+                ? did with { Is = liquid }
+                : Wrong("is", "one of " + string.Join(", ", name.Liquids));
         }
 
         private (Measure?, Unreadable?) Measure(Dimension kind)
@@ -171,7 +202,9 @@ public static class LineReader
                 return (null, Wrong("unit", "one of " + UnitNames.CodesOf(kind)));
             }
 
-            return (new Measure(number, known), null);
+            return Guide.Measures.Measure.Of(number, known) is { } measure
+                ? (measure, null)
+                : (null, new Unreadable(_at, $"{Guide.Measures.Measure.Fault(number, known)}.", "value"));
         }
 
         private string? Code(string key, IReadOnlyList<string> codes) =>

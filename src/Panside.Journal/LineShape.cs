@@ -46,19 +46,24 @@ public sealed record LineShape(LineKind Kind, string Key, int Sequence, SessionH
         }
     }
 
-    private static LineShape Of(JsonElement root)
+    /// <summary>A newer version may have written more keys, or say something for which this one has no word: it is passed over, and kept.</summary>
+    internal static LineShape Of(JsonElement root)
     {
         var names = root.EnumerateObject().Select(property => property.Name).ToList();
-        if (names is ["at", "ready"])
+        if (names.Any(LineReader.Kinds.Contains))
         {
-            return new(LineKind.Ready, "", 0, null);
+            return new(LineKind.In, "", 0, null);
         }
 
-        var keys = names.Where(OutKeys.Contains).ToList();
-        return keys is [var key] && root.TryGetProperty("seq", out var number)
-            && number.ValueKind == JsonValueKind.Number && number.TryGetInt32(out var sequence)
-                ? new(LineKind.Out, key, sequence, key == "session" ? ReadHeader(root.GetProperty("session")) : null)
-                : new(LineKind.In, "", 0, null);
+        if (!root.TryGetProperty("seq", out var number) || number.ValueKind != JsonValueKind.Number || !number.TryGetInt32(out var sequence))
+        {
+            return new(names.Contains("ready") && names.Contains("at") ? LineKind.Ready : LineKind.In, "", 0, null);
+        }
+
+        var key = names.Find(OutKeys.Contains) ?? names.Find(name => name is not ("at" or "seq"));
+        return key is null
+            ? new(LineKind.In, "", 0, null)
+            : new(LineKind.Out, key, sequence, key == "session" ? ReadHeader(root.GetProperty("session")) : null);
     }
 
     private static SessionHeader? ReadHeader(JsonElement session)

@@ -34,7 +34,8 @@ public static class LineWriter
     /// <param name="name">The name of what was read, seen or done; the words of a text.</param>
     /// <param name="value">The value; the state of what was seen; empty where there is none.</param>
     /// <param name="unit">The unit; empty where there is none.</param>
-    public static string Write(string at, string what, string name, string value, string unit) => Object(json =>
+    /// <param name="liquid">What was poured; empty where nothing was.</param>
+    public static string Write(string at, string what, string name, string value, string unit, string liquid = "") => Object(json =>
     {
         json.WriteString("at", at);
         json.WriteString(what, name);
@@ -54,6 +55,23 @@ public static class LineWriter
         if (unit.Length > 0)
         {
             json.WriteString("unit", unit);
+        }
+
+        if (liquid.Length > 0)
+        {
+            json.WriteString("is", liquid);
+        }
+    });
+
+    /// <summary>A line in that was refused and would not be read as such again: what was wrong, and the line as it was said.</summary>
+    internal static string Unread(Unreadable line, string said) => Object(json =>
+    {
+        At(json, line.At);
+        json.WriteString(KeptLine.Unread, said);
+        json.WriteString("why", line.Why);
+        if (line.Field is { } field)
+        {
+            json.WriteString("field", field);
         }
     });
 
@@ -106,6 +124,11 @@ public static class LineWriter
                 if (did.Measure is { } measure)
                 {
                     Amount(json, measure);
+                }
+
+                if (did.Is is { } liquid)
+                {
+                    json.WriteString("is", liquid);
                 }
 
                 break;
@@ -161,6 +184,11 @@ public static class LineWriter
                 json.WriteString("urgency", advice.Urgency);
                 json.WriteString("text", advice.Text);
                 json.WriteString("because", advice.Because);
+                if (advice.Prepare)
+                {
+                    json.WriteBoolean("prepare", true);
+                }
+
                 if (advice.Forecast is { } used)
                 {
                     json.WriteStartObject("forecast");
@@ -184,7 +212,11 @@ public static class LineWriter
                 json.WriteEndObject();
                 break;
             case QuestionLine question:
-                Texts(json, "question", ("text", question.Text), ("would-take", question.WouldTake));
+                json.WriteStartObject("question");
+                json.WriteString("text", question.Text);
+                json.WriteString("would-take", question.WouldTake);
+                Choices(json, question.Choices);
+                json.WriteEndObject();
                 break;
             case RefusedLine { Field: { } field } refused:
                 Texts(json, "refused", ("why", refused.Why), ("field", field));
@@ -229,18 +261,24 @@ public static class LineWriter
             json.WriteNumber("last-minutes", minutes);
         }
 
-        if (prompt.Choices is { } choices)
-        {
-            json.WriteStartArray("choices");
-            foreach (var choice in choices)
-            {
-                json.WriteStringValue(choice);
-            }
+        Choices(json, prompt.Choices);
+        json.WriteEndObject();
+    }
 
-            json.WriteEndArray();
+    private static void Choices(Utf8JsonWriter json, IReadOnlyList<string>? choices)
+    {
+        if (choices is null)
+        {
+            return;
         }
 
-        json.WriteEndObject();
+        json.WriteStartArray("choices");
+        foreach (var choice in choices)
+        {
+            json.WriteStringValue(choice);
+        }
+
+        json.WriteEndArray();
     }
 
     private static void Forecast(Utf8JsonWriter json, Forecast forecast)

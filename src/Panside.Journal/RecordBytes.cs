@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
 
@@ -8,7 +9,7 @@ public static class RecordBytes
 {
     private static readonly JsonDocumentOptions Strict = new() { AllowDuplicateProperties = false };
 
-    /// <summary>The lines of a record; each ends where it stops being UTF-8, so that half a line never looks whole.</summary>
+    /// <summary>The lines of a record.</summary>
     public static IReadOnlyList<string> Lines(ReadOnlySpan<byte> bytes)
     {
         var lines = new List<string>();
@@ -16,11 +17,45 @@ public static class RecordBytes
         while (!rest.IsEmpty)
         {
             var end = rest.IndexOf((byte)'\n');
-            lines.Add(ValidPart(end < 0 ? rest : rest[..end]).TrimEnd('\r', '\0'));
+            lines.Add(Line(end < 0 ? rest : rest[..end]));
             rest = end < 0 ? [] : rest[(end + 1)..];
         }
 
         return lines;
+    }
+
+    /// <summary>The lines of a stream, one after the other.</summary>
+    public static IEnumerable<SplitLine> Lines(Stream stream)
+    {
+        var (splitter, buffer) = (new LineSplitter(), new byte[64 * 1024]);
+        while (stream.Read(buffer) is > 0 and var count)
+        {
+            foreach (var line in splitter.Take(buffer.AsSpan(0, count)))
+            {
+                yield return line;
+            }
+        }
+
+        if (splitter.End() is { } last)
+        {
+            yield return last;
+        }
+    }
+
+    /// <summary>
+    /// A line's text. Where it stops being UTF-8 a NUL stands, so that it never looks whole, and behind it what can still be read:
+    /// a damaged session line may yet tell the rig.
+    /// </summary>
+    internal static string Line(ReadOnlySpan<byte> bytes)
+    {
+        if (Utf8.IsValid(bytes))
+        {
+            return Encoding.UTF8.GetString(bytes).TrimEnd('\r', '\0');
+        }
+
+        var good = ValidPart(bytes);
+        var rest = Encoding.UTF8.GetString(bytes[Encoding.UTF8.GetByteCount(good)..]).Replace("\uFFFD", "", StringComparison.Ordinal).TrimEnd('\r', '\0');
+        return rest.Length == 0 ? good.TrimEnd('\r', '\0') : $"{good}\0{rest}";
     }
 
     /// <summary>Where a line is no whole JSON object, and why; null where it is one.</summary>
@@ -53,6 +88,10 @@ public static class RecordBytes
             var bytes = int.Min((int)(fault.BytePositionInLine ?? 0), line.Length);
             var twice = fault.Message.Contains("uplicate", StringComparison.Ordinal);
             return (ValidPart(line[..bytes]).Length + 1, twice ? "a key stands twice" : bytes >= line.Length ? "the line is cut off" : "the line is no JSON here");
+        }
+        catch (Exception fault) when (LineReader.IsNoJson(fault))
+        {
+            return (1, "half a character is escaped in the line");
         }
     }
 

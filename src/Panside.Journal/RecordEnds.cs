@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json;
 using Panside.Guide.Lines;
-using Panside.Guide.Measures;
 
 namespace Panside.Journal;
 
@@ -22,7 +21,14 @@ public sealed record RecordEnds(Moment Begin, SessionHeader Header, Outcome? Out
     /// <exception cref="UnauthorizedAccessException">It may not be read.</exception>
     public static RecordEnds? Read(string path)
     {
+        PipeException.Demand(path);
         using var file = new FileStream(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite, bufferSize: 0);
+        return Read(file);
+    }
+
+    /// <summary>Reads the ends of a record that is open; null where its beginning holds no session line.</summary>
+    public static RecordEnds? Read(Stream file)
+    {
         var buffer = new byte[int.Min(Most, (int)long.Min(file.Length, Most))];
         var head = RecordBytes.Lines(buffer.AsSpan(0, file.ReadAtLeast(buffer, buffer.Length, throwOnEndOfStream: false)));
         if (head.Select(line => LineShape.Of(line).Header).FirstOrDefault(header => header is not null) is not { } found
@@ -46,7 +52,14 @@ public sealed record RecordEnds(Moment Begin, SessionHeader Header, Outcome? Out
 
         var from = tail[..at].LastIndexOf((byte)'\n') + 1;
         var length = tail[at..].IndexOf((byte)'\n');
-        return OutcomeOf(Encoding.UTF8.GetString(length < 0 ? tail[from..] : tail[from..(at + length)]));
+        try
+        {
+            return OutcomeOf(Encoding.UTF8.GetString(length < 0 ? tail[from..] : tail[from..(at + length)]));
+        }
+        catch (Exception fault) when (LineReader.IsNoJson(fault))
+        {
+            return null;
+        }
     }
 
     private static Outcome? OutcomeOf(string line)
@@ -58,30 +71,6 @@ public sealed record RecordEnds(Moment Begin, SessionHeader Header, Outcome? Out
 
         using var document = JsonDocument.Parse(line);
         var over = document.RootElement.GetProperty("over");
-        if (over.ValueKind != JsonValueKind.Object)
-        {
-            return null;
-        }
-
-        return new(
-            Amount(over, "sap-used"), Amount(over, "syrup-made"), Amount(over, "syrup-brix"), Amount(over, "wood"), Amount(over, "minutes"),
-            Amount(over, "pan-volume"), Amount(over, "tank-volume"),
-            over.TryGetProperty("safe", out var safe) && safe.ValueKind == JsonValueKind.True,
-            [],
-            over.TryGetProperty("text", out var text) && text.ValueKind == JsonValueKind.String ? text.GetString()! : "")
-        {
-            SapBrix = Amount(over, "sap-brix"),
-            PanBrix = Amount(over, "pan-brix"),
-            WaterBoiled = Amount(over, "water-boiled"),
-            FiredMinutes = Amount(over, "fired-minutes"),
-            Judged = !(over.TryGetProperty("judged", out var judged) && judged.ValueKind == JsonValueKind.False),
-        };
+        return over.ValueKind == JsonValueKind.Object ? AnswerReader.Outcome(over) : null;
     }
-
-    private static Measure? Amount(JsonElement over, string key) =>
-        over.TryGetProperty(key, out var amount) && amount.ValueKind == JsonValueKind.Object
-        && amount.TryGetProperty("value", out var value) && value.ValueKind == JsonValueKind.Number && value.TryGetDouble(out var number)
-        && amount.TryGetProperty("unit", out var unit) && unit.ValueKind == JsonValueKind.String && UnitNames.FromCode(unit.GetString()!) is { } known
-            ? new(number, known)
-            : null;
 }

@@ -20,9 +20,12 @@ public sealed record Reheard(Exchange Exchange, IReadOnlyList<LineOut> Answers, 
 public static class Rehearing
 {
     /// <summary>The exchanges, one after the other, as the session is brought through them.</summary>
-    public static IEnumerable<Reheard> Of(Session session, Record record)
+    public static IEnumerable<Reheard> Of(Session session, Record record) => Of(session, record.Exchanges);
+
+    /// <summary>The exchanges, one after the other, as the session is brought through them.</summary>
+    public static IEnumerable<Reheard> Of(Session session, IEnumerable<Exchange> exchanges)
     {
-        foreach (var exchange in record.Exchanges)
+        foreach (var exchange in exchanges)
         {
             var answers = exchange.Line is { } line ? session.Hear(line) : Recall(session, exchange);
             yield return new(exchange, answers, Compare(exchange, answers, LineWriter.Ready(session.State.Now)));

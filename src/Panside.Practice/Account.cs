@@ -1,6 +1,7 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Practice.Physics;
+using Panside.Practice.Simulation;
 
 namespace Panside.Practice;
 

@@ -1,6 +1,7 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
+using Panside.Practice.Simulation;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Practice;
@@ -35,6 +36,11 @@ public sealed class Attended(IDoor door, PracticeRig rig, DateTimeOffset start)
             }
         }
 
+        foreach (var pour in door.State.Pours.Skip(before.Pours.Count))
+        {
+            rig.FillPan(pour.Volume, pour.Liquid == Liquids.Water);
+        }
+
         _account.Hear(line, answers, IsHeld, rig);
         return answers;
     }
@@ -48,7 +54,7 @@ public sealed class Attended(IDoor door, PracticeRig rig, DateTimeOffset start)
 
     /// <summary>Pours a pail of sap into the pan by hand; water where the tank is empty.</summary>
     /// <returns>How much it was.</returns>
-    public Volume Pour() => rig.PourIn(Volume.FromLiters(10 * rig.Makeup.Area));
+    public Volume Pour() => rig.PourIn(Volume.FromLiters(10 * rig.Makeup.Area)).Whole;
 
     /// <summary>The end, with what truly was.</summary>
     public PracticeOutcome Close() => _account.Close(rig);

@@ -1,5 +1,7 @@
 using Panside.Guide.Lines;
 using Panside.Practice.Operator;
+using Panside.Practice.Scenarios;
+using Panside.Practice.Simulation;
 
 namespace Panside.Practice;
 
@@ -7,6 +9,14 @@ namespace Panside.Practice;
 public static class Lead
 {
     private const int BoilsSeconds = 900;
+
+    /// <summary>The action whose advice a beginning waits for; null where it waits for something else.</summary>
+    private static string? Awaited(Begins begins) => begins switch
+    {
+        Begins.DrawDue => "open-draw",
+        Begins.LastCharge => "hold-wood",
+        _ => null,
+    };
 
     /// <summary>Comes to where the rig's scenario begins; does nothing where that is before the fire.</summary>
     public static void Run(IDoor door, PracticeRig rig, DateTimeOffset start)
@@ -21,7 +31,7 @@ public static class Lead
         var lead = new Unattended(door, rig, new PracticeOperator(rig, rig.Makeup.Rig.Units, rig.Seed), start)
         {
             Overheard = (_, answers) => isThere |= answers.Any(answer => answer is AdviceLine { Advice: var advice }
-                && (begins == Begins.DrawDue ? advice.Action == "open-draw" : begins == Begins.LastCharge && advice is { Action: "hold-wood", Urgency: "now" })),
+                && advice.Action == Awaited(begins) && !advice.Prepare),
         };
         lead.RunUntil(() =>
         {

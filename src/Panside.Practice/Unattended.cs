@@ -1,5 +1,6 @@
 using Panside.Guide.Lines;
 using Panside.Practice.Operator;
+using Panside.Practice.Simulation;
 
 namespace Panside.Practice;
 

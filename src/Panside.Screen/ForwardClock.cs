@@ -33,6 +33,9 @@ public sealed class ForwardClock(TimeProvider clock)
         }
 
         (_last, _stamp) = (shown, stamp);
-        return Moment.Of(shown);
+        var now = Moment.Of(shown);
+
+        // Another program may have written a part of a second, which this clock does not show.
+        return now.Time < lastLine?.Time ? Moment.Of(lastLine.Value.Time.AddSeconds(1)) : now;
     }
 }

@@ -4,6 +4,7 @@ using Panside.Guide.Debriefing;
 using Panside.Guide.Lines;
 using Panside.Screen.Asking;
 using Panside.Screen.Replaying;
+using Panside.Screen.Talking;
 using Panside.Screen.Waiting;
 
 namespace Panside.Screen;

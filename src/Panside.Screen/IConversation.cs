@@ -1,5 +1,5 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
-using Panside.Guide.Sessions;
 
 namespace Panside.Screen;
 

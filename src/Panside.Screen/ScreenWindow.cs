@@ -1,5 +1,6 @@
 using System.Drawing;
 using Panside.Screen.Painting;
+using Panside.Screen.Talking;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;

@@ -1,7 +1,9 @@
 using Panside.Guide.Hearing;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 using Panside.Screen.Painting;
+using Panside.Screen.Talking;
 using Panside.Screen.Typing;
 
 namespace Panside.Screen;

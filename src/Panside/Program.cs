@@ -1,3 +1,5 @@
 using Panside.Commands;
+using Panside.Faces;
 
+StandardStreams.Settle();
 return CommandLine.Run(args);

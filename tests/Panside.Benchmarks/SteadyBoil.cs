@@ -1,5 +1,6 @@
 using Panside.Guide;
 using Panside.Guide.Flows;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Rigs;
 using Panside.Guide.Sessions;

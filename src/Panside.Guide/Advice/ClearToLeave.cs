@@ -1,6 +1,5 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 
@@ -16,7 +15,7 @@ public static class ClearToLeave
     /// <summary>Common practice, no source: a quarter of an hour after the last wood the boil has become much weaker.</summary>
     private static readonly TimeSpan Settling = TimeSpan.FromMinutes(15);
 
-    private static string SettlingTime => Words.Amount.Minutes(Settling.TotalMinutes);
+    private static string SettlingTime => Amount.Minutes(Settling.TotalMinutes);
 
     /// <summary>Depth and boil belong together when they were looked at within this time.</summary>
     private static readonly TimeSpan Together = TimeSpan.FromMinutes(20);
@@ -60,13 +59,17 @@ public static class ClearToLeave
         {
             unmet.Add("the depth has not been read since the last wood");
         }
+        else if (state.Last(DeedName.FillPan) is { } poured && poured.At.Time > depth.At.Time)
+        {
+            unmet.Add("the depth has not been read since the last pour");
+        }
         else if (state.Last(ObservationName.Boil) is { Value: "still" } calm && calm.At.Time - depth.At.Time > Together)
         {
             unmet.Add("the depth was read long before the boil went still");
         }
         else if (IsTooShallow(now))
         {
-            unmet.Add($"the pan is too shallow: {Words.Amount.Shown(now.Setting.Units.From(now.Depth))}");
+            unmet.Add($"the pan is too shallow: {Amount.Shown(now.Setting.Units.From(now.Depth))}");
         }
 
         if (unmet.Count == 0 && CanPassSyrup(now) is { } sugar)
@@ -95,10 +98,13 @@ public static class ClearToLeave
             return $"the boil must be seen still {SettlingTime} after wood";
         }
 
-        return now.State.Last(DeedName.FloodPan) is { } flood && still.Time >= flood.At.Time && still.Time - flood.At.Time < Settling
-            ? $"the boil must be seen still {SettlingTime} after flooding"
+        return IsJustAfter(now, DeedName.FloodPan, still) ? $"the boil must be seen still {SettlingTime} after flooding"
+            : IsJustAfter(now, DeedName.FillPan, still) ? $"the boil must be seen still {SettlingTime} after a pour"
             : null;
     }
+
+    private static bool IsJustAfter(Situation now, DeedName deed, Moment seen) =>
+        now.State.Last(deed) is { } done && seen.Time >= done.At.Time && seen.Time - done.At.Time < Settling;
 
     /// <summary>
     /// The most water that can still leave, in liters: of all members, run on without feed, the one that boils away most. A boil

@@ -1,4 +1,4 @@
-using Panside.Guide.Sessions;
+using Panside.Guide.Knowledge;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 
@@ -10,14 +10,12 @@ namespace Panside.Guide.Advice;
 /// </summary>
 public static class CommonPractice
 {
-    private static readonly Area SmallPan = Area.FromSquareFeet(8);
-
     /// <summary>
     /// Sap in the tank at the last charge, over and above the pan's own: 5 gal for a newcomer or a season's first shutdown,
     /// 3 gal for a confident hand.
     /// </summary>
     public static Volume ReserveAtLastCharge(Area pan, bool cautious) =>
-        Volume.FromUsGallons((cautious ? 5 : 3) * (pan.SquareMeters / SmallPan.SquareMeters));
+        Volume.FromUsGallons((cautious ? 5 : 3) * (pan.SquareMeters / Rigs.Rig.SmallPan.SquareMeters));
 
     /// <summary>Sap in the tank at the last charge: what the reckoning says, or that floor where it is more.</summary>
     public static Volume StopAt(Setting setting, RigEnsemble rigs, bool cautious)
@@ -25,9 +23,6 @@ public static class CommonPractice
         var reckoned = rigs.OnceLastCharged(setting.Rig.Charge).ReserveLiters(cautious ? 0.99 : 0.95);
         return Volume.FromLiters(double.Max(reckoned, ReserveAtLastCharge(setting.Rig.PanArea, cautious).Liters));
     }
-
-    /// <summary>One draw of close to 2 qt is large.</summary>
-    public static Volume LargeDraw(Area pan) => Volume.FromUsQuarts(2 * (pan.SquareMeters / SmallPan.SquareMeters));
 
     /// <summary>With the feed off and heat on, the channels begin to mix within half an hour.</summary>
     public static TimeSpan ChannelsMix => TimeSpan.FromMinutes(30);

@@ -1,8 +1,8 @@
 using System.Collections.Frozen;
 using Panside.Guide.Flows;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
 
 namespace Panside.Guide.Advice;
 
@@ -51,6 +51,9 @@ public static class Facts
             || now.State.Last(ReadingName.DrawnVolume)?.At.Time >= now.State.Last(DeedName.CloseDraw)?.At.Time,
         ["syrup-thin"] = now => SyrupSample.OffTarget(now.Setting, now.State) is < -0.5,
         ["syrup-heavy"] = now => SyrupSample.OffTarget(now.Setting, now.State) is > 1,
+        ["asked-thrice"] = now => now.State.Asked.GetValueOrDefault(now.State.Step) >= 3,
+        ["fire-spent"] = now => SeenSinceWood(now, ObservationName.Boil, "still") && SeenSinceWood(now, ObservationName.Coals, "spent"),
+        ["depth-known"] = now => now.DepthRead is not null,
         ["unanswered"] = now => now.State.MinutesSince(now.State.StepSince) >= 15,
         ["tank-ample"] = now => !now.IsLastChargeDue && now.State.Rig.Tank is { } tank && tank.Liters > now.StopLiters + 1,
         ["tank-short"] = now => now.State.Rig.Tank is { } tank && tank.Liters < now.FloorLiters,

@@ -1,8 +1,7 @@
 using System.Collections.Frozen;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
-using Panside.Guide.Words;
 using Panside.Reckoning.Instruments;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Rig;
@@ -17,7 +16,7 @@ public static class Figures
     private static readonly FrozenDictionary<string, Func<Situation, string>> All = new Dictionary<string, Func<Situation, string>>
     {
         ["tank"] = now => now.State.Rig.Tank is { } tank ? Volume(now, tank) : Unknown,
-        ["depth"] = now => now.State.Readings.ContainsKey(ReadingName.PanDepth) ? Depth(now, now.Depth) : "not read",
+        ["depth"] = now => now.State.Readings.ContainsKey(ReadingName.PanDepth) ? Depth(now, now.DepthTold) : "not read",
         ["run-depth"] = now => Depth(now, now.Setting.Rig.RunDepth),
         ["least-depth"] = now => Depth(now, now.Setting.Rig.LeastDepth),
         ["flood-depth"] = now => Depth(now, now.Setting.Rig.FloodDepth),
@@ -30,7 +29,7 @@ public static class Figures
         ["draw-temperature"] = now => now.State.Last(ReadingName.DrawTemperature) is { } read ? Amount.Shown(read.Value) : Unknown,
         ["draw-elevation"] = now => Amount.Shown(now.Setting.Units.From(DrawPoint.Today(now.Setting, now.State) - now.State.Rig.Boiling)),
         ["large-draw"] = now => Amount.Shown(now.Setting.Units.From(
-            CommonPractice.LargeDraw(now.Setting.Rig.PanArea), now.Setting.Units.SmallVolume)),
+            now.Setting.Rig.LargeDraw, now.Setting.Units.SmallVolume)),
         ["syrup-brix"] = now => SyrupSample.TrueSugar(now.State) is { } sugar ? Amount.Shown(new(sugar.Brix, Unit.Brix)) : Unknown,
         ["glass-on-target"] = GlassOnTarget,
         ["boils-away"] = now => now.ResidualLiters is { } residual ? FromTo(now, residual) : Unknown,
@@ -52,6 +51,10 @@ public static class Figures
         ["minutes-since-wood"] = now => now.LastWood is { } wood ? Amount.Minutes(now.State.MinutesSince(wood)) : Unknown,
         ["minutes-since-depth"] = now => now.MinutesSinceDepth is { } since ? Amount.Minutes(since) : Unknown,
         ["minutes-to-bare"] = now => now.MinutesToBare is { } bare ? About(bare) : Unknown,
+        ["dangers"] = now => string.Join(", ", Listed(now)),
+        ["pour"] = now => now.DepthRead is { } read && read < now.Setting.Rig.RunDepth
+            ? Volume(now, now.Setting.Rig.PanArea * (now.Setting.Rig.RunDepth - read))
+            : Volume(now, now.Setting.Rig.PanArea * now.Setting.Rig.LeastDepth),
         ["unmet"] = now => now.Unmet.Count == 0 ? "nothing" : now.Unmet[0] + (now.Unmet.Count > 1 ? "; and more" : ""),
         ["channels-mix"] = _ => Amount.Minutes(CommonPractice.ChannelsMix.TotalMinutes),
     }.ToFrozenDictionary();
@@ -61,6 +64,12 @@ public static class Figures
 
     /// <summary>A figure, now.</summary>
     public static string Of(Situation now, string name) => All[name](now);
+
+    /// <summary>The words of the list of emergencies: what a cry may have meant first, then the gravest first, nine at the most: O10.</summary>
+    private static IEnumerable<string> Listed(Situation now) => now.State.Suspected
+        .Concat(now.Setting.Flow.Dangers.Where(danger => danger is { IsListed: true, IsList: false }).Select(danger => danger.Code))
+        .Distinct()
+        .Take(9);
 
     private static string GlassOnTarget(Situation now)
     {

@@ -1,6 +1,5 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Rig;
 

@@ -1,6 +1,6 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
@@ -9,8 +9,11 @@ using Panside.Reckoning.Rig;
 namespace Panside.Guide.Advice;
 
 /// <summary>A state seen through the reckoning: what is asked of it more than once is reckoned once.</summary>
-public sealed class Situation
+public sealed partial class Situation
 {
+    /// <summary>A question that nobody answered for so long is about another moment.</summary>
+    internal static readonly TimeSpan DoubtLasts = TimeSpan.FromMinutes(15);
+
     private readonly Lazy<Band?> _rate;
     private readonly Lazy<Band?> _toDraw;
     private readonly Lazy<IReadOnlyList<string>> _unmet;
@@ -127,7 +130,7 @@ public sealed class Situation
 
     /// <summary>Whether a tank reading lower than reckoned waits to be believed: until it is settled no wood is asked for.</summary>
     public bool IsTankInDoubt => State.Doubted is Reading { Name.Code: "tank-volume" } doubted
-        && State.Now?.Time - doubted.At.Time <= Decider.DoubtLasts
+        && State.Now?.Time - doubted.At.Time <= DoubtLasts
         && State.Rig.Tank is { } tank && Setting.Units.Volume(doubted.Measure) < tank;
 
     /// <summary>When the draw-off was opened; null where it is shut.</summary>
@@ -171,6 +174,19 @@ public sealed class Situation
     /// <summary>The depth now, as reckoned from the last reading on.</summary>
     public Length Depth => State.Rig.Pan / Setting.Rig.PanArea;
 
+    /// <summary>
+    /// The depth as it is told: what was read within this very minute, as it was read; else as reckoned. Who has just read a figure
+    /// is told no other one, unless something changed the depth since.
+    /// </summary>
+    public Length DepthTold => State.Last(ReadingName.PanDepth) is { } read && State.Now is { } now
+        && now.Time - read.At.Time < TimeSpan.FromMinutes(1) && !HasDepthChangedSince(read.At)
+            ? UnitSystem.Length(read.Value)
+            : Depth;
+
+    private bool HasDepthChangedSince(Moment read) =>
+        State.Deeds.Any(deed => deed.Key != DeedName.AddWood && deed.Key != DeedName.LitFire && deed.Value.At.Time >= read.Time)
+        || State.Last(ReadingName.DrawnVolume)?.At.Time >= read.Time;
+
     /// <summary>Whether the firing is at its end, also while nobody has said yet that no more wood goes in.</summary>
     public bool IsEnding => State.Step.Length > 0 && Setting.Flow.PhaseOf(State.Step).Code is "shutdown" or "after";
 
@@ -209,11 +225,12 @@ public sealed class Situation
     }
 
     /// <summary>
-    /// Whether the pan stands well over its run depth and higher than it was read before, though nobody flooded it: a float that hangs
-    /// open lets the tank run into it.
+    /// Whether the pan stands well over its run depth and higher than it was read before, though nobody flooded it or poured into it: a
+    /// float that hangs open lets the tank run into it.
     /// </summary>
     public bool IsPanRisen => IsLit && Setting.Rig.HasFloat && !State.Deeds.ContainsKey(DeedName.FloodPan)
         && State.Readings.TryGetValue(ReadingName.PanDepth, out var read) && read.Count > 1
+        && !(State.Last(DeedName.FillPan)?.At.Time >= read[^2].At.Time)
         && UnitSystem.Length(read[^1].Value) is var last && last > Setting.Rig.RunDepth * 1.3
         && last - UnitSystem.Length(read[^2].Value) > Setting.Rig.RunDepth * 0.15;
 

@@ -1,7 +1,6 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
-using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Belief;
 
@@ -12,7 +11,7 @@ public sealed class Possible(Setting setting)
     public (double Low, double High, Unit Unit) Range(ReadingName name)
     {
         var units = setting.Units;
-        var (low, high) = Limits(name);
+        var (low, high) = name.Possible(setting.Rig);
         var unit = units.Preferred(name.Kind);
         return (units.Convert(low, unit).Value, units.Convert(high, unit).Value, unit);
     }
@@ -29,26 +28,33 @@ public sealed class Possible(Setting setting)
     {
         var (low, high, unit) = Range(reading.Name);
         var value = setting.Units.Convert(reading.Measure, unit).Value;
-        if (value >= low - 1e-9 && value <= high + 1e-9)
+        if (value >= low - Rounding(low) && value <= high + Rounding(high))
         {
             return null;
         }
 
-        var why = $"{Words.Amount.Plain(reading.Measure)} is not possible for {reading.Name.Spoken}: "
-            + $"this rig can have {Words.Amount.Range(low, high, unit)}.";
+        var why = $"{Amount.Plain(reading.Measure)} is not possible for {reading.Name.Spoken}: "
+            + $"this rig can have {Amount.Range(low, high, unit)}.";
         return (why + Slip(reading, low, high, unit), "value");
     }
+
+    /// <summary>What a change of unit may have rounded; nothing under nothing, for no rounding goes there.</summary>
+    private static double Rounding(double limit) => double.Abs(limit) * 1e-9;
 
     /// <summary>A slip that would bring the value into the range.</summary>
     private string Slip(Reading reading, double low, double high, Unit unit)
     {
         var value = reading.Measure.Value;
         bool Fits(Measure measure) => setting.Units.Convert(measure, unit).Value is var one && one >= low && one <= high;
+        if (reading.Name.MixedUp(setting.Rig, reading.Measure) is { } mixedUp)
+        {
+            return " " + mixedUp;
+        }
+
         if (reading.Name.Kind == Dimension.Temperature)
         {
             var other = reading.Measure.Unit == Unit.DegreeFahrenheit ? Unit.DegreeCelsius : Unit.DegreeFahrenheit;
-            var swapped = new Measure(value, other);
-            return Fits(swapped) ? $" {Words.Amount.Plain(swapped)} would be possible: is that what you read?" : "";
+            return Measure.Of(value, other) is { } swapped && Fits(swapped) ? $" {Amount.Plain(swapped)} would be possible: is that what you read?" : "";
         }
 
         if (unit != Unit.DegreeFahrenheit && value is >= 190 and <= 230 && setting.Units != UnitSystem.Metric)
@@ -56,62 +62,23 @@ public sealed class Possible(Setting setting)
             return $" If it is the thermometer, say 'draw {value}'.";
         }
 
-        var shifted = new Measure(value / 10, reading.Measure.Unit);
-        return value > 0 && Fits(shifted) ? $" Did you mean {Words.Amount.Plain(shifted)}?" : "";
+        var shifted = reading.Measure.With(value / 10);
+        return value > 0 && Fits(shifted) ? $" Did you mean {Amount.Plain(shifted)}?" : "";
     }
 
     private (string, string)? Fault(Did did)
     {
         if (did.Measure is not { } measure)
         {
-            return null;
+            return did.Name.WantsAmount ? ($"How much was {did.Name.Spoken}? Say it with its amount, like 'poured 2 gal'.", "value") : null;
         }
 
-        var high = Limit(did.Name);
+        var high = did.Name.Most(setting.Rig);
         var unit = high.Unit;
         var value = setting.Units.Convert(measure, unit).Value;
         return value > 0 && value <= high.Value
             ? null
-            : ($"{Words.Amount.Plain(measure)} is not possible for {did.Name.Spoken}: more than 0 and no more than "
-                + $"{Words.Amount.Plain(high)} was expected.", "value");
-    }
-
-    private Measure Limit(DeedName name)
-    {
-        if (name == DeedName.AddWood)
-        {
-            return setting.Units.From(setting.Rig.Charge * 20);
-        }
-
-        return name == DeedName.CloseDraw
-            ? setting.Units.From(setting.Rig.PanVolume(setting.Rig.WallDepth))
-            : setting.Units.From(TankLimit());
-    }
-
-    private Volume TankLimit() => setting.Rig.TankIsStated ? setting.Rig.Tank : setting.Rig.Tank * 20;
-
-    private (Measure Low, Measure High) Limits(ReadingName name)
-    {
-        var units = setting.Units;
-        static (Measure, Measure) Celsius(double low, double high) =>
-            (new(low, Unit.DegreeCelsius), new(high, Unit.DegreeCelsius));
-        static (Measure, Measure) Kilopascals(double low, double high) =>
-            (new(low, Unit.Kilopascal), new(high, Unit.Kilopascal));
-        static (Measure, Measure) Brix(double low, double high) => (new(low, Unit.Brix), new(high, Unit.Brix));
-        return name.Code switch
-        {
-            "tank-volume" => (units.From(default(Volume)), units.From(TankLimit())),
-            "pan-depth" => (units.From(default(Length)), units.From(setting.Rig.WallDepth)),
-            "drawn-volume" => (units.From(default(Volume)), units.From(setting.Rig.PanVolume(setting.Rig.WallDepth))),
-            "draw-temperature" => Celsius(-10, 130),
-            "boiling-water-temperature" => Celsius(85, 107),
-            "sample-temperature" => Celsius(-5, 125),
-            "air-temperature" => Celsius(-50, 60),
-            "sap-brix" => Brix(0, 40),
-            "pan-brix" or "draw-brix" => Brix(0, 75),
-            "hydrometer-brix" => Brix(0, 85),
-            "barometer" => Kilopascals(85, 110),
-            _ => Kilopascals(60, 110),
-        };
+            : ($"{Amount.Plain(measure)} is not possible for {did.Name.Spoken}: more than 0 and no more than "
+                + $"{Amount.Plain(high)} was expected.", "value");
     }
 }

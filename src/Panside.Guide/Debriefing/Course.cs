@@ -1,7 +1,7 @@
 using Panside.Guide.Advice;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Debriefing;
@@ -70,6 +70,49 @@ public sealed class Course(Setting setting)
         Hold(state, now, situation.IsHeld);
     }
 
+    /// <summary>Writes what is kept.</summary>
+    internal void Write(BinaryWriter to)
+    {
+        to.MaybeText(Held, held =>
+        {
+            to.Moment(held.At);
+            to.Maybe(held.Tank, tank => to.Write(tank.Liters));
+            to.Write(held.Evaporated.Liters);
+            to.MaybeText(held.Residual, to.Forecast);
+            to.MaybeText(held.ToStill, to.Forecast);
+        });
+        to.Maybe(Shallowest, shallowest =>
+        {
+            to.Moment(shallowest.At);
+            to.Write(shallowest.Depth.Meters);
+        });
+        to.Maybe(Scorched, to.Moment);
+        to.Maybe(Still, to.Moment);
+        to.Maybe(Clear, to.Moment);
+        to.Write(WoodAfter);
+        to.All(_alarms, to.Moment);
+        to.Write(_isDue);
+    }
+
+    /// <summary>Reads what <see cref="Write"/> has written.</summary>
+    internal static Course Read(BinaryReader from, Setting setting)
+    {
+        var course = new Course(setting)
+        {
+            Held = from.MaybeText(() => new Held(
+                from.Moment(), from.Maybe(() => Volume.FromLiters(from.ReadDouble())), Volume.FromLiters(from.ReadDouble()),
+                from.MaybeText(from.Forecast), from.MaybeText(from.Forecast))),
+            Shallowest = from.Maybe(() => (from.Moment(), Length.FromMeters(from.ReadDouble()))),
+            Scorched = from.Maybe(from.Moment),
+            Still = from.Maybe(from.Moment),
+            Clear = from.Maybe(from.Moment),
+            WoodAfter = from.ReadInt32(),
+        };
+        course._alarms.AddRange(from.All(from.Moment));
+        course._isDue = from.ReadBoolean();
+        return course;
+    }
+
     private void Hold(SessionState state, Moment now, bool isHeld)
     {
         if (!isHeld)
@@ -109,6 +152,7 @@ internal sealed record Held(
 {
     /// <summary>
     /// Water that has left since, as reckoned: tank and pan alone would not tell, since who floods may pour in water that no one told.
+    /// Null where readings have since put right what had left before by more than that: then nobody knows.
     /// </summary>
-    public Volume Gone(SessionState state) => state.Rig.Evaporated - Evaporated;
+    public Volume? Gone(SessionState state) => state.Rig.Evaporated - Evaporated is { Liters: >= 0 } gone ? gone : null;
 }

@@ -1,8 +1,7 @@
 using System.Globalization;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
-using Panside.Guide.Words;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Debriefing;
@@ -36,8 +35,8 @@ public static class Debrief
 
         var gates = Gate.Of(course, state, setting);
         var missed = gates.Where(gate => gate.Missed is not null).ToList();
-        var water = course.Held is { Residual: { P5: not null } residual } held
-            ? Came(residual, setting.Units.From(held.Gone(state), residual.Unit).Value)
+        var water = course.Held is { Residual: { P5: not null } residual } held && held.Gone(state) is { } gone
+            ? Came(residual, setting.Units.From(gone, residual.Unit).Value)
             : null;
         var still = course is { Held: { ToStill: { P5: not null } toStill } from, Still: { } at }
             ? Came(toStill, (at.Time - from.At.Time).TotalMinutes)
@@ -45,7 +44,7 @@ public static class Debrief
         return
         [
             ("Planned", Planned(course, setting)),
-            ("Happened", Happened(course, water, still)),
+            ("Happened", Happened(course, Pour.Told(state.Pours, setting.Units), water, still)),
             ("Why", Why(course, missed, water, still)),
             ("Next time", NextTime(missed, water)),
             ("Score", Score(course, state, setting, gates)),
@@ -63,13 +62,18 @@ public static class Debrief
         return $"last charge by {Clock(held.At)}{tank}. Told then, 9 times in 10: {Band(held.Residual)} still to go, the boil still in {Band(held.ToStill)}.";
     }
 
-    private static string Happened(Course course, (double Value, Forecast Told)? water, (double Value, Forecast Told)? still)
+    private static string Happened(Course course, string? poured, (double Value, Forecast Told)? water, (double Value, Forecast Told)? still)
     {
         var parts = new List<string>
         {
             water is { } left ? $"{Amount.Shown(new(left.Value, left.Told.Unit))} gone by the end, as reckoned, {Beside(left)}" : "how much has gone is not known",
             still is { } calm ? $"the boil was seen still after {Amount.Minutes(calm.Value)}, {Beside(calm)}" : "the boil was not seen still",
         };
+        if (poured is not null)
+        {
+            parts.Add($"{poured} poured into the pan by hand");
+        }
+
         if (course.Dangers.Count > 0)
         {
             parts.Add(course.Dangers.Count == 1

@@ -1,8 +1,8 @@
 using System.Globalization;
 using Panside.Guide.Advice;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
-using Panside.Guide.Sessions;
-using Panside.Guide.Words;
+using Panside.Guide.Measures;
 
 namespace Panside.Guide.Debriefing;
 

@@ -1,7 +1,8 @@
 using Panside.Guide.Advice;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
+using Panside.Guide.Measures;
 using Panside.Guide.Sessions;
-using Panside.Guide.Words;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Debriefing;
@@ -165,7 +166,7 @@ public sealed class PastBoil
 
         var last = _exchanges.FindLastIndex(exchange => exchange.At.Time <= end);
         var gone = Setting.Units.From(_evaporated[last] - then.Rig.Evaporated);
-        return $"{Amount.Shown(gone with { Value = double.Max(gone.Value, 0) })} reckoned";
+        return $"{Amount.Shown(gone.With(double.Max(gone.Value, 0)))} reckoned";
     }
 
     private string After(DateTimeOffset? came, DateTimeOffset now) =>

@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Panside.Guide.Hearing.Cries;
 using Panside.Guide.Lines;
 
 namespace Panside.Guide.Flows;
@@ -11,6 +12,9 @@ public sealed record Flow
 
     /// <summary>The target that leads back to where a side trip began.</summary>
     public const string Return = "return";
+
+    /// <summary>The target that ends the session as left: never safe, and only out of an emergency.</summary>
+    public const string LeftAlone = "left-alone";
 
     /// <summary>The condition without which no step may lead to the end.</summary>
     public const string Gate = "clear-to-leave";
@@ -27,7 +31,10 @@ public sealed record Flow
     /// <summary>The first step.</summary>
     public required string Start { get; init; }
 
-    /// <summary>What leads away from any step.</summary>
+    /// <summary>What can go wrong, the gravest first: the one order of dangers.</summary>
+    public required IReadOnlyList<Danger> Dangers { get; init; }
+
+    /// <summary>What leads away from any step, after the dangers.</summary>
     public required IReadOnlyList<Passage> Anywhere { get; init; }
 
     /// <summary>Questions that come back at an interval while a step rests.</summary>
@@ -42,6 +49,12 @@ public sealed record Flow
     /// <summary>Each way to say one of them, with the word that it stands for.</summary>
     public required FrozenDictionary<string, string> Words { get; init; }
 
+    /// <summary>Hears what is cried out, in the flow's language, with the cries that it adds.</summary>
+    public required Lazy<CryEar> Ear { get; init; }
+
+    /// <summary>What can be read off an instrument.</summary>
+    public required KnownReadings Readings { get; init; }
+
     /// <summary>What is said once, at the beginning.</summary>
     public required string Opening { get; init; }
 
@@ -50,13 +63,68 @@ public sealed record Flow
 
     /// <summary>The phase of a step.</summary>
     public Phase PhaseOf(string step) => Steps[step].Phase;
+
+    /// <summary>The ways into the emergencies from anywhere. They come before any way of a step outside of them.</summary>
+    public IEnumerable<Passage> DangerWays => Dangers.SelectMany(danger => danger.Ways);
+
+    /// <summary>The danger that a step is the first step of; null where it is none's.</summary>
+    public Danger? DangerAt(string step) => Dangers.FirstOrDefault(danger => danger.Go == step);
+
+    /// <summary>How grave the danger is that a step is the first step of: 0 for the gravest; one more than all for any other step.</summary>
+    public int RankOf(string step)
+    {
+        for (var rank = 0; rank < Dangers.Count; rank++)
+        {
+            if (Dangers[rank].Go == step)
+            {
+                return rank;
+            }
+        }
+
+        return Dangers.Count;
+    }
+}
+
+/// <summary>Something that can go wrong, and the first step of what is done about it.</summary>
+/// <param name="Code">Its name, which is also the word that one types for it.</param>
+/// <param name="Go">The first step of its emergency.</param>
+/// <param name="Cries">Sentences that are heard as it, beside those that the program knows.</param>
+/// <param name="Ways">What leads there from anywhere: the word, what is read or seen, and what holds.</param>
+/// <param name="While">The fact that brings it back while it holds; null where none does.</param>
+/// <param name="Given">Facts that must hold as well for it to come back.</param>
+/// <param name="Again">How long after it was gone through it comes back.</param>
+/// <param name="IsListed">Whether its word stands in the list of emergencies.</param>
+/// <param name="IsList">Whether it is the list itself: something is wrong, and nobody has said what.</param>
+public sealed record Danger(
+    string Code,
+    string Go,
+    IReadOnlyList<string> Cries,
+    IReadOnlyList<Passage> Ways,
+    string? While,
+    IReadOnlyList<string> Given,
+    TimeSpan Again,
+    bool IsListed,
+    bool IsList)
+{
+    /// <summary>The trigger by which it comes back.</summary>
+    public string Back => "danger " + Code;
+
+    /// <summary>Line and column in the file.</summary>
+    public (int Line, int Column) Place { get; init; } = (1, 1);
 }
 
 /// <summary>A part of the procedure.</summary>
 /// <param name="Code">As in the stream: <c>start-up</c>.</param>
 /// <param name="IsSideTrip">Whether its steps lead back to where it was entered from.</param>
 /// <param name="On">What leads away from any of its steps.</param>
-public sealed record Phase(string Code, bool IsSideTrip, IReadOnlyList<Passage> On);
+public sealed record Phase(string Code, bool IsSideTrip, IReadOnlyList<Passage> On)
+{
+    /// <summary>The code of the phase that dangers lead to.</summary>
+    public const string EmergencyCode = "emergency";
+
+    /// <summary>Whether something has gone wrong while it lasts.</summary>
+    public bool IsEmergency => Code == EmergencyCode;
+}
 
 /// <summary>One place in the procedure: something is asked, or time passes while watches ask.</summary>
 public sealed record Step
@@ -85,17 +153,26 @@ public sealed record Step
     /// <summary>Whether it cannot be skipped.</summary>
     public required bool IsCritical { get; init; }
 
+    /// <summary>Whether <c>skip</c> goes on from it.</summary>
+    public bool CanSkip => !IsCritical;
+
+    /// <summary>Whether <c>later</c> asks again.</summary>
+    public bool CanWait => Urgency != "danger";
+
     /// <summary>The action advised with it; null where none is.</summary>
     public required string? Advise { get; init; }
 
     /// <summary>The urgency of that advice.</summary>
     public required string Urgency { get; init; }
 
+    /// <summary>Whether that advice only makes ready for its action.</summary>
+    public required bool Prepare { get; init; }
+
     /// <summary>The forecast that the advice stands on; null where none.</summary>
     public required string? Forecast { get; init; }
 
-    /// <summary>The mark that a yes sets; null where none.</summary>
-    public required string? Mark { get; init; }
+    /// <summary>The marks that a yes sets.</summary>
+    public required IReadOnlyList<string> Marks { get; init; }
 
     /// <summary>The mark that a yes takes away; null where none.</summary>
     public required string? Unmark { get; init; }
@@ -109,6 +186,9 @@ public sealed record Step
     /// <summary>How long after the step is reached it is asked; also how long <c>later</c> puts it off.</summary>
     public required TimeSpan After { get; init; }
 
+    /// <summary>The clock that a yes starts; null where none.</summary>
+    public required StepClock? Clock { get; init; }
+
     /// <summary>The watches that ask while it rests.</summary>
     public required IReadOnlyList<string> Watches { get; init; }
 
@@ -118,6 +198,12 @@ public sealed record Step
     /// <summary>Line and column in the file.</summary>
     public required (int Line, int Column) Place { get; init; }
 }
+
+/// <summary>A clock that runs down before the operator's eyes.</summary>
+/// <param name="Text">What goes on meanwhile, in two or three words.</param>
+/// <param name="Lasts">How long.</param>
+/// <param name="Over">What is said when it has run down.</param>
+public sealed record StepClock(string Text, TimeSpan Lasts, string Over);
 
 /// <summary>One way from a step to another.</summary>
 /// <param name="When">The trigger: <c>answer yes</c>, <c>did lit-fire</c>, <c>fact draw-due</c> …</param>
@@ -177,6 +263,9 @@ public sealed record AdviceRule(
     string? Forecast,
     TimeSpan? Again)
 {
+    /// <summary>Whether it only makes ready for its action.</summary>
+    public bool Prepare { get; init; }
+
     /// <summary>Line and column in the file.</summary>
     public (int Line, int Column) Place { get; init; } = (1, 1);
 }

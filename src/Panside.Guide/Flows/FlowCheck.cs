@@ -10,6 +10,9 @@ public static class FlowCheck
 
     private const string FactPrefix = "fact ";
 
+    /// <summary>The mark by which the program knows that no more wood goes in.</summary>
+    private const string WoodHeld = "wood-held";
+
     /// <summary>Every name leads to a step, a watch or a phase, and stands once.</summary>
     public static void Names(YamlMap root, Flow flow, IReadOnlyList<Step> steps)
     {
@@ -49,13 +52,15 @@ public static class FlowCheck
 
         foreach (var passage in steps.SelectMany(step => step.Passages)
                      .Concat(flow.Phases.SelectMany(phase => phase.On))
+                     .Concat(flow.DangerWays)
                      .Concat(flow.Anywhere)
-                     .Where(passage => passage.Go is not (Flow.End or Flow.Return) && !flow.Steps.ContainsKey(passage.Go)))
+                     .Where(passage => passage.Go is not (Flow.End or Flow.Return or Flow.LeftAlone) && !flow.Steps.ContainsKey(passage.Go))
+                     .DistinctBy(passage => passage.Place))
         {
             root.AddAt(passage.Place, $"'{passage.Go}' is no step", $"a step's name, '{Flow.Return}' or '{Flow.End}'");
         }
 
-        var marks = steps.Select(step => step.Mark).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var marks = steps.SelectMany(step => step.Marks).ToHashSet(StringComparer.Ordinal);
         foreach (var fact in flow.Advices.SelectMany(rule => rule.When)
                      .Concat(flow.Watches.SelectMany(watch => watch.Given))
                      .Concat(Edges(flow).SelectMany(edge => edge.Passage.Given))
@@ -88,27 +93,24 @@ public static class FlowCheck
     }
 
     /// <summary>
-    /// S2: the emergency is one action away from every step. S6: the end can be reached from every step, and no way leads
-    /// to it but through the gate.
+    /// S2: each danger comes first at every step. S6: the end can be reached from every step, and no way leads to it but through the
+    /// gate.
     /// </summary>
     /// <exception cref="FaultyFileException">A rule does not hold.</exception>
     public static void Ways(string file, Flow flow)
     {
         var faults = new List<Fault>();
-        var emergency = flow.Anywhere.Where(passage => passage.Given.Count == 0 && Leads(flow, passage, "emergency")).ToList();
-        if (!emergency.Any(passage => passage.When.StartsWith("word ", StringComparison.Ordinal)))
+        foreach (var passage in Edges(flow).Select(edge => edge.Passage).Distinct()
+                     .Where(passage => passage.Given.Any(fact => passage.Given.Contains("not " + fact))))
         {
             faults.Add(new(
-                file, 1, 1, "no word leads from anywhere to the emergency phase", "one under 'anywhere', without 'given' (S2)"));
+                file, passage.Place.Line, passage.Place.Column, $"a way to '{passage.Go}' is given a fact and its opposite, and never taken", "one of the two"));
         }
 
-        var words = emergency.Select(passage => passage.When).ToHashSet(StringComparer.Ordinal);
-        foreach (var passage in flow.Steps.Values.SelectMany(step => step.Passages).Concat(flow.Phases.SelectMany(phase => phase.On))
-                     .Where(passage => words.Contains(passage.When) && !Leads(flow, passage, "emergency")))
+        foreach (var (from, passage) in Edges(flow).Where(edge => edge.Passage.Go == Flow.LeftAlone && !flow.Steps[edge.From].Phase.IsEmergency))
         {
             faults.Add(new(
-                file, passage.Place.Line, passage.Place.Column, $"'{passage.When}' leads from anywhere to the emergency phase, and here to '{passage.Go}'",
-                "that trigger for the emergency alone (S2)"));
+                file, passage.Place.Line, passage.Place.Column, $"'{from}' leaves the pan alone, and is in no emergency", $"'{Flow.LeftAlone}' out of an emergency only (S6)"));
         }
 
         foreach (var (from, passage) in Edges(flow).Where(edge => edge.Passage.Go == Flow.End && !edge.Passage.Given.Contains(Flow.Gate)))
@@ -118,6 +120,20 @@ public static class FlowCheck
                 $"'given: [{Flow.Gate}]' on every way to '{Flow.End}' (S6)"));
         }
 
+        if (flow.Watches.FirstOrDefault(watch => watch.Advise == "add-wood") is { } wood && flow.Steps.Values.All(step => !step.Marks.Contains(WoodHeld)))
+        {
+            faults.Add(new(
+                file, wood.Place.Line, wood.Place.Column, $"'{wood.Id}' asks for wood, and no step sets the mark '{WoodHeld}' that ends it",
+                $"'mark: {WoodHeld}' at the step that stops the firing"));
+        }
+
+        faults.AddRange(DangerCheck.Faults(file, flow));
+        if (faults.Count > 0)
+        {
+            // What can be reached is worth a word only where the dangers lead.
+            throw InOrder(faults);
+        }
+
         var ways = new FlowWays(flow);
         faults.AddRange(flow.Steps.Values.Where(step => ways.Stuck.Contains(step.Id)).Select(step => new Fault(
             file, step.Place.Line, step.Place.Column, $"no way leads from '{step.Id}' to the end", "a way to 'over' (S6)")));
@@ -125,18 +141,20 @@ public static class FlowCheck
             file, step.Place.Line, step.Place.Column, $"no way leads to '{step.Id}'", "a way from another step")));
         if (faults.Count > 0)
         {
-            throw new FaultyFileException([.. faults.OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
+            throw InOrder(faults);
         }
     }
 
+    private static FaultyFileException InOrder(List<Fault> faults) => new([.. faults.OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
+
     /// <summary>Every way of the flow, from each step: its own, its phase's and those from anywhere.</summary>
     public static IEnumerable<(string From, Passage Passage)> Edges(Flow flow) =>
-        flow.Steps.Values.SelectMany(step =>
-            step.Passages.Concat(step.Phase.On).Concat(flow.Anywhere).Select(passage => (step.Id, passage)));
+        flow.Steps.Values.SelectMany(step => WaysFrom(flow, step).Select(passage => (step.Id, passage)));
+
+    /// <summary>Every way from a step: its own, its phase's, the dangers' and those from anywhere.</summary>
+    public static IEnumerable<Passage> WaysFrom(Flow flow, Step step) =>
+        step.Passages.Concat(step.Phase.On).Concat(flow.DangerWays).Concat(flow.Anywhere);
 
     private static IEnumerable<string> Twins(IEnumerable<string> names) =>
         names.GroupBy(name => name).Where(group => group.Skip(1).Any()).Select(group => group.Key);
-
-    private static bool Leads(Flow flow, Passage passage, string phase) =>
-        flow.Steps.TryGetValue(passage.Go, out var step) && step.Phase.Code == phase;
 }

@@ -1,7 +1,7 @@
 using System.Collections.Frozen;
 using System.Security.Cryptography;
 using System.Text;
-using Panside.Guide.Hearing;
+using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Yaml;
@@ -13,10 +13,14 @@ namespace Panside.Guide.Flows;
 /// <param name="Figures">What can stand in braces in a text: <c>{tank}</c>.</param>
 /// <param name="Forecasts">The forecasts that advice can stand on.</param>
 public sealed record FlowVocabulary(
-    IReadOnlyCollection<string> Facts, IReadOnlyCollection<string> Figures, IReadOnlyCollection<string> Forecasts);
+    IReadOnlyCollection<string> Facts, IReadOnlyCollection<string> Figures, IReadOnlyCollection<string> Forecasts)
+{
+    /// <summary>What can be asked for and read off an instrument.</summary>
+    public KnownReadings Readings { get; init; } = KnownReadings.BuiltIn;
+}
 
 /// <summary>Reads a flow file; its form is described in docs/flows.md. A flow that is read is also checked.</summary>
-public sealed class FlowFile
+public sealed partial class FlowFile
 {
     private static readonly string[] Levels = ["beginner", "all"];
 
@@ -44,10 +48,13 @@ public sealed class FlowFile
         var root = YamlMap.Read(file, text, "the flow");
         var name = root.Text("flow", required: true) ?? "";
         root.Whole("version", 1, 1, required: true);
+        var language = Language(root);
         var opening = root.Text("opening", required: true) ?? "";
-        var words = Words(root);
+        var words = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
+        var dangers = Dangers(root, words);
+        Words(root, words);
         var start = root.Text("start", required: true) ?? "";
-        var anywhere = root.Maps("anywhere", required: true).Select(Passage).ToList();
+        var anywhere = root.Maps("anywhere").Select(Passage).ToList();
         var watches = root.Maps("watches").Select(Watch).ToList();
         var phases = root.Maps("phases", required: true).Select(Phase).ToList();
         var advices = root.Maps("advices").Select(AdviceRule).ToList();
@@ -59,11 +66,14 @@ public sealed class FlowFile
             Hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16],
             Phases = phases,
             Start = start,
+            Dangers = dangers,
+            Ear = Ear(language, dangers),
             Anywhere = anywhere,
             Watches = watches,
             Advices = advices,
-            OwnWords = _words,
-            Words = words,
+            OwnWords = [.. _words.OrderByDescending(word => dangers.Any(danger => danger.IsList && danger.Code == word))],
+            Words = words.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase),
+            Readings = _vocabulary.Readings,
             Opening = opening,
             Steps = _steps.DistinctBy(step => step.Id).ToFrozenDictionary(step => step.Id),
         };
@@ -73,31 +83,32 @@ public sealed class FlowFile
         return flow;
     }
 
-    private FrozenDictionary<string, string> Words(YamlMap root)
+    private void Words(YamlMap root, Dictionary<string, string> words)
     {
-        var words = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         if (root.Map("words") is { } map)
         {
             foreach (var word in map.Keys)
             {
-                _words.Add(word);
-                words[word] = word;
-                foreach (var answer in map.Texts(word).Prepend(word).Where(Vocabulary.Answers.ContainsKey))
-                {
-                    map.Add(word, $"'{answer}' answers a prompt and is never heard as a word", "another wording");
-                }
-
-                foreach (var alias in map.Texts(word))
-                {
-                    if (!words.TryAdd(alias, word))
-                    {
-                        map.Add(word, $"'{alias}' already means '{words[alias]}'", "each wording once");
-                    }
-                }
+                Word(map, word, word, map.Texts(word), words);
             }
         }
+    }
 
-        return words.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase);
+    /// <summary>One word and the other ways to say it, each of which means one thing.</summary>
+    private void Word(YamlMap map, string key, string word, IReadOnlyList<string> aliases, Dictionary<string, string> words)
+    {
+        _words.Add(word);
+        foreach (var said in aliases.Prepend(word))
+        {
+            if (WordsHeardFirst.Meaning(said) is { } meaning)
+            {
+                map.Add(key, $"'{said}' is heard as {meaning}, never as a word of the flow", "another wording");
+            }
+            else if (!words.TryAdd(said, word))
+            {
+                map.Add(key, $"'{said}' already means '{words[said]}'", "each wording once");
+            }
+        }
     }
 
     private Phase Phase(YamlMap map)
@@ -138,12 +149,7 @@ public sealed class FlowFile
         if (go is not null)
         {
             var done = map.Texts("done-by").Select(when => Trigger(map, "done-by", when)).ToList();
-            done.Add(ask switch
-            {
-                null or Prompt.Confirm => "answer yes",
-                _ when ObservationName.FromCode(ask) is not null => "observed " + ask,
-                _ => "reading " + ask,
-            });
+            done.Add(Prompt.AnsweredBy(ask));
             var critical = map.Flag("critical") ?? false;
             if (!critical)
             {
@@ -165,16 +171,23 @@ public sealed class FlowFile
             IsCritical = map.Flag("critical") ?? false,
             Advise = map.Word("advise", Actions.All),
             Urgency = map.Word("urgency", Urgencies.All) ?? "info",
+            Prepare = map.Flag("prepare") ?? false,
             Forecast = map.Word("forecast", [.. _vocabulary.Forecasts]),
-            Mark = map.Text("mark"),
+            Marks = map.Texts("mark"),
             Unmark = map.Text("unmark"),
             Deed = DeedOf(map.Texts("done-by")),
+            Clock = Clock(map),
             IfNo = Worded(map, "if-no"),
             After = Time(map, "after") ?? TimeSpan.Zero,
             Watches = map.Texts("watch"),
             Passages = passages,
             Place = place,
         };
+        if (step is { Prepare: true, Advise: null })
+        {
+            map.Add("prepare", "'prepare' stands without 'advise'", "the action that it makes ready for, under 'advise'");
+        }
+
         map.Finish();
         return step;
     }
@@ -209,7 +222,7 @@ public sealed class FlowFile
             Worded(map, "because", required: true) ?? "",
             map.Word("forecast", [.. _vocabulary.Forecasts]),
             Time(map, "again"))
-        { Place = map.Place("id") };
+        { Place = map.Place("id"), Prepare = map.Flag("prepare") ?? false };
         map.Finish();
         return rule;
     }
@@ -227,7 +240,7 @@ public sealed class FlowFile
 
     private string? Ask(YamlMap map) => map.Word(
         "ask",
-        [Prompt.Confirm, .. ReadingName.All.Select(name => name.Code), .. ObservationName.All.Select(name => name.Code)],
+        [Prompt.Confirm, .. _vocabulary.Readings.All.Select(name => name.Code), .. ObservationName.All.Select(name => name.Code)],
         required: true);
 
     private string Trigger(YamlMap map, string key, string when)
@@ -237,7 +250,7 @@ public sealed class FlowFile
         {
             ["answer", var word] => AnswerWords.All.Contains(word),
             ["did", var deed] => DeedName.FromCode(deed) is not null,
-            ["reading", var reading] => ReadingName.FromCode(reading) is not null,
+            ["reading", var reading] => _vocabulary.Readings.Find(reading) is not null,
             ["observed", var what, var state] => ObservationName.FromCode(what)?.States.Contains(state) ?? false,
             ["observed", var what] => ObservationName.FromCode(what) is not null,
             ["fact", "not", .. var fact] => IsFact(string.Join(' ', fact)),

@@ -10,6 +10,7 @@ public sealed class FlowMachine
 {
     private const string Everywhere = "anywhere";
 
+    private readonly Lock _alone = new();
     private readonly Flow _flow;
     private readonly StateMachine<string, string> _machine;
     private readonly Dictionary<string, IReadOnlyList<string>> _factTriggers = new(StringComparer.Ordinal);
@@ -23,7 +24,7 @@ public sealed class FlowMachine
         _flow = flow;
         _machine = new(() => _step, step => _step = step, FiringMode.Queued);
         _machine.OnUnhandledTrigger((_, _) => { });
-        Configure(Everywhere, flow.Anywhere);
+        Configure(Everywhere, [.. flow.DangerWays, .. flow.Anywhere]);
         foreach (var phase in flow.Phases)
         {
             Configure(SuperState(phase), phase.On).SubstateOf(Everywhere);
@@ -31,7 +32,8 @@ public sealed class FlowMachine
 
         foreach (var step in flow.Steps.Values)
         {
-            Configure(step.Id, step.Passages).SubstateOf(SuperState(step.Phase));
+            // Outside of an emergency a danger comes before anything of the step's own; inside, its steps know what has gone wrong already.
+            Configure(step.Id, step.Phase.IsEmergency ? step.Passages : [.. flow.DangerWays, .. step.Passages]).SubstateOf(SuperState(step.Phase));
             _factTriggers[step.Id] =
             [
                 .. step.Passages.Concat(step.Phase.On).Concat(flow.Anywhere)
@@ -52,14 +54,18 @@ public sealed class FlowMachine
     /// <param name="holds">Whether a fact holds.</param>
     public string? Next(string step, string trigger, string returnTo, Func<string, bool> holds)
     {
-        (_step, _returnTo, _holds) = (step, returnTo, holds);
-        if (!_machine.CanFire(trigger))
+        // Sessions on two threads may walk through one flow.
+        lock (_alone)
         {
-            return null;
-        }
+            (_step, _returnTo, _holds) = (step, returnTo, holds);
+            if (!_machine.CanFire(trigger))
+            {
+                return null;
+            }
 
-        _machine.Fire(trigger);
-        return _step;
+            _machine.Fire(trigger);
+            return _step;
+        }
     }
 
     /// <summary>Where the facts lead from a step; null where none does.</summary>

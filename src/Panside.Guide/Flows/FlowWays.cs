@@ -66,7 +66,8 @@ internal sealed class FlowWays
             return [];
         }
 
-        return from.Passages.Concat(from.Phase.On).Concat(_flow.Anywhere)
+        return FlowCheck.WaysFrom(_flow, from)
+            .Where(passage => passage.Go != Flow.LeftAlone)
             .Select(passage => passage.Go == Flow.Return ? node.ReturnTo : passage.Go)
             .Select(go => _flow.Steps.TryGetValue(go, out var to) && to.Phase.IsSideTrip
                 ? new Node(go, from.Phase.IsSideTrip ? node.ReturnTo : from.Id)

@@ -1,7 +1,8 @@
 using System.Text.RegularExpressions;
+using Panside.Guide.Hearing.Terms;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
 
 namespace Panside.Guide.Hearing;
 
@@ -37,8 +38,12 @@ public sealed partial class Listener(Setting setting)
             return new MeansWord(Supposition.Word, supposed);
         }
 
-        return Word(at, said, open) ?? Amount(at, said, open) ?? Lost(said, open);
+        // What is understood as it stands is taken so; whatever else is said is weighed for dangers before it is not understood.
+        var understood = Word(at, said, open) ?? Pouring.Understand(at, said, setting.Units) ?? Amount(at, said, open);
+        return understood is null or MeansNothing ? Cry(text) ?? understood ?? Lost(said, open) : understood;
     }
+
+    private MeansCry? Cry(string text) => setting.Flow.Ear.Value.Hear(text) is { } cry ? new(cry.Hazards, cry.IsSure) : null;
 
     private Understood? Word(Moment at, string said, Prompt? open)
     {
@@ -58,7 +63,7 @@ public sealed partial class Listener(Setting setting)
             return new MeansWord(word, "");
         }
 
-        if (Vocabulary.States.TryGetValue(said, out var seen))
+        if (ObservationName.Said.TryGetValue(said, out var seen))
         {
             return new MeansLine(new Observed(at, seen.Name, seen.State));
         }
@@ -68,14 +73,10 @@ public sealed partial class Listener(Setting setting)
             return new MeansWord(own, "");
         }
 
-        if (Vocabulary.Deeds.TryGetValue(said, out var refill) && refill == DeedName.RefillTank.Code)
-        {
-            return new MeansNothing("How much? Say 'refill 10 gal'; or read the tank: 'tank 22'.");
-        }
-
-        return Vocabulary.Deeds.TryGetValue(said, out var deed)
-            ? new MeansLine(new Did(at, DeedName.FromCode(deed)!, null))
-            : null;
+        return !DeedName.Said.TryGetValue(said, out var deed) ? null
+            : deed == DeedName.RefillTank ? new MeansNothing("How much? Say 'refill 10 gal'; or read the tank: 'tank 22'.")
+            : deed == DeedName.FillPan ? new MeansNothing(Pouring.HowMuch)
+            : new MeansLine(new Did(at, deed, null));
     }
 
     private Understood? Amount(Moment at, string said, Prompt? open)
@@ -95,58 +96,45 @@ public sealed partial class Listener(Setting setting)
         var unit = unitWord.Length == 0 ? null : UnitNames.FromWord(unitWord);
         if (unitWord.Length > 0 && unit is null)
         {
-            return Vocabulary.Readings.ContainsKey(name) || Vocabulary.Deeds.ContainsKey(name)
+            return setting.Readings.Words.ContainsKey(name) || DeedName.Said.ContainsKey(name)
                 ? new MeansNothing($"'{unitWord}' is no unit that is known here. Expected: {UnitNames.CodesOf(Kind(name))}.")
                 : null;
         }
 
-        if (Vocabulary.Readings.TryGetValue(name, out var reading))
+        if (setting.Readings.Words.TryGetValue(name, out var reading))
         {
-            var readingName = ReadingName.FromCode(reading)!;
-            if (unit is { } written && written.Kind() != readingName.Kind)
-            {
-                return OtherKind(at, readingName, new(value, written), said);
-            }
-
-            return new MeansLine(new Reading(at, readingName, new(value, unit ?? Assumed(readingName, open))));
+            return Held(value, unit ?? Assumed(reading, open), measure => measure.Unit.Kind() == reading.Kind
+                ? new MeansLine(new Reading(at, reading, measure))
+                : OtherKind(at, reading, measure, said));
         }
 
-        if (Vocabulary.Deeds.TryGetValue(name, out var deedCode) && DeedName.FromCode(deedCode) is { Kind: { } kind } deed)
+        if (DeedName.Said.TryGetValue(name, out var deed) && deed.Kind is { } kind)
         {
-            var assumed = deed == DeedName.CloseDraw ? setting.Units.SmallVolume : setting.Units.Preferred(kind);
-            var measure = new Measure(value, unit ?? assumed);
-            return measure.Unit.Kind() == kind
+            var assumed = deed.Reads?.UnitIn(setting.Units) ?? setting.Units.Preferred(kind);
+            return Held(value, unit ?? assumed, measure => measure.Unit.Kind() == kind
                 ? new MeansLine(new Did(at, deed, measure))
-                : new MeansNothing($"'{said}': {deed.Spoken} wants {UnitNames.CodesOf(kind)}.");
+                : new MeansNothing($"'{said}': {deed.Spoken} wants {UnitNames.CodesOf(kind)}."));
         }
 
         return null;
     }
 
+    /// <summary>What an amount means, where its quantity can hold it; else why not.</summary>
+    private static Understood Held(double value, Unit unit, Func<Measure, Understood> means) =>
+        Measure.Of(value, unit) is { } measure ? means(measure) : new MeansNothing($"{Measure.Fault(value, unit)}.");
+
     /// <summary><c>pan 12 Brix</c> and <c>draw 2 qt</c>: the unit says which of two things is meant.</summary>
-    private static Understood OtherKind(Moment at, ReadingName name, Measure measure, string said)
+    private static Understood OtherKind(Moment at, ReadingName name, Measure measure, string said) => (name.Code, measure.Unit.Kind()) switch
     {
-        if (name == ReadingName.PanDepth && measure.Unit == Unit.Brix)
-        {
-            return new MeansLine(new Reading(at, ReadingName.PanBrix, measure));
-        }
-
-        if (name == ReadingName.DrawTemperature && measure.Unit == Unit.Brix)
-        {
-            return new MeansLine(new Reading(at, ReadingName.DrawBrix, measure));
-        }
-
-        if (name == ReadingName.DrawTemperature && measure.Unit.Kind() == Dimension.Volume)
-        {
-            return new MeansLine(new Did(at, DeedName.CloseDraw, measure));
-        }
-
-        return new MeansNothing($"'{said}': {name.Spoken} is read in {UnitNames.CodesOf(name.Kind)}, not in {measure.Unit.Shown()}.");
-    }
+        ("pan-depth", Dimension.Sugar) => new MeansLine(new Reading(at, ReadingName.PanBrix, measure)),
+        ("draw-temperature", Dimension.Sugar) => new MeansLine(new Reading(at, ReadingName.DrawBrix, measure)),
+        ("draw-temperature", Dimension.Volume) => new MeansLine(new Did(at, DeedName.CloseDraw, measure)),
+        _ => new MeansNothing($"'{said}': {name.Spoken} is read in {UnitNames.CodesOf(name.Kind)}, not in {measure.Unit.Shown()}."),
+    };
 
     private Understood Bare(Moment at, string said, double value, string behind, Prompt? open)
     {
-        var asked = open is null ? null : ReadingName.FromCode(open.Ask);
+        var asked = open is null ? null : setting.Readings.Find(open.Ask);
         var unit = behind.Length == 0 ? null : UnitNames.FromWord(behind);
         if (behind.Length > 0 && unit is null)
         {
@@ -159,15 +147,15 @@ public sealed partial class Listener(Setting setting)
 
         if (asked is not null && (unit is null || unit.Value.Kind() == asked.Kind))
         {
-            return new MeansLine(new Reading(at, asked, new(value, unit ?? Assumed(asked, open))));
+            return Held(value, unit ?? Assumed(asked, open), measure => new MeansLine(new Reading(at, asked, measure)));
         }
 
         return unit is null
             ? new MeansNothing($"'{said}' of what? Say it with its name, like 'tank 22', 'depth 1 1/2' or 'draw 217.4'.")
-            : ByUnit(at, said, new(value, unit.Value), open);
+            : Held(value, unit.Value, measure => ByUnit(at, said, measure, open));
     }
 
-    private static Understood ByUnit(Moment at, string said, Measure measure, Prompt? open)
+    private Understood ByUnit(Moment at, string said, Measure measure, Prompt? open)
     {
         var name = measure.Unit.Kind() switch
         {
@@ -176,12 +164,12 @@ public sealed partial class Listener(Setting setting)
             Dimension.Sugar => measure.Value >= 40 ? ReadingName.HydrometerBrix : ReadingName.SapBrix,
             _ => null,
         };
-        if (name is not null && (open is null || ReadingName.FromCode(open.Ask) is null))
+        if (name is not null && (open is null || setting.Readings.Find(open.Ask) is null))
         {
             return new MeansLine(new Reading(at, name, measure));
         }
 
-        if (open is not null && ReadingName.FromCode(open.Ask) is { } asked)
+        if (open is not null && setting.Readings.Find(open.Ask) is { } asked)
         {
             return new MeansNothing(
                 $"'{said}' is understood as {measure}; {asked.Spoken} is asked. Expected: {Expected(open)}. Anything else wants its name before it, like 'tank 12 gal'.");
@@ -190,7 +178,7 @@ public sealed partial class Listener(Setting setting)
         return measure.Unit.Kind() switch
         {
             Dimension.Mass => new MeansLine(new Did(at, DeedName.AddWood, measure)),
-            Dimension.Volume => new MeansNothing($"'{said}' of what? Say 'tank {measure}', 'drew {measure}' or 'refill {measure}'."),
+            Dimension.Volume => new MeansNothing($"'{said}' of what? Say 'tank {measure}', 'drew {measure}', 'poured {measure}' or 'refill {measure}'."),
             _ => new MeansNothing($"'{said}' is understood as {measure}. Expected: {Expected(open)}."),
         };
     }
@@ -216,21 +204,18 @@ public sealed partial class Listener(Setting setting)
     }
 
     private Unit Assumed(ReadingName name, Prompt? open) =>
-        open is { Unit: { } unit } && open.Ask == name.Code ? unit
-        : name == ReadingName.DrawnVolume ? setting.Units.SmallVolume
-        : setting.Units.Preferred(name.Kind);
+        open is { Unit: { } unit } && open.Ask == name.Code ? unit : name.UnitIn(setting.Units);
 
-    private static Dimension Kind(string name) => Vocabulary.Readings.TryGetValue(name, out var reading)
-        ? ReadingName.FromCode(reading)!.Kind
-        : DeedName.FromCode(Vocabulary.Deeds[name])!.Kind ?? Dimension.Volume;
+    private Dimension Kind(string name) =>
+        setting.Readings.Words.GetValueOrDefault(name)?.Kind ?? DeedName.Said.GetValueOrDefault(name)?.Kind ?? Dimension.Volume;
 
     [GeneratedRegex(@"\s+", RegexOptions.CultureInvariant)]
     private static partial Regex Spaces();
 
-    [GeneratedRegex(@"^(?<name>[a-zA-Z][a-zA-Z \-]*?)\s*[=:+]?\s*(?<amount>[-−]?[\d.,¼½¾⅛⅜⅝⅞⅓⅔].*)$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<name>[a-zA-Z][a-zA-Z \-]*?)\s*[=:+]?\s*(?<amount>[-−]?[0-9.,¼½¾⅛⅜⅝⅞⅓⅔].*)$", RegexOptions.CultureInvariant)]
     private static partial Regex NameThenNumber();
 
-    [GeneratedRegex(@"^(?<amount>[\d.,¼½¾⅛⅜⅝⅞⅓⅔ /\-]+\s*[a-zA-Z°""'/%]+)\s+(?:of |in |in the )?(?<name>[a-zA-Z][a-zA-Z ]*)$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^(?<amount>[0-9.,¼½¾⅛⅜⅝⅞⅓⅔ /\-]+\s*[a-zA-Z°""'/%]+)\s+(?:of |in the |in )?(?<name>[a-zA-Z][a-zA-Z ]*)$", RegexOptions.CultureInvariant)]
     private static partial Regex AmountThenName();
 
     [GeneratedRegex(@"\b(is|at|was|now|reads|shows|has)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]

@@ -11,6 +11,11 @@ public sealed record MeansLine(LineIn Line) : Understood;
 /// <summary>A word of the assistant's own, or of the flow, with what stands behind it.</summary>
 public sealed record MeansWord(string Word, string Rest) : Understood;
 
+/// <summary>A cry: something is wrong.</summary>
+/// <param name="Dangers">The dangers that it may mean, the likeliest first; empty where nothing tells.</param>
+/// <param name="IsSure">Whether it can only be the first of them.</param>
+public sealed record MeansCry(IReadOnlyList<string> Dangers, bool IsSure) : Understood;
+
 /// <summary>Nothing that is known here.</summary>
 /// <param name="Why">What was understood of it, and what was expected.</param>
 public sealed record MeansNothing(string Why) : Understood;

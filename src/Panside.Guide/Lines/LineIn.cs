@@ -13,7 +13,30 @@ public sealed record Reading(Moment At, ReadingName Name, Measure Measure) : Lin
 public sealed record Observed(Moment At, ObservationName Name, string Is) : LineIn(At);
 
 /// <summary>Something done, with its amount where it has one.</summary>
-public sealed record Did(Moment At, DeedName Name, Measure? Measure) : LineIn(At);
+public sealed record Did(Moment At, DeedName Name, Measure? Measure) : LineIn(At)
+{
+    /// <summary>What it was done with: of what is poured into the pan, sap unless said; null of any other deed.</summary>
+    public string? Is { get; init; } = Name.Liquids.Count > 0 ? Name.Liquids[0] : null;
+}
+
+/// <summary>
+/// Liquid was added, and nobody said whether into the pan or into the tank. It is asked, and only what that makes of it is taken;
+/// no line of the stream says it.
+/// </summary>
+/// <param name="At">When.</param>
+/// <param name="Measure">How much.</param>
+/// <param name="Liquid">One of <see cref="Liquids"/>.</param>
+public sealed record Added(Moment At, Measure Measure, string Liquid) : LineIn(At)
+{
+    /// <summary>The words that answer where it went.</summary>
+    public static readonly IReadOnlyList<string> Places = ["pan", "tank"];
+
+    /// <summary>The deed that it was, once it is known that it went into the pan.</summary>
+    public Did IntoPan(Moment at) => new(at, DeedName.FillPan, Measure) { Is = Liquid };
+
+    /// <summary>The deed that it was, once it is known that it went into the tank.</summary>
+    public Did IntoTank(Moment at) => new(at, DeedName.RefillTank, Measure);
+}
 
 /// <summary>An answer to the open prompt: one of <see cref="AnswerWords"/>.</summary>
 public sealed record Answer(Moment At, string Word) : LineIn(At);

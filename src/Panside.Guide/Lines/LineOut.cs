@@ -29,7 +29,11 @@ public sealed record ForecastLine(Moment? At, int Sequence, Forecast Forecast) :
 public sealed record HeardLine(Moment? At, int Sequence, LineIn As) : LineOut(At, Sequence);
 
 /// <summary>The input was understood but is not believed.</summary>
-public sealed record QuestionLine(Moment? At, int Sequence, string Text, string WouldTake) : LineOut(At, Sequence);
+public sealed record QuestionLine(Moment? At, int Sequence, string Text, string WouldTake) : LineOut(At, Sequence)
+{
+    /// <summary>The words that answer it, where a yes does not say which; null where yes and no do.</summary>
+    public IReadOnlyList<string>? Choices { get; init; }
+}
 
 /// <summary>Nothing was changed.</summary>
 public sealed record RefusedLine(Moment? At, int Sequence, string Why, string? Field) : LineOut(At, Sequence);
@@ -93,6 +97,10 @@ public sealed record Prompt(
 {
     /// <summary>The word for a step that wants yes.</summary>
     public const string Confirm = "confirm";
+
+    /// <summary>The trigger by which what is asked is answered; a yes where nothing is.</summary>
+    public static string AnsweredBy(string? ask) =>
+        ask is null or Confirm ? "answer yes" : ObservationName.FromCode(ask) is not null ? "observed " + ask : "reading " + ask;
 }
 
 /// <summary>What is to be done.</summary>
@@ -101,7 +109,11 @@ public sealed record Prompt(
 /// <param name="Text">The action, verb first.</param>
 /// <param name="Because">The reason, in one sentence of plain words and numbers.</param>
 /// <param name="Forecast">The forecast that it stands on; null where none was used.</param>
-public sealed record Advice(string Action, string Urgency, string Text, string Because, Forecast? Forecast);
+public sealed record Advice(string Action, string Urgency, string Text, string Because, Forecast? Forecast)
+{
+    /// <summary>Whether it only makes ready for its action: whoever obeys by the action alone does nothing yet.</summary>
+    public bool Prepare { get; init; }
+}
 
 /// <summary>A quantity with its 5, 50 and 95 % values, all null where there is no forecast.</summary>
 public sealed record Forecast(string Name, Unit Unit, double? P5, double? P50, double? P95);

@@ -10,16 +10,22 @@ public readonly partial record struct Moment(DateTimeOffset Time, string Written
 {
     private static readonly string[] Forms =
     [
-        "yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz",
+        "yyyy-MM-dd'T'HH:mm:sszzz", "yyyy-MM-dd'T'HH:mm:ss.fffzzz", "yyyy-MM-dd'T'HH:mm:ss.FFFFFFFzzz",
     ];
 
     /// <summary>Fractions of a second beyond the seven digits that this program tells apart.</summary>
-    [GeneratedRegex(@"(\.\d{7})\d+", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(\.[0-9]{7})[0-9]+", RegexOptions.CultureInvariant)]
     private static partial Regex TooFine();
 
-    /// <summary>A moment of a face's clock, to the second.</summary>
-    public static Moment Of(DateTimeOffset time) =>
-        new(time, time.ToString(Forms[0], CultureInfo.InvariantCulture));
+    /// <summary>
+    /// A moment of a face's clock, to the thousandth of a second: it is no finer than its text, so that a record which is read again
+    /// tells the same, and what is said one after the other keeps its order.
+    /// </summary>
+    public static Moment Of(DateTimeOffset time)
+    {
+        var cut = time.AddTicks(-(time.Ticks % TimeSpan.TicksPerMillisecond));
+        return new(cut, cut.ToString(Forms[cut.Millisecond == 0 ? 0 : 1], CultureInfo.InvariantCulture));
+    }
 
     /// <summary>Reads RFC 3339 with an offset (<c>Z</c> or <c>±hh:mm</c>), years 1900 to 2999; null where it is none.</summary>
     public static Moment? Read(string text)

@@ -68,7 +68,7 @@ public readonly partial record struct ClockTime(int Minutes, bool IsEither)
     public override string ToString() => $"{Minutes / 60:00}:{Minutes % 60:00}";
 
     [GeneratedRegex(
-        @"^(?:(?<name>noon|midnight)|(?<past>half past )?(?:(?<hour>\d{1,2})(?:[:.](?<minute>\d\d))?|(?<word>one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve))(?: ?o.?clock)?(?: ?(?:(?<morning>am|a\.m\.?|in the morning)|(?<evening>pm|p\.m\.?|in the (?:afternoon|evening))))?)$",
+        @"^(?:(?<name>noon|midnight)|(?<past>half past )?(?:(?<hour>[0-9]{1,2})(?:[:.](?<minute>[0-9][0-9]))?|(?<word>one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve))(?: ?o.?clock)?(?: ?(?:(?<morning>am|a\.m\.?|in the morning)|(?<evening>pm|p\.m\.?|in the (?:afternoon|evening))))?)$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Written();
 }

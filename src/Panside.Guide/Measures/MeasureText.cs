@@ -65,7 +65,18 @@ public static partial class MeasureText
     /// <param name="dimension">What is measured.</param>
     /// <param name="assumed">The unit where none is written; null where one must be.</param>
     /// <returns>The measure, or a sentence that says what is wrong.</returns>
-    public static (Measure? Measure, string? Fault) Read(string text, Dimension dimension, Unit? assumed)
+    public static (Measure? Measure, string? Fault) Read(string text, Dimension dimension, Unit? assumed) =>
+        Said(text, dimension, assumed) switch
+        {
+            ({ } written, _) => (Measure.Of(written.Value, written.Unit), Measure.Fault(written.Value, written.Unit)),
+            var (_, fault) => (null, fault),
+        };
+
+    /// <summary>The same before it is asked whether the quantity can hold it, for a door that tells more of a slip.</summary>
+    /// <param name="text">The text.</param>
+    /// <param name="dimension">What is measured.</param>
+    /// <param name="assumed">The unit where none is written; null where one must be.</param>
+    public static (Written? Written, string? Fault) Said(string text, Dimension dimension, Unit? assumed)
     {
         if (!TryNumber(text, out var value, out var word))
         {
@@ -74,16 +85,16 @@ public static partial class MeasureText
 
         if (word.Length == 0)
         {
-            return assumed is { } unit ? (new Measure(value, unit), null) : (null, $"'{text}' has no unit");
+            return assumed is { } unit ? (new Written(value, unit), null) : (null, $"'{text}' has no unit");
         }
 
         if (dimension == Dimension.Length && FeetAndInches(value, word) is { } inches)
         {
-            return (new Measure(inches, Unit.Inch), null);
+            return (new Written(inches, Unit.Inch), null);
         }
 
         return UnitNames.FromWord(word) is { } written && written.Kind() == dimension
-            ? (new Measure(value, written), null)
+            ? (new Written(value, written), null)
             : (null, $"'{word}' is no unit of {dimension.ToString().ToLowerInvariant()}");
     }
 
@@ -96,11 +107,11 @@ public static partial class MeasureText
             ? (12 * feet) + inches
             : null;
 
-    [GeneratedRegex(@"^(?:ft|foot|feet|['′])\s*(?<more>[\d.¼½¾⅛⅜⅝⅞⅓⅔].*)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:ft|foot|feet|['′])\s*(?<more>[0-9.¼½¾⅛⅜⅝⅞⅓⅔].*)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex FootThenMore();
 
     [GeneratedRegex(
-        @"^(?<sign>[-−+])?(?:(?<above>\d{1,4})/(?<below>\d{1,3})(?![\d/])|(?<whole>\d{1,7}(?:[.,]\d{1,6})?|\.\d{1,6})(?:(?:\s+|-)(?<above>\d{1,2})/(?<below>\d{1,3})(?![\d/])|\s?(?<glyph>[¼½¾⅛⅜⅝⅞⅓⅔]))?|(?<glyph>[¼½¾⅛⅜⅝⅞⅓⅔]))(?<rest>(?![\d.,/]).*)$",
+        @"^(?<sign>[-−+])?(?:(?<above>[0-9]{1,4})/(?<below>[0-9]{1,3})(?![0-9/])|(?<whole>[0-9]{1,7}(?:[.,][0-9]{1,6})?|\.[0-9]{1,6})(?:(?:\s+|-)(?<above>[0-9]{1,2})/(?<below>[0-9]{1,3})(?![0-9/])|\s?(?<glyph>[¼½¾⅛⅜⅝⅞⅓⅔]))?|(?<glyph>[¼½¾⅛⅜⅝⅞⅓⅔]))(?<rest>(?![0-9.,/]).*)$",
         RegexOptions.CultureInvariant)]
     private static partial Regex Pattern();
 }

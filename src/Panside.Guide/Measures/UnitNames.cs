@@ -53,6 +53,14 @@ public static class UnitNames
     /// <summary>The unit of a word as a person writes it; null where there is none.</summary>
     public static Unit? FromWord(string word) => ByWord.TryGetValue(word.Trim(), out var unit) ? unit : null;
 
+    /// <summary>What is measured, as a sentence begins with it: <c>a volume a time</c>.</summary>
+    public static string Spoken(Dimension dimension) => dimension switch
+    {
+        Dimension.Sugar => "sugar",
+        Dimension.VolumeRate => "a volume a time",
+        _ => "a " + dimension.ToString().ToLowerInvariant(),
+    };
+
     /// <summary>The codes of every unit of one dimension, for a sentence.</summary>
     public static string CodesOf(Dimension dimension) =>
         string.Join(", ", Table.Where(row => row.Dimension == dimension).Select(row => row.Code));

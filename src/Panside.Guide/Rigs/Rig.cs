@@ -82,6 +82,15 @@ public sealed record Rig
     /// <summary>Plan area of the pan.</summary>
     public Area PanArea => Area.FromSquareMeters(PanLength.Meters * PanWidth.Meters);
 
+    /// <summary>The pan of 2 ft by 4 ft that the rules of the trade are made for.</summary>
+    internal static Area SmallPan { get; } = Area.FromSquareFeet(8);
+
+    /// <summary>One draw of close to 2 qt is large in a pan of 2 ft by 4 ft: common practice, carried to this one by its area.</summary>
+    public Volume LargeDraw => Volume.FromUsQuarts(2 * (PanArea.SquareMeters / SmallPan.SquareMeters));
+
+    /// <summary>The most that the tank can hold: where the file does not say it, no tank is as large.</summary>
+    public Volume MostInTank => TankIsStated ? Tank : Tank * 20;
+
     /// <summary>The pan's contents at a depth.</summary>
     public Volume PanVolume(Length depth) => PanArea * depth;
 }

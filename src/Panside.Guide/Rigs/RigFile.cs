@@ -10,8 +10,9 @@ public static class RigFile
     /// <summary>Reads the text of a rig file.</summary>
     /// <param name="file">The name for faults.</param>
     /// <param name="text">The text.</param>
+    /// <param name="passesOver">Whether keys that are not known are passed over: a record may hold the rig of a newer version.</param>
     /// <exception cref="FaultyFileException">With every fault in it, each with its place.</exception>
-    public static Rig Read(string file, string text)
+    public static Rig Read(string file, string text, bool passesOver = false)
     {
         var root = YamlMap.Read(file, text, "the rig");
         var name = root.Text("rig", required: true);
@@ -61,7 +62,7 @@ public static class RigFile
         };
 
         Ordered(depth, rig);
-        foreach (var map in new[] { root, pan, depth, fire, wood, feed, syrup })
+        foreach (var map in passesOver ? [] : new[] { root, pan, depth, fire, wood, feed, syrup })
         {
             map?.Finish();
         }

@@ -1,5 +1,6 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Flows;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 
 namespace Panside.Guide.Sessions;
@@ -10,11 +11,13 @@ internal sealed class Adviser(Setting setting)
     /// <summary>Advice that has just settled is not given again within this time, so that noise does not make it chatter: O4.</summary>
     private static readonly TimeSpan Quiet = TimeSpan.FromMinutes(1);
 
+    private readonly IReadOnlyList<AdviceRule> _gravestFirst = [.. setting.Flow.Advices.OrderBy(rule => Urgencies.All.ToList().IndexOf(rule.Urgency))];
+
     /// <summary>Gives advice, the gravest first.</summary>
     public void Advise(Turn turn)
     {
         var phase = setting.Flow.PhaseOf(turn.State.Step).Code;
-        foreach (var rule in setting.Flow.Advices.OrderBy(rule => Urgencies.All.ToList().IndexOf(rule.Urgency)))
+        foreach (var rule in _gravestFirst)
         {
             var holds = (rule.Phases.Count == 0 || rule.Phases.Contains(phase)) && rule.When.All(turn.Holds);
             var given = turn.State.Advised.TryGetValue(rule.Id, out var last);
@@ -52,6 +55,6 @@ internal sealed class Adviser(Setting setting)
         var forecast = rule.Forecast is { } name ? Forecasts.One(turn.Now, name) : null;
         turn.Happen(new Advised(rule.Id));
         turn.Say((at, number) => new AdviceLine(
-            at, number, new(rule.Action, rule.Urgency, turn.Fill(rule.Text), turn.Fill(rule.Because), forecast)));
+            at, number, new(rule.Action, rule.Urgency, turn.Fill(rule.Text), turn.Fill(rule.Because), forecast) { Prepare = rule.Prepare }));
     }
 }

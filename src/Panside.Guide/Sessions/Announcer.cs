@@ -1,7 +1,9 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Belief;
 using Panside.Guide.Flows;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
+using Panside.Guide.Measures;
 
 namespace Panside.Guide.Sessions;
 
@@ -19,6 +21,8 @@ internal sealed class Announcer(Setting setting)
 
     /// <summary>What is asked in an emergency is asked again after this time.</summary>
     private static readonly TimeSpan Cry = TimeSpan.FromMinutes(4);
+
+    private const int SameWordsAtMost = 3;
 
     /// <summary>Tells the phase where it is another than before.</summary>
     public void Phase(Turn turn, string? before)
@@ -44,7 +48,8 @@ internal sealed class Announcer(Setting setting)
         if (step.Ask is not null)
         {
             var isAsked = open?.Step == step.Id;
-            var cries = step.Phase.Code == "emergency" && turn.State.Now!.Value.Time >= turn.State.OpenSince.Time + Cry;
+            var cries = step.Phase.IsEmergency && turn.State.Now!.Value.Time >= turn.State.OpenSince.Time + Cry
+                && (step.Urgency == "danger" || turn.State.Asked.GetValueOrDefault(step.Id) < SameWordsAtMost);
             var isDue = IsDue(turn, step.Id, step.After);
             if (isAsked ? cries : isDue)
             {
@@ -106,7 +111,7 @@ internal sealed class Announcer(Setting setting)
         var depth = isUnseen && (turn.State.Open is null || turn.State.Open.Step != step.Id)
             ? step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)).FirstOrDefault(watch => watch.Ask == ReadingName.PanDepth.Code && IsDue(turn, watch))
             : null;
-        turn.Tell($"Away {Words.Amount.Minutes(away.TotalMinutes)}." + (isUnseen && depth is null ? " Look at the pan first: type its depth." : ""));
+        turn.Tell($"Away {Amount.Minutes(away.TotalMinutes)}." + (isUnseen && depth is null ? " Look at the pan first: type its depth." : ""));
         if (depth is not null)
         {
             Ask(turn, depth);
@@ -122,6 +127,7 @@ internal sealed class Announcer(Setting setting)
     {
         if (turn.State.Open is not { } open)
         {
+            TellDoubt(turn);
             return;
         }
 
@@ -135,15 +141,34 @@ internal sealed class Announcer(Setting setting)
         }
     }
 
+    /// <summary>Tells of clocks that have run down.</summary>
+    public static void Clocks(Turn turn)
+    {
+        foreach (var clock in turn.State.Clocks.Where(clock => clock.Until <= turn.State.Now!.Value.Time))
+        {
+            turn.Happen(new ClockRanDown(clock));
+            turn.Tell(clock.Over);
+        }
+    }
+
     private void Ask(Turn turn, Step step) =>
-        Ask(turn, step.Id, step.Ask!, step.Text, step.Because, step.Cautions, step.Advise, step.Urgency, step.Forecast);
+        Ask(turn, step.Id, step.Ask!, Unanswered(turn, step) + step.Text, step.Because, step.Cautions, step.Advise, step.Urgency, step.Forecast, step.Prepare);
+
+    /// <summary>
+    /// S10: nothing is asked more than three times in the same words. From then on a danger says for how long nobody has answered, and what
+    /// is no danger any more only stands on the screen.
+    /// </summary>
+    private static string Unanswered(Turn turn, Step step) =>
+        step.Phase.IsEmergency && step.Urgency == "danger" && turn.State.Asked.GetValueOrDefault(step.Id) >= SameWordsAtMost
+            ? $"No answer for {Amount.Minutes(turn.State.MinutesSince(turn.State.StepSince))}. "
+            : "";
 
     private void Ask(Turn turn, Watch watch) =>
-        Ask(turn, watch.Id, watch.Ask, watch.Text, watch.Because, watch.Cautions, watch.Advise, "info", null);
+        Ask(turn, watch.Id, watch.Ask, watch.Text, watch.Because, watch.Cautions, watch.Advise, "info", null, prepare: false);
 
     private void Ask(
         Turn turn, string id, string ask, string text, string? because, IReadOnlyList<string> cautions, string? advise, string urgency,
-        string? forecast)
+        string? forecast, bool prepare)
     {
         foreach (var caution in cautions.Where(text =>
                      setting.Guidance == Guidance.Beginner || !turn.State.Cautioned.Contains(text)))
@@ -156,14 +181,19 @@ internal sealed class Announcer(Setting setting)
         if (advise is { } action)
         {
             var used = forecast is null ? null : Forecasts.One(turn.Now, forecast);
-            turn.Say((at, number) => new AdviceLine(at, number, new(action, urgency, filled, reason ?? "", used)));
+            turn.Say((at, number) => new AdviceLine(at, number, new(action, urgency, filled, reason ?? "", used) { Prepare = prepare }));
         }
 
         var shown = setting.Guidance == Guidance.Beginner ? reason : null;
         turn.Say((at, number) => new PromptLine(at, number, Prompt(turn, id, ask, filled, shown)));
+        TellDoubt(turn);
+    }
+
+    private static void TellDoubt(Turn turn)
+    {
         if (turn.State.Doubted is { } doubted)
         {
-            turn.Tell($"Still open: {Words.Describe.Line(doubted)}? A yes answers this first.");
+            turn.Tell(doubted is Added added ? PanOrTank.StillOpen(added) : $"Still open: {Words.Describe.Line(doubted)}? A yes answers this first.");
         }
     }
 
@@ -171,19 +201,20 @@ internal sealed class Announcer(Setting setting)
     {
         var prompt = Bare(turn, id, ask, text, because);
         return setting.Flow.Steps.TryGetValue(id, out var step)
-            ? prompt with { CanSkip = !step.IsCritical, CanWait = step.Urgency != "danger" }
+            ? prompt with { CanSkip = step.CanSkip, CanWait = step.CanWait }
             : prompt;
     }
 
     private Prompt Bare(Turn turn, string id, string ask, string text, string? because)
     {
-        if (ReadingName.FromCode(ask) is { } reading)
+        if (setting.Readings.Find(ask) is { } reading)
         {
-            var (low, high, unit) = Usual.Range(setting, turn.State, reading);
+            var (low, high) = reading.Usual(turn.Now);
+            var unit = reading.UnitIn(setting.Units);
             var last = turn.State.Last(reading);
             return new(
-                id, ask, unit, text, because, Round(low), Round(high),
-                last is { } noted ? Round(setting.Units.Convert(noted.Value, unit).Value) : null,
+                id, ask, unit, text, because, Round(low, unit), Round(high, unit),
+                last is { } noted ? Round(noted.Value, unit) : null,
                 last is { } aged ? turn.State.MinutesSince(aged.At) : null);
         }
 
@@ -200,53 +231,21 @@ internal sealed class Announcer(Setting setting)
 
     private bool IsDue(Turn turn, Watch watch)
     {
-        var state = turn.State;
-        var now = state.Now!.Value.Time;
-        if (!watch.Given.All(turn.Holds))
-        {
-            return false;
-        }
+        // The clock first: what holds may hang on a forecast.
+        return IsTime(turn.State, watch) && watch.Given.All(turn.Holds);
+    }
 
+    private bool IsTime(SessionState state, Watch watch)
+    {
+        var now = state.Now!.Value.Time;
         if (state.PutOff.TryGetValue(watch.Id, out var until))
         {
             return now >= until;
         }
 
-        var last = LastTime(state, watch);
-        return last is null || now >= last + setting.Every(watch);
+        return setting.LastAnswered(watch, state) is not { } last || now >= last + setting.Every(watch);
     }
 
-    private static DateTimeOffset? LastTime(SessionState state, Watch watch)
-    {
-        var times = new List<DateTimeOffset>();
-        if (state.Watched.TryGetValue(watch.Id, out var watched))
-        {
-            times.Add(watched.Time);
-        }
-
-        if (ReadingName.FromCode(watch.Ask) is { } reading && state.Last(reading) is { } read)
-        {
-            times.Add(read.At.Time);
-        }
-
-        if (ObservationName.FromCode(watch.Ask) is { } observation && state.Last(observation) is { } seen)
-        {
-            times.Add(seen.At.Time);
-        }
-
-        if (watch.Deed is { } deed && state.Last(deed) is { } done)
-        {
-            times.Add(done.At.Time);
-        }
-
-        // Lighting the fire is its first charge.
-        if (watch.Deed == DeedName.AddWood && state.Last(DeedName.LitFire) is { } lit)
-        {
-            times.Add(lit.At.Time);
-        }
-
-        return times.Count == 0 ? null : times.Max();
-    }
-
-    private static double Round(double value) => double.Round(value, 2);
+    private double Round(Measure measure, Unit unit) =>
+        double.Round(measure.Unit == unit ? measure.Value : setting.Units.Convert(measure, unit).Value, 2);
 }

@@ -1,19 +1,18 @@
+using Panside.Guide.Advice;
 using Panside.Guide.Belief;
 using Panside.Guide.Hearing;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Words;
 
 namespace Panside.Guide.Sessions;
 
 /// <summary>
-/// Decides what a line in brings about. Pure: the same state and line give the same happenings. The order is always the
+/// Decides what a line in brings about. Pure: the same state and line give the same state and the same lines out. The order is always the
 /// same: the line is heard, checked, doubted or taken; the flow moves; then phase, advice, prompt and forecasts are told.
 /// </summary>
 public sealed class Decider
 {
-    /// <summary>A question that nobody answered for so long is about another moment.</summary>
-    internal static readonly TimeSpan DoubtLasts = TimeSpan.FromMinutes(15);
-
     private readonly Setting _setting;
     private readonly Evolver _evolver;
     private readonly Listener _listener;
@@ -25,9 +24,9 @@ public sealed class Decider
     private readonly Replies _replies;
 
     /// <summary>A decider for a session's fixed parts.</summary>
-    public Decider(Setting setting, Evolver evolver)
+    public Decider(Setting setting)
     {
-        (_setting, _evolver) = (setting, evolver);
+        (_setting, _evolver) = (setting, new(setting));
         _listener = new(setting);
         _possible = new(setting);
         _believable = new(setting);
@@ -37,31 +36,31 @@ public sealed class Decider
         _replies = new(setting);
     }
 
-    /// <summary>What the line brings about, in order.</summary>
+    /// <summary>The state after the line, and what is said to it.</summary>
     /// <param name="state">What is known.</param>
     /// <param name="line">The line.</param>
     /// <param name="withForecasts">Whether forecasts that have changed are told too: they take most of the time, and no step hangs on the telling.</param>
-    public IReadOnlyList<Happening> Decide(SessionState state, LineIn line, bool withForecasts = true)
+    public Decided Decide(SessionState state, LineIn line, bool withForecasts = true)
     {
         var turn = new Turn(_setting, _evolver, state);
         if (line is Unreadable { Stated: null } unreadable)
         {
             turn.Refuse(unreadable.Why, unreadable.Field);
-            return turn.Happenings;
+            return turn.Decided;
         }
 
         if (state.Now is { } now && line.At.Time < now.Time)
         {
             turn.Refuse($"'at' is {line.At.Written}, earlier than the line before ({now.Written}). Time goes forward only.", "at");
-            return turn.Happenings;
+            return turn.Decided;
         }
 
         var phaseBefore = state.Step.Length == 0 || state.IsOver ? null : _setting.Flow.PhaseOf(state.Step).Code;
-        turn.Happen(new TimeCame(line.At));
+        turn.Come(line.At);
         if (state.IsOver)
         {
             turn.Refuse("This session is over. Start another.");
-            return turn.Happenings;
+            return turn.Decided;
         }
 
         if (state.Step.Length == 0)
@@ -72,12 +71,17 @@ public sealed class Decider
         }
 
         Hear(turn, line);
-        _walker.FollowFacts(turn);
-        if (turn.State.IsOver)
+        if (!turn.State.IsOver)
         {
-            return turn.Happenings;
+            _walker.FollowFacts(turn);
         }
 
+        if (turn.State.IsOver)
+        {
+            return turn.Decided;
+        }
+
+        Announcer.Clocks(turn);
         _announcer.Phase(turn, line is Resumed ? null : phaseBefore);
         if (line is Resumed)
         {
@@ -91,21 +95,20 @@ public sealed class Decider
         }
 
         _adviser.Advise(turn);
-        TellWayBack(turn, state, line.At);
+        TellWayBack(turn);
         _announcer.Prompt(turn);
         if (withForecasts)
         {
             _adviser.Forecast(turn);
         }
 
-        return turn.Happenings;
+        return turn.Decided;
     }
 
     /// <summary>What warns of danger is acted on at once and not questioned; that it may be a slip is told after what to do.</summary>
-    private void TellWayBack(Turn turn, SessionState before, Moment at)
+    private void TellWayBack(Turn turn)
     {
-        if (turn.Happenings.OfType<Took>().FirstOrDefault() is { } took
-            && _believable.WayBack(_evolver.Evolve(before, new TimeCame(at)), took.Line) is { } wayBack)
+        if (turn.Taken is { } taken && _believable.WayBack(turn.AsItCame, taken) is { } wayBack)
         {
             turn.Tell(wayBack);
         }
@@ -132,11 +135,19 @@ public sealed class Decider
 
     private void HearText(Turn turn, Text text)
     {
+        if (turn.State.Doubted is Added added && PanOrTank.Answered(added, text.At, text.Words) is { } placed)
+        {
+            HearMeant(turn, placed);
+            return;
+        }
+
         switch (_listener.Understand(text.At, text.Words, Asked(turn.State)))
         {
+            case MeansLine(Added unplaced) when !PanOrTank.IsPanMeant(turn):
+                Question(turn, unplaced, PanOrTank.Question(unplaced, _setting.Rig.HasFloat), Added.Places);
+                break;
             case MeansLine(var meant):
-                turn.Say((at, number) => new HeardLine(at, number, meant));
-                Hear(turn, meant);
+                HearMeant(turn, meant is Added poured ? poured.IntoPan(text.At) : meant);
                 break;
             case MeansWord(var word, var rest):
                 var said = rest.Length > 0 ? $"{word} {rest}" : word;
@@ -155,10 +166,30 @@ public sealed class Decider
                 turn.Happen(new Remembered(word));
                 _walker.Fire(turn, "word " + word);
                 break;
+            case MeansCry(var dangers, var isSure):
+                Cry(turn, text.At, dangers, isSure);
+                break;
             case MeansNothing(var why):
                 turn.Refuse(why, "text");
                 break;
         }
+    }
+
+    /// <summary>A cry opens the emergency of its danger; where that is not sure, the list, with the likely ones first.</summary>
+    private void Cry(Turn turn, Moment at, IReadOnlyList<string> dangers, bool isSure)
+    {
+        var meant = _setting.Flow.Dangers.Where(danger => danger.IsList || dangers.Contains(danger.Code)).ToList();
+        var word = isSure && meant.FirstOrDefault(danger => danger.Code == dangers[0]) is { } sure ? sure.Code : meant.First(danger => danger.IsList).Code;
+        turn.Say((_, number) => new HeardLine(at, number, new Text(at, word)));
+        turn.Happen(new Remembered(word));
+        turn.Happen(new Suspected([.. dangers.Where(code => meant.Any(danger => danger.Code == code))]));
+        _walker.Fire(turn, "word " + word);
+    }
+
+    private void HearMeant(Turn turn, LineIn meant)
+    {
+        turn.Say((at, number) => new HeardLine(at, number, meant));
+        Hear(turn, meant);
     }
 
     /// <summary>What a bare number answers: the reading in doubt, where that was asked last, else the open prompt.</summary>
@@ -171,10 +202,16 @@ public sealed class Decider
     {
         if (turn.State.Doubted is { } doubted)
         {
-            if (answer.At.Time - doubted.At.Time > DoubtLasts)
+            if (answer.At.Time - doubted.At.Time > Situation.DoubtLasts)
             {
                 turn.Happen(new Doubted(null));
                 turn.Tell($"Lapsed: {Describe.Line(doubted)}. Say it again if it holds.");
+                return;
+            }
+
+            if (doubted is Added added && answer.Word == AnswerWords.Yes)
+            {
+                HearMeant(turn, PanOrTank.ByYes(added, answer.At, _setting.Rig.HasFloat));
                 return;
             }
 
@@ -204,7 +241,7 @@ public sealed class Decider
             return;
         }
 
-        if (_walker.DeedOf(open.Step) is { } deed && answer.Word == AnswerWords.Yes)
+        if (_walker.DeedOf(open.Step) is { WantsAmount: false } deed && answer.Word == AnswerWords.Yes)
         {
             Consider(turn, new Did(answer.At, deed, null));
             return;
@@ -252,7 +289,7 @@ public sealed class Decider
             return;
         }
 
-        if (line is Did { Name.Code: "add-wood" } && _setting.Flow.PhaseOf(turn.State.Step).Code == "emergency")
+        if (line is Did { Name.Code: "add-wood" } && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
         {
             Question(turn, line, new("Wood in an emergency? Add none until it is over.", "Yes counts a charge that is in already."));
             return;
@@ -269,7 +306,7 @@ public sealed class Decider
         Take(turn, line);
     }
 
-    private static void Question(Turn turn, LineIn line, Doubt doubt)
+    private static void Question(Turn turn, LineIn line, Doubt doubt, IReadOnlyList<string>? choices = null)
     {
         if (turn.State.Doubted is { } open)
         {
@@ -277,7 +314,7 @@ public sealed class Decider
         }
 
         turn.Happen(new Doubted(line));
-        turn.Say((at, number) => new QuestionLine(at, number, doubt.Text, doubt.WouldTake));
+        turn.Say((at, number) => new QuestionLine(at, number, doubt.Text, doubt.WouldTake) { Choices = choices });
     }
 
     private void Take(Turn turn, LineIn line, bool insisted = false)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 
 namespace Panside.Guide.Sessions;
@@ -14,11 +15,13 @@ public sealed class Evolver(Setting setting)
 
     private readonly TakenIn _takenIn = new(setting);
 
+    private readonly Setting _setting = setting;
+
     /// <summary>The state before the first line.</summary>
-    public SessionState Start { get; } = new()
+    public SessionState Start => new()
     {
         Step = "",
-        Rigs = setting.Cold,
+        Rigs = _setting.Cold,
     };
 
     /// <summary>The state after the happening.</summary>
@@ -37,7 +40,12 @@ public sealed class Evolver(Setting setting)
             Back = back,
             StepSince = state.Now ?? default,
             Open = null,
+            Asked = _setting.Flow.PhaseOf(step).IsEmergency ? state.Asked : state.Asked.Clear(),
+            Suspected = _setting.Flow.PhaseOf(step).IsEmergency ? state.Suspected : [],
         },
+        Suspected(var dangers) => state with { Suspected = dangers },
+        ClockStarted(var clock) => state with { Clocks = state.Clocks.Add(clock) },
+        ClockRanDown(var clock) => state with { Clocks = state.Clocks.Remove(clock) },
         Completed(var id, var skipped) => state with
         {
             Done = skipped ? state.Done : state.Done.Add(id),
@@ -57,10 +65,18 @@ public sealed class Evolver(Setting setting)
         _ => state,
     };
 
-    private static SessionState Say(SessionState state, LineOut line) => line switch
+    private SessionState Say(SessionState state, LineOut line) => line switch
     {
-        PromptLine prompt => state with { Open = prompt.Prompt, OpenSince = state.Now ?? default },
+        PromptLine prompt => state with
+        {
+            Open = prompt.Prompt,
+            OpenSince = state.Now ?? default,
+            Asked = state.Step.Length > 0 && _setting.Flow.PhaseOf(state.Step).IsEmergency
+                ? state.Asked.SetItem(prompt.Prompt.Step, state.Asked.GetValueOrDefault(prompt.Prompt.Step) + 1)
+                : state.Asked,
+        },
         ForecastLine forecast => state with { Forecasts = state.Forecasts.SetItem(forecast.Forecast.Name, forecast.Forecast) },
+        AdviceLine { Advice: var advice } when PanOrTank.AsksToPour(advice) => state with { ToldToPour = state.Now },
         CautionLine caution => state with { Cautioned = state.Cautioned.Add(caution.Text) },
         OverLine over => state with { IsOver = true, IsSafe = over.Outcome.Safe, Open = null },
         _ => state,

@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 
 namespace Panside.Guide.Sessions;
 
-/// <summary>One thing that a line in makes happen. The state after a line is the state before it, folded over these.</summary>
+/// <summary>One thing that a line in makes happen. The state after a line is the state before it, and then one of these after the other.</summary>
 public abstract record Happening;
 
 /// <summary>Time has come to a moment.</summary>
@@ -33,6 +34,15 @@ public sealed record Marked(string Mark) : Happening;
 
 /// <summary>A step has taken a mark away.</summary>
 public sealed record Unmarked(string Mark) : Happening;
+
+/// <summary>A cry may have meant one of these dangers, the likeliest first.</summary>
+public sealed record Suspected(ImmutableList<string> Dangers) : Happening;
+
+/// <summary>A clock begins to run.</summary>
+public sealed record ClockStarted(RunningClock Clock) : Happening;
+
+/// <summary>A clock has run down.</summary>
+public sealed record ClockRanDown(RunningClock Clock) : Happening;
 
 /// <summary>A line is not believed yet; null closes the question.</summary>
 public sealed record Doubted(LineIn? Line) : Happening;

@@ -1,7 +1,7 @@
 using Panside.Guide.Flows;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Words;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Sessions;
@@ -22,7 +22,7 @@ internal static class Outcomes
         var units = setting.Units;
         Measure? Liters(double? liters) => liters is { } value ? Rounded(units.From(Volume.FromLiters(double.Max(value, 0)))) : null;
         var used = state.Totals.TankAtFirst is { } first && state.Rig.Tank is { } tank
-            ? first + state.Totals.RefilledLiters - tank.Liters
+            ? double.Max(first + state.Totals.RefilledLiters - tank.Liters, 0) + FromPails(state)
             : (double?)null;
         var brix = state.Totals.MeasuredLiters > 0
             ? Rounded(new(state.Totals.MeasuredLiterBrix / state.Totals.MeasuredLiters, Unit.Brix))
@@ -53,6 +53,10 @@ internal static class Outcomes
         };
     }
 
+    /// <summary>Sap that was poured into the pan and never was in the tank, in liters: it is used all the same.</summary>
+    private static double FromPails(SessionState state) =>
+        state.Pours.Where(pour => pour is { Liquid: Liquids.Sap, IsOutOfTank: false }).Sum(pour => pour.Volume.Liters);
+
     /// <summary>From lighting to the last wood; null where no fire was told of.</summary>
     private static Measure? Fired(SessionState state)
     {
@@ -62,5 +66,5 @@ internal static class Outcomes
             : null;
     }
 
-    private static Measure Rounded(Measure measure) => measure with { Value = double.Round(measure.Value, 2) };
+    private static Measure Rounded(Measure measure) => measure.With(double.Round(measure.Value, 2));
 }

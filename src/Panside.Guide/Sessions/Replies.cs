@@ -1,7 +1,10 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Flows;
 using Panside.Guide.Hearing;
+using Panside.Guide.Hearing.Terms;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
+using Panside.Guide.Measures;
 
 namespace Panside.Guide.Sessions;
 
@@ -107,7 +110,7 @@ internal sealed class Replies(Setting setting)
             return;
         }
 
-        foreach (var line in Advice.WhatIf.Answer(turn.Now, supposed))
+        foreach (var line in Sessions.WhatIf.Answer(turn.Now, supposed))
         {
             turn.Tell(line);
         }
@@ -116,6 +119,11 @@ internal sealed class Replies(Setting setting)
     private static IEnumerable<string> Status(Turn turn)
     {
         string F(string figure) => Figures.Of(turn.Now, figure);
+        foreach (var clock in turn.State.Clocks)
+        {
+            yield return $"{clock.Text}: {Amount.Minutes(double.Ceiling((clock.Until - turn.State.Now!.Value.Time).TotalMinutes))} to go.";
+        }
+
         yield return $"Tank {F("tank")}; pan depth {F("depth")}; boiling off {F("rate")}.";
         yield return $"Water boils at {F("boiling-water")}; draw at {F("draw-point")}; draw-off {(turn.State.Readings.ContainsKey(ReadingName.DrawTemperature) ? "last " + F("draw-temperature") : "not read")}.";
         if (turn.Now.IsHeld || turn.Now.IsEnding)
@@ -136,7 +144,7 @@ internal sealed class Replies(Setting setting)
     private IEnumerable<string> Help()
     {
         yield return "Readings: tank 22, depth 1 1/2, draw 217.4, water 211.5, sap 2.1, hydrometer 59, sample 180.";
-        yield return "Done: lit, wood, open, drew 2 qt, spread, flooded, defoamer, covered, refill 5 gal, leave.";
+        yield return "Done: lit, wood, open, drew 2 qt, spread, flooded, poured 2 gal, defoamer, covered, refill 5 gal, leave.";
         yield return "Seen: rolling, steady, simmering, still; deep, thin, spent; clear, fading, gone; rising, over; scorched.";
         yield return "Answers: yes, no, skip, later. Also: why, undo, status, skipped, note …";
         yield return "Ask: what if I stop now, what if I add 5 gal, what if I fire until eight.";

@@ -15,6 +15,7 @@ internal static class Sequence
 
         var state = turn.State;
         var open = turn.Holds("draw-open");
+        var (rig, units) = (turn.Now.Setting.Rig, turn.Now.Setting.Units);
         return did.Name.Code switch
         {
             "lit-fire" when state.Last(DeedName.LitFire) is not null => "The fire is lit already. For more wood say 'wood'.",
@@ -22,6 +23,9 @@ internal static class Sequence
             "refill-tank" when did.Measure is { } added && state.Rig.Tank is { } tank && turn.Now.Setting.Rig.TankIsStated
                 && (tank + turn.Now.Setting.Units.Volume(added)).Liters > turn.Now.Setting.Rig.Tank.Liters * 1.05
                 => $"With {added} more the tank would hold over its {turn.Now.Setting.Units.From(turn.Now.Setting.Rig.Tank)}. Say what the tank reads instead.",
+            "fill-pan" when did.Measure is { } poured
+                && (state.Rig.Pan + units.Volume(poured)).Liters > rig.PanVolume(rig.WallDepth).Liters * 1.05
+                => $"With {poured} more the pan would run over its wall, {units.From(rig.WallDepth)} high. Say its depth instead.",
             _ => null,
         };
     }

@@ -1,28 +1,30 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 
 namespace Panside.Guide.Sessions;
 
 /// <summary>
 /// The one door for every face: lines in, lines out. The assistant is a pure function of the lines so far; this holds the
-/// state after them, so that a face need not.
+/// state after them, so that a face need not. A test of the record alone may put a simpler assistant behind it.
 /// </summary>
-public sealed class Session
+public class Session
 {
     private readonly Evolver _evolver;
     private readonly Decider _decider;
 
     /// <summary>A session before its first line.</summary>
     public Session(Setting setting)
+        : this(setting, new Evolver(setting).Start)
     {
-        Setting = setting;
-        _evolver = new(setting);
-        _decider = new(setting, _evolver);
-        State = _evolver.Start;
     }
 
     /// <summary>A session that stands at a state, to be looked at or gone on with from there.</summary>
     public Session(Setting setting, SessionState state)
-        : this(setting) => State = state;
+    {
+        (Setting, State) = (setting, state);
+        _evolver = new(setting);
+        _decider = new(setting);
+    }
 
     /// <summary>What it runs on.</summary>
     public Setting Setting { get; }
@@ -33,9 +35,9 @@ public sealed class Session
     /// <summary>Hears a line and answers it.</summary>
     public IReadOnlyList<LineOut> Hear(LineIn line)
     {
-        var happenings = _decider.Decide(State, line);
-        State = happenings.Aggregate(State, _evolver.Evolve);
-        return LinesOut(happenings);
+        var decided = Decide(line);
+        State = decided.State;
+        return decided.Lines;
     }
 
     /// <summary>
@@ -44,7 +46,7 @@ public sealed class Session
     /// </summary>
     public bool IsDue(Moment at) =>
         State.Step.Length > 0 && !State.IsOver && (State.Now is not { } now || at.Time >= now.Time)
-        && LinesOut(_decider.Decide(State, new Tick(at), withForecasts: false)).Count > 0;
+        && _decider.Decide(State, new Tick(at), withForecasts: false).Lines.Count > 0;
 
     /// <summary>Takes over a line out from a record whose line in was not readable, so that the numbering goes on.</summary>
     public void Recall(LineOut line) => State = _evolver.Evolve(State, new Said(line));
@@ -53,6 +55,7 @@ public sealed class Session
     public SessionState At(Moment moment) =>
         State.Now is { } now && moment.Time > now.Time ? _evolver.Evolve(State, new TimeCame(moment)) : State;
 
-    private static IReadOnlyList<LineOut> LinesOut(IReadOnlyList<Happening> happenings) =>
-        [.. happenings.OfType<Said>().Select(said => said.Line)];
+    /// <summary>What a line brings about.</summary>
+    /// <param name="line">The line.</param>
+    protected virtual Decided Decide(LineIn line) => _decider.Decide(State, line);
 }

@@ -1,4 +1,5 @@
 using Panside.Guide.Belief;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Reckoning.Ensemble;
@@ -22,7 +23,7 @@ internal sealed class TakenIn(Setting setting)
 
     private SessionState Take(SessionState state, LineIn line) => line switch
     {
-        Reading reading => Read(Noted(state, reading), reading),
+        Reading reading => Read(Noted(Dipping.Of(state, reading, setting.Units), reading), reading),
         Observed observed => See(
             state with { Observations = state.Observations.SetItem(observed.Name, new(observed.At, observed.Is)) }, observed),
         Did did => Do(state with { Deeds = state.Deeds.SetItem(did.Name, new(did.At, did.Measure)) }, did),
@@ -35,55 +36,28 @@ internal sealed class TakenIn(Setting setting)
         return state with { Readings = state.Readings.SetItem(reading.Name, all.Add(new(reading.At, reading.Measure))) };
     }
 
-    private SessionState Read(SessionState state, Reading reading)
+    private SessionState Read(SessionState state, Reading reading) => reading.Name.Code switch
     {
-        var lit = state.Deeds.ContainsKey(DeedName.LitFire);
-        if (reading.Name == ReadingName.TankVolume)
+        "tank-volume" => Tank(state, setting.Units.Volume(reading.Measure)),
+        "pan-depth" => state with { Rigs = state.Rigs.DepthRead(UnitSystem.Length(reading.Measure), IsLit(state)) },
+        "draw-temperature" => DrawOff(state, UnitSystem.Temperature(reading.Measure)),
+        "draw-brix" => DrawOff(state, UnitSystem.Sugar(reading.Measure)),
+        "sap-brix" => state with { Rigs = state.Rigs.SapRead(UnitSystem.Sugar(reading.Measure), HoldsSapAlone(state)) },
+        "pan-brix" => state with { Rigs = state.Rigs.PanSugarRead(UnitSystem.Sugar(reading.Measure)) },
+        "drawn-volume" => Draw(state, setting.Units.Volume(reading.Measure)),
+        "boiling-water-temperature" or "barometer" or "station-pressure" => state with
         {
-            return Tank(state, setting.Units.Volume(reading.Measure));
-        }
+            Rigs = state.Rigs.BoilingAt(DrawPoint.BoilingToday(setting, state), state.Readings.ContainsKey(ReadingName.BoilingWaterTemperature)),
+        },
+        "hydrometer-brix" => Hydrometer(state),
+        _ => state,
+    };
 
-        if (reading.Name == ReadingName.PanDepth)
-        {
-            return state with { Rigs = state.Rigs.DepthRead(UnitSystem.Length(reading.Measure), lit) };
-        }
+    private static bool IsLit(SessionState state) => state.Deeds.ContainsKey(DeedName.LitFire);
 
-        if (reading.Name == ReadingName.DrawTemperature)
-        {
-            return DrawOff(state, UnitSystem.Temperature(reading.Measure));
-        }
-
-        if (reading.Name == ReadingName.DrawBrix)
-        {
-            var sugar = UnitSystem.Sugar(reading.Measure);
-            return state with { DrawOff = new(sugar, state.Rig.Evaporated.Liters), Rigs = state.Rigs.DrawOffRead(sugar) };
-        }
-
-        if (reading.Name == ReadingName.SapBrix)
-        {
-            var raw = !lit && !state.Readings.ContainsKey(ReadingName.PanBrix);
-            return state with { Rigs = state.Rigs.SapRead(UnitSystem.Sugar(reading.Measure), raw) };
-        }
-
-        if (reading.Name == ReadingName.PanBrix)
-        {
-            return state with { Rigs = state.Rigs.PanSugarRead(UnitSystem.Sugar(reading.Measure)) };
-        }
-
-        if (reading.Name == ReadingName.DrawnVolume)
-        {
-            return Draw(state, setting.Units.Volume(reading.Measure));
-        }
-
-        if (reading.Name == ReadingName.BoilingWaterTemperature || reading.Name == ReadingName.Barometer
-            || reading.Name == ReadingName.StationPressure)
-        {
-            var read = state.Readings.ContainsKey(ReadingName.BoilingWaterTemperature);
-            return state with { Rigs = state.Rigs.BoilingAt(DrawPoint.BoilingToday(setting, state), read) };
-        }
-
-        return reading.Name == ReadingName.HydrometerBrix ? Hydrometer(state) : state;
-    }
+    /// <summary>Whether nothing but sap can stand in the pan: before the fire, where nobody has read its sugar or poured in water.</summary>
+    private static bool HoldsSapAlone(SessionState state) =>
+        !IsLit(state) && !state.Readings.ContainsKey(ReadingName.PanBrix) && state.Pours.TrueForAll(pour => pour.Liquid == Liquids.Sap);
 
     private static SessionState Tank(SessionState state, Volume tank)
     {
@@ -94,6 +68,9 @@ internal sealed class TakenIn(Setting setting)
             Totals = totals with { TankAtFirst = totals.TankAtFirst ?? (tank.Liters - totals.RefilledLiters + rig.Fed.Liters) },
         };
     }
+
+    private static SessionState DrawOff(SessionState state, SugarContent read) =>
+        state with { DrawOff = new(read, state.Rig.Evaporated.Liters), Rigs = state.Rigs.DrawOffRead(read) };
 
     private static SessionState DrawOff(SessionState state, Temperature read)
     {
@@ -124,48 +101,40 @@ internal sealed class TakenIn(Setting setting)
         _ => state,
     };
 
-    private SessionState Do(SessionState state, Did did)
+    private SessionState Do(SessionState state, Did did) => did.Name.Code switch
     {
-        if (did.Name == DeedName.LitFire || did.Name == DeedName.AddWood)
-        {
-            var wood = did.Measure is { } mass ? UnitSystem.Mass(mass) : setting.Rig.Charge;
-            return state with
-            {
-                Rigs = state.Rigs.Charged(wood),
-                Totals = state.Totals with { WoodKilograms = state.Totals.WoodKilograms + wood.Kilograms },
-            };
-        }
+        "lit-fire" or "add-wood" => Charged(state, did.Measure is { } wood ? UnitSystem.Mass(wood) : setting.Rig.Charge),
+        "open-draw" => state with { ThisDraw = new(0, IsShut: false) },
+        "close-draw" => Shut(state, did.Measure),
+        "refill-tank" when did.Measure is { } added => Refilled(state, setting.Units.Volume(added)),
+        "spread-coals" => state with { Rigs = state.Rigs.CoalsSpread() },
+        "fill-pan" when did.Measure is { } poured => Poured(state, new(did.At, poured, did.Is ?? Liquids.Sap, setting.Units.Volume(poured))),
+        "flood-pan" => state with { Rigs = state.Rigs.Flooded() },
+        _ => state,
+    };
 
-        if (did.Name == DeedName.OpenDraw)
-        {
-            return state with { ThisDraw = new(0, IsShut: false) };
-        }
+    private static SessionState Charged(SessionState state, Mass wood) => state with
+    {
+        Rigs = state.Rigs.Charged(wood),
+        Totals = state.Totals with { WoodKilograms = state.Totals.WoodKilograms + wood.Kilograms },
+    };
 
-        if (did.Name == DeedName.CloseDraw)
-        {
-            // A draw shut twice without an opening between is two draws.
-            var draw = state.ThisDraw is { IsShut: false } open ? open with { IsShut = true } : new ThisDraw(0, IsShut: true);
-            state = state with { ThisDraw = draw };
-            return did.Measure is { } drawn ? Draw(state, setting.Units.Volume(drawn)) : state;
-        }
-
-        if (did.Name == DeedName.RefillTank && did.Measure is { } added)
-        {
-            var volume = setting.Units.Volume(added);
-            return state with
-            {
-                Rigs = state.Rigs.Refilled(volume),
-                Totals = state.Totals with { RefilledLiters = state.Totals.RefilledLiters + volume.Liters },
-            };
-        }
-
-        if (did.Name == DeedName.SpreadCoals)
-        {
-            return state with { Rigs = state.Rigs.CoalsSpread() };
-        }
-
-        return did.Name == DeedName.FloodPan ? state with { Rigs = state.Rigs.Flooded() } : state;
+    /// <summary>A draw shut twice without an opening between is two draws.</summary>
+    private SessionState Shut(SessionState state, Measure? drawn)
+    {
+        var draw = state.ThisDraw is { IsShut: false } open ? open with { IsShut = true } : new ThisDraw(0, IsShut: true);
+        state = state with { ThisDraw = draw };
+        return drawn is { } told ? Draw(state, setting.Units.Volume(told)) : state;
     }
+
+    private static SessionState Refilled(SessionState state, Volume added) => state with
+    {
+        Rigs = state.Rigs.Refilled(added),
+        Totals = state.Totals with { RefilledLiters = state.Totals.RefilledLiters + added.Liters },
+    };
+
+    private static SessionState Poured(SessionState state, Pour pour) =>
+        state with { Rigs = state.Rigs.Poured(pour.Volume, pour.Liquid == Liquids.Water), Pours = state.Pours.Add(pour) };
 
     /// <summary>What one draw gave. Told again it is the same draw: the later figure takes the place of the earlier one.</summary>
     private static SessionState Draw(SessionState state, Volume told)

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Panside.Guide.Flows;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Words;
@@ -33,10 +34,16 @@ internal sealed class Walker(Setting setting)
             turn.Happen(new Completed(watch.Id, Skipped: false));
         }
 
-        // The deed that a yes would tell of sets what a yes would set.
-        if (line is Did did && setting.Flow.Steps[turn.State.Step] is { Mark: { } mark, Deed: { } deed } && deed == did.Name)
+        // What was passed over and is told of after all was not skipped.
+        foreach (var passed in turn.State.Skipped.Where(id => line is Did told && setting.Flow.Steps.GetValueOrDefault(id)?.Deed == told.Name))
         {
-            turn.Happen(new Marked(mark));
+            turn.Happen(new Completed(passed, Skipped: false));
+        }
+
+        // The deed that a yes would tell of sets what a yes would set.
+        if (line is Did did && setting.Flow.Steps[turn.State.Step] is { Deed: { } deed } step && deed == did.Name)
+        {
+            Done(turn, step);
         }
 
         foreach (var trigger in triggers)
@@ -62,7 +69,7 @@ internal sealed class Walker(Setting setting)
                         : $"A number is asked, {UnitNames.CodesOf(open.Unit!.Value.Kind())}{Else(open)}.",
                     "answer");
                 break;
-            case AnswerWords.No when open.Ask != Prompt.Confirm:
+            case AnswerWords.No when open.Ask != Prompt.Confirm && !(watch is null && Leads(turn, "answer no")):
                 turn.Refuse($"A value or a state is asked{Else(open)}.", "answer");
                 break;
             case AnswerWords.Skip when step is { IsCritical: true }:
@@ -88,9 +95,9 @@ internal sealed class Walker(Setting setting)
                 break;
             default:
                 turn.Happen(new Remembered($"{word} to '{open.Step}'"));
-                if (word == AnswerWords.Yes && step?.Mark is { } mark)
+                if (word == AnswerWords.Yes && step is not null)
                 {
-                    turn.Happen(new Marked(mark));
+                    Done(turn, step);
                 }
 
                 if (word == AnswerWords.Yes && step?.Unmark is { } gone)
@@ -108,6 +115,20 @@ internal sealed class Walker(Setting setting)
                 }
 
                 break;
+        }
+    }
+
+    /// <summary>What a yes to a step brings with it: its marks, its clock.</summary>
+    private static void Done(Turn turn, Step step)
+    {
+        foreach (var mark in step.Marks)
+        {
+            turn.Happen(new Marked(mark));
+        }
+
+        if (step.Clock is { } clock)
+        {
+            turn.Happen(new ClockStarted(new(turn.Fill(clock.Text), turn.State.Now!.Value.Time + clock.Lasts, turn.Fill(clock.Over))));
         }
     }
 
@@ -129,7 +150,8 @@ internal sealed class Walker(Setting setting)
         var step = setting.Flow.Steps[from];
         var own = step.Passages.Any(passage => passage.When == trigger);
         var onItsOwn = own || step.Phase.On.Any(passage => passage.When == trigger);
-        Leave(turn, from, to, own, trigger == "answer skip", comesOver: !onItsOwn);
+        var isOther = to != from && setting.Flow.DangerAt(to) is not null && setting.Flow.DangerAt(from) is null;
+        Leave(turn, from, to, own, trigger == "answer skip", comesOver: !onItsOwn || isOther);
         return true;
     }
 
@@ -139,6 +161,11 @@ internal sealed class Walker(Setting setting)
         for (var moves = 0; moves < MovesAtMost && !turn.State.IsOver; moves++)
         {
             var from = turn.State.Step;
+            if (ComingBack(turn) is { } danger && Fire(turn, danger.Back))
+            {
+                continue;
+            }
+
             if (setting.Machine.NextByFact(from, turn.State.ReturnTo, turn.Holds) is not { } to)
             {
                 return;
@@ -153,13 +180,13 @@ internal sealed class Walker(Setting setting)
     /// <param name="to">The step that is reached.</param>
     /// <param name="own">Whether the step itself leads there.</param>
     /// <param name="skipped">Whether what was asked has not been done.</param>
-    /// <param name="comesOver">Whether it comes over the step from anywhere, so that a danger that is not over is gone on with after it.</param>
+    /// <param name="comesOver">Whether it comes over the step, as another danger does, so that what is not over is gone on with after it.</param>
     private void Leave(Turn turn, string from, string to, bool own, bool skipped, bool comesOver)
     {
         var step = setting.Flow.Steps[from];
         if (own && step.Ask is not null)
         {
-            turn.Happen(new Completed(from, skipped));
+            turn.Happen(new Completed(from, skipped && !IsToldOf(turn.State, step)));
         }
         else if (!own)
         {
@@ -172,13 +199,40 @@ internal sealed class Walker(Setting setting)
             return;
         }
 
+        if (to == Flow.LeftAlone)
+        {
+            Outcomes.End(turn, setting, safe: false);
+            return;
+        }
+
         Reach(turn, step, setting.Flow.Steps[to], comesOver);
     }
 
     private void Reach(Turn turn, Step from, Step to, bool comesOver)
     {
+        if (comesOver && Waits(from, to))
+        {
+            turn.Happen(new Moved(from.Id, Below(turn.State.Back, to)));
+            turn.Tell($"Then: {setting.Flow.DangerAt(to.Id)!.Code}. First what stands here.");
+            return;
+        }
+
+        if (Overtaken(turn.State, from, to) is { IsEmpty: false } overtaken)
+        {
+            // Begun with, the graver danger no longer presses: what waited comes before what is left to do about it.
+            turn.Happen(new Moved(overtaken.Peek(), overtaken.Pop()));
+            return;
+        }
+
+        if (Pending(turn.State, from, to) is { IsEmpty: false } pending)
+        {
+            // What waited under the emergency that ends comes first; then it goes where that one led to.
+            turn.Happen(new Moved(pending.Peek(), pending.Pop()));
+            return;
+        }
+
         var back = Back(turn.State, from, to, comesOver);
-        if (to.Phase.Code == "emergency" && turn.State.Doubted is { } doubted)
+        if (to.Phase.IsEmergency && turn.State.Doubted is { } doubted)
         {
             // A yes in an emergency answers the emergency, and nothing older.
             turn.Happen(new Doubted(null));
@@ -189,11 +243,57 @@ internal sealed class Walker(Setting setting)
 
         // A step for beginners only is passed by a practised hand as if it had been done.
         if (to.BeginnerOnly && setting.Guidance == Guidance.Practised
-            && setting.Machine.Next(to.Id, "answer skip", turn.State.ReturnTo, turn.Holds) is { } next && next != Flow.End)
+            && setting.Machine.Next(to.Id, "answer skip", turn.State.ReturnTo, turn.Holds) is { } next && next is not (Flow.End or Flow.LeftAlone))
         {
             Reach(turn, to, setting.Flow.Steps[next], comesOver: false);
         }
     }
+
+    /// <summary>The danger that comes back: the gravest whose fact holds, and that was not gone through just now.</summary>
+    private Danger? ComingBack(Turn turn) => setting.Flow.PhaseOf(turn.State.Step).IsEmergency
+        ? null
+        : setting.Flow.Dangers.FirstOrDefault(danger => danger.While is { } fact && turn.Holds(fact) && danger.Given.All(turn.Holds)
+            && !(turn.State.Watched.TryGetValue(danger.Go, out var gone) && turn.State.Now!.Value.Time - gone.Time < danger.Again));
+
+    /// <summary>Whether a danger waits until the one that stands here is dealt with: people first, then what kills the pan first.</summary>
+    private bool Waits(Step from, Step to) => from.Id != to.Id
+        && setting.Flow.RankOf(from.Id) < setting.Flow.RankOf(to.Id)
+        && setting.Flow.DangerAt(to.Id) is { IsList: false };
+
+    /// <summary>The steps to lead back to with a danger put among them: under the graver ones, over all others.</summary>
+    private ImmutableStack<string> Below(ImmutableStack<string> back, Step danger)
+    {
+        var rank = setting.Flow.RankOf(danger.Id);
+        var others = back.Where(id => id != danger.Id).ToList();
+        var graver = others.TakeWhile(id => setting.Flow.RankOf(id) < rank).ToList();
+        return Stack([.. graver, danger.Id, .. others.Skip(graver.Count)]);
+    }
+
+    /// <summary>The dangers that wait while an emergency goes on to a step that is no danger any more, that step under them; else none.</summary>
+    private ImmutableStack<string> Overtaken(SessionState state, Step from, Step to)
+    {
+        if (!from.Phase.IsEmergency || !to.Phase.IsEmergency || to.Urgency == "danger" || state.Back.Contains(to.Id))
+        {
+            return [];
+        }
+
+        var waiting = state.Back.TakeWhile(id => setting.Flow.DangerAt(id) is { IsList: false }).ToList();
+        return waiting.Count == 0 ? [] : Stack([.. waiting, to.Id, .. state.Back.Skip(waiting.Count)]);
+    }
+
+    /// <summary>The emergencies that wait where one of them leads out of the emergency, and under them the step that it leads to; else none.</summary>
+    private ImmutableStack<string> Pending(SessionState state, Step from, Step to)
+    {
+        if (!from.Phase.IsEmergency || to.Phase.IsSideTrip)
+        {
+            return [];
+        }
+
+        var waiting = state.Back.Where(id => setting.Flow.PhaseOf(id).IsEmergency).ToList();
+        return waiting.Count == 0 || state.Back.Contains(to.Id) ? [] : Stack([.. waiting, to.Id]);
+    }
+
+    private static ImmutableStack<string> Stack(IEnumerable<string> fromTheTop) => ImmutableStack.CreateRange(fromTheTop.Reverse());
 
     /// <summary>Where side trips lead back to after a move.</summary>
     private static ImmutableStack<string> Back(SessionState state, Step from, Step to, bool comesOver)
@@ -201,6 +301,12 @@ internal sealed class Walker(Setting setting)
         if (!to.Phase.IsSideTrip)
         {
             return [];
+        }
+
+        if (state.Back.Contains(to.Id) && comesOver && from.IsCritical)
+        {
+            // Cried out again while it waits: it comes now, and what was being done after it.
+            return Stack(state.Back.Where(id => id != to.Id).Prepend(from.Id));
         }
 
         if (state.Back.Contains(to.Id))
@@ -222,7 +328,7 @@ internal sealed class Walker(Setting setting)
     /// <summary>A jump forward skips the step that was asked, and those that its usual way would have led through; they stay listed.</summary>
     private void PassOver(Turn turn, string from, string to)
     {
-        if (to == Flow.End || setting.Flow.Steps[to].Phase.IsSideTrip || setting.Flow.Steps[from].Phase.IsSideTrip)
+        if (to is Flow.End or Flow.LeftAlone || setting.Flow.Steps[to].Phase.IsSideTrip || setting.Flow.Steps[from].Phase.IsSideTrip)
         {
             return;
         }
@@ -230,7 +336,7 @@ internal sealed class Walker(Setting setting)
         var passed = new List<Step>();
         for (var step = setting.Flow.Steps[from]; step.Id != to; step = setting.Flow.Steps[UsualNext(step)!])
         {
-            if (passed.Contains(step) || UsualNext(step) is null or Flow.End or Flow.Return)
+            if (passed.Contains(step) || UsualNext(step) is null or Flow.End or Flow.Return or Flow.LeftAlone)
             {
                 return;
             }
@@ -238,12 +344,16 @@ internal sealed class Walker(Setting setting)
             passed.Add(step);
         }
 
-        foreach (var step in passed.Where(step => step.Ask is not null && !turn.State.Done.Contains(step.Id)
+        foreach (var step in passed.Where(step => step.Ask is not null && !turn.State.Done.Contains(step.Id) && !IsToldOf(turn.State, step)
                      && !(step.BeginnerOnly && setting.Guidance == Guidance.Practised)))
         {
             turn.Happen(new Completed(step.Id, Skipped: true));
         }
     }
+
+    /// <summary>Whether what a step asks to do was told of, since wood went in last: the lighting once and for all.</summary>
+    private static bool IsToldOf(SessionState state, Step step) => step.Deed is { } deed && state.Last(deed) is { } told
+        && (deed == DeedName.LitFire || !(state.Last(DeedName.AddWood)?.At.Time > told.At.Time));
 
     /// <summary>Where a step leads when it is simply done.</summary>
     private static string? UsualNext(Step step) =>

@@ -10,8 +10,10 @@ public static class Describe
     {
         Reading reading => $"{reading.Name.Spoken} {reading.Measure}",
         Observed observed => $"{observed.Name.Code} {observed.Is}",
+        Did { Measure: { } measure, Is: { } liquid } did => $"{did.Name.Spoken}, {measure} of {liquid}",
         Did { Measure: { } measure } did => $"{did.Name.Spoken}, {measure}",
         Did did => did.Name.Spoken,
+        Added added => $"{added.Measure} of {added.Liquid} added",
         Answer answer => answer.Word,
         Text text => text.Words,
         _ => "time",
@@ -22,6 +24,8 @@ public static class Describe
     {
         (Reading a, Reading b) => a.Name == b.Name,
         (Did a, Did b) => a.Name == b.Name,
+        (Added, Added) => true,
+        (Added, Did b) => b.Name == DeedName.FillPan || b.Name == DeedName.RefillTank,
         _ => false,
     };
 }

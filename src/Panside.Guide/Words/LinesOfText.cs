@@ -52,6 +52,7 @@ public static class LinesOfText
             : [$"{Mark(advice.Urgency)} {advice.Text}"],
         CautionLine caution => [$"! Caution: {caution.Text}"],
         HeardLine heard => [$"  Heard: {Describe.Line(heard.As)}."],
+        QuestionLine { Choices: { } choices } question => [$"? {question.Text}", $"  {question.WouldTake} [{string.Join(", ", choices)}, no]"],
         QuestionLine question => [$"? {question.Text}", $"  {question.WouldTake} [yes, no, or say it anew]"],
         RefusedLine refused => [$"x {refused.Why}"],
         ToldLine told => [$"- {told.Text}"],

@@ -192,6 +192,15 @@ public sealed class YamlMap
         return texts;
     }
 
+    /// <summary>A list of texts, each with its place; empty where missing.</summary>
+    public IReadOnlyList<(string Text, (int Line, int Column) Place)> PlacedTexts(string key)
+    {
+        var texts = Texts(key);
+        return Find(key, false) is YamlSequenceNode list && list.Children.Count == texts.Count
+            ? [.. texts.Zip(list.Children, (text, node) => (text, ((int)node.Start.Line, (int)node.Start.Column)))]
+            : [.. texts.Select(text => (text, Place(key)))];
+    }
+
     /// <summary>Tells every key that was never asked for.</summary>
     public void Finish()
     {

@@ -1,3 +1,4 @@
+using Panside.Practice.Chance;
 using Panside.Practice.Physics;
 
 namespace Panside.Practice.Mishaps;
@@ -43,15 +44,15 @@ internal sealed class MishapCourse
 
     /// <summary>Time comes to a second: what is due begins, and what is over ends.</summary>
     /// <returns>Whether anything has changed.</returns>
-    public bool ComeTo(PracticeRig rig, long secondsSinceWood)
+    public bool ComeTo(IMishapRig rig)
     {
-        var (second, truth) = (rig.Second, rig.Truth);
+        var (second, truth) = (rig.Truth.Second, rig.Truth);
         _litAt ??= truth.Ledger.Wood > 0 ? second : null;
         _boiledAt ??= truth.Boil / rig.Makeup.Area > 0.0065 ? second : null;
-        _drawnAt ??= rig.Draws.Count > 0 ? second : null;
+        _drawnAt ??= rig.HasDrawn ? second : null;
         _halfAt ??= rig.Tank.Liters < _fullTank / 2 ? second : null;
         _lowAt ??= rig.Tank.Liters < _fullTank / 3 ? second : null;
-        _dyingAt ??= _boiledAt is not null && secondsSinceWood > 2.5 * rig.Makeup.Rig.Interval.TotalSeconds ? second : null;
+        _dyingAt ??= _boiledAt is not null && rig.SecondsSinceWood > 2.5 * rig.Makeup.Rig.Interval.TotalSeconds ? second : null;
         var changed = _active.RemoveAll(one => second >= one.Ends) > 0;
         foreach (var one in _pending.Where(one => Since(one.Planned.When) is { } since && second >= since + (60 * one.Minutes)).ToList())
         {

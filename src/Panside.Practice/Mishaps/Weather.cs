@@ -36,7 +36,7 @@ public sealed record Weather(double? AirCelsius, double? SapCelsius, double? Air
         var steps = (int)double.Round(kilopascals / Step);
         return steps == 0 ? makeup : makeup with
         {
-            Materials = new(Guide.Sessions.Setting.Within(Pressure.FromKilopascals(
+            Materials = new(Guide.Knowledge.Setting.Within(Pressure.FromKilopascals(
                 BoilingWater.PressureAt(Temperature.FromCelsius(makeup.Materials.BoilingCelsius)).Kilopascals + (steps * Step)))),
         };
     }

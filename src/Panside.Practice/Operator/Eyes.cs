@@ -1,5 +1,7 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Practice.Chance;
+using Panside.Practice.Simulation;
 
 namespace Panside.Practice.Operator;
 
@@ -14,7 +16,7 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
             return [new(Delay(10), at => new Answer(at, prompt.CanSkip ? AnswerWords.Skip : AnswerWords.Later))];
         }
 
-        if (ReadingName.FromCode(prompt.Ask) is { } reading)
+        if (KnownReadings.BuiltIn.Find(prompt.Ask) is { } reading)
         {
             return Instruments.CanRead(reading) && !(reading == ReadingName.PanBrix && rig.Scenario.PanBrix is null)
                 ? Read(reading, prompt.Unit)
@@ -80,11 +82,22 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
     private IEnumerable<Act> Confirm(string step)
     {
         yield return new(Delay(25));
+        if (step is "keep-fed" or "dry-cause" or "emergency-float" or "feed-cause" or "hand-feed" && !rig.FeedsWell)
+        {
+            // What hangs is freed, and an empty tank filled with water, before anybody says yes.
+            rig.FreeFeed();
+            if (rig.Tank.Liters < 2)
+            {
+                rig.RefillWithWater(Reckoning.Quantities.Volume.FromLiters(15 * rig.Makeup.Area));
+            }
+
+            yield return new(Delay(60));
+        }
+
         var yes = step switch
         {
             "season-first" or "pan-leftover" => rig.Scenario.PanBrix is not null,
             "season-last" => false,
-            "keep-fed" or "dry-cause" or "emergency-float" or "feed-cause" => rig.FeedsWell,
             "float-works" or "tank-valve" => rig.FeedsWell || !rig.Makeup.Rig.HasFloat,
             _ => true,
         };
@@ -94,14 +107,9 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
         }
 
         yield return new(2, at => new Answer(at, yes ? AnswerWords.Yes : AnswerWords.No));
-        if (step is "keep-fed" or "dry-cause" or "emergency-float" or "feed-cause" or "float-works" or "tank-valve" && !yes)
+        if (step is "float-works" or "tank-valve" && !yes)
         {
             rig.FreeFeed();
-            if (rig.Tank.Liters < 2)
-            {
-                rig.RefillWithWater(Reckoning.Quantities.Volume.FromLiters(15 * rig.Makeup.Area));
-            }
-
             yield return new(Delay(60), at => new Answer(at, AnswerWords.Yes));
         }
     }

@@ -1,5 +1,7 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Practice.Chance;
+using Panside.Practice.Simulation;
 
 namespace Panside.Practice.Operator;
 

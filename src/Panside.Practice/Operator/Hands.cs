@@ -1,5 +1,7 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Practice.Chance;
+using Panside.Practice.Simulation;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Practice.Operator;
@@ -26,13 +28,14 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     /// <summary>The deed for an action, said when it is done; nothing is said where an action has no deed.</summary>
     /// <param name="action">The action.</param>
     /// <param name="text">The words of the advice: figures stand in them.</param>
-    public IEnumerable<Act> Do(string action, string text) => action switch
+    /// <param name="isReady">Whether it was only made ready for: then it is done once it is time.</param>
+    public IEnumerable<Act> Do(string action, string text, bool isReady = false) => action switch
     {
         "light-fire" => Light(),
         "add-wood" => AddWood(),
         "hold-wood" => Hold(),
         "open-draw" => rig.IsDrawOpen ? CloseDraw(null) : OpenDraw(),
-        "close-draw" => CloseDraw(Temperatures.In(text)),
+        "close-draw" => isReady ? CloseDraw(Temperatures.In(text)) : ShutDraw(),
         "spread-coals" => Simple(45, 120, rig.SpreadCoals, DeedName.SpreadCoals),
         "flood-pan" => Flood(),
         "add-defoamer" => Simple(10, 30, rig.AddDefoamer, DeedName.AddDefoamer),
@@ -77,7 +80,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         var wood = rig.Makeup.Rig.Charge * chance.Factor(0.15);
         rig.AddWood(wood * rig.Temper.Charges);
         var said = units.From(wood);
-        said = said with { Value = double.Round(said.Value * 2) / 2 };
+        said = said.With(double.Round(said.Value * 2) / 2);
         yield return Told(5, chance.Chance(0.3)
             ? at => new Text(at, "wood")
             : at => new Did(at, DeedName.AddWood, said));
@@ -117,6 +120,15 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         }
     }
 
+    private IEnumerable<Act> ShutDraw()
+    {
+        yield return new(chance.Between(5, 15));
+        foreach (var act in Drawn())
+        {
+            yield return act;
+        }
+    }
+
     private IEnumerable<Act> Drawn()
     {
         rig.CloseDraw();
@@ -141,7 +153,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
             (risen, looks) = rig.Depth.Meters > risen.Meters + RisesMeters ? (rig.Depth, 0) : (risen, looks + 1);
         }
 
-        for (var pails = 0; pails < 6 && !rig.IsFlooded && rig.PourIn(Pailful).Liters > 0; pails++)
+        for (var pails = 0; pails < 6 && !rig.IsFlooded && rig.PourIn(Pailful).Whole.Liters > 0; pails++)
         {
             yield return new(40);
         }
@@ -152,13 +164,15 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     private IEnumerable<Act> Pour(bool atDrawOff)
     {
         yield return new(chance.Between(10, 30));
-        if (atDrawOff)
+        var poured = atDrawOff ? rig.CoolPan(Pailful) : rig.PourIn(Pailful);
+        foreach (var (liquid, volume) in new[] { (Liquids.Sap, poured.Sap), (Liquids.Water, poured.Water) })
         {
-            rig.CoolPan(Pailful);
-        }
-        else
-        {
-            rig.PourIn(Pailful);
+            var said = units.From(volume);
+            said = said.With(double.Round(said.Value * 4) / 4);
+            if (said.Value > 0)
+            {
+                yield return Told(10, at => new Did(at, DeedName.FillPan, said) { Is = liquid });
+            }
         }
 
         yield return Told(20, at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth)));
@@ -171,7 +185,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         if (rig.Tank.Liters < 2 && rig.RefillWithWater(Pailful) is { Liters: > 0.1 } water)
         {
             var said = units.From(water);
-            said = said with { Value = double.Round(said.Value * 4) / 4 };
+            said = said.With(double.Round(said.Value * 4) / 4);
             yield return Told(60, at => new Did(at, DeedName.RefillTank, said));
         }
 

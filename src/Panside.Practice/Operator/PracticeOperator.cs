@@ -1,5 +1,7 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Practice.Chance;
+using Panside.Practice.Simulation;
 
 namespace Panside.Practice.Operator;
 
@@ -23,6 +25,7 @@ public sealed class PracticeOperator : IPracticeOperator
     private readonly Queue<Advice> _urgent = new();
     private Prompt? _asked;
     private string? _askedAction;
+    private bool _isAskedReady;
     private string? _answering;
     private Act? _act;
     private LineIn? _said;
@@ -147,7 +150,11 @@ public sealed class PracticeOperator : IPracticeOperator
         _isToldNoWood = advice.Action != "add-wood" && (_isToldNoWood || $"{advice.Text} {advice.Because}".Contains("no wood", StringComparison.OrdinalIgnoreCase));
         if (prompt?.Text == advice.Text)
         {
-            _askedAction = advice.Action;
+            (_askedAction, _isAskedReady) = (advice.Action, advice.Prepare);
+        }
+        else if (advice.Prepare)
+        {
+            // What it makes ready for is asked when it is time.
         }
         else if (advice.Urgency is "danger" or "now" || advice.Action == "clear-to-leave")
         {
@@ -228,7 +235,7 @@ public sealed class PracticeOperator : IPracticeOperator
             return _eyes.Answer(prompt);
         }
 
-        var done = _hands.Do(action, prompt.Text);
+        var done = _hands.Do(action, prompt.Text, _isAskedReady);
         return prompt.Ask != Prompt.Confirm || !Hands.HasDeed(action)
             ? done.Concat(_eyes.Answer(prompt))
             : done;

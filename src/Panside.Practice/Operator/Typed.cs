@@ -48,6 +48,6 @@ internal static partial class Temperatures
             ? match.Groups["unit"].Value == "F" ? Temperature.FromFahrenheit(value) : Temperature.FromCelsius(value)
             : null;
 
-    [GeneratedRegex(@"(?<value>-?\d+(\.\d+)?) ?°(?<unit>[FC])", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"(?<value>-?[0-9]+(\.[0-9]+)?) ?°(?<unit>[FC])", RegexOptions.CultureInvariant)]
     private static partial Regex Degrees();
 }

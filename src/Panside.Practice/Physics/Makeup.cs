@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Panside.Guide.Rigs;
+using Panside.Practice.Chance;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
 
@@ -122,7 +123,7 @@ internal sealed record Makeup
     {
         var pressure = Pressure.FromKilopascals(
             StandardAtmosphere.PressureAt(rig.Altitude).Kilopascals + (0.7 * random.Normal()));
-        var one = Of(rig, Panside.Guide.Sessions.Setting.Within(pressure), random);
+        var one = Of(rig, Panside.Guide.Knowledge.Setting.Within(pressure), random);
         return one with
         {
             AirCelsius = random.Between(-4, 8),

@@ -75,6 +75,18 @@ internal static class Pan
         return truth with { Pan = [.. pan], Ledger = truth.Ledger with { Fed = truth.Ledger.Fed + liquid } };
     }
 
+    /// <summary>Liquid poured in by hand, over cells from the feed side.</summary>
+    public static Truth PouredAtFeed(Truth truth, Cell liquid, int cells)
+    {
+        var pan = truth.Pan.ToArray();
+        for (var cell = 0; cell < cells; cell++)
+        {
+            pan[cell] += liquid * (1.0 / cells);
+        }
+
+        return truth with { Pan = [.. pan], Ledger = truth.Ledger with { Fed = truth.Ledger.Fed + liquid } };
+    }
+
     /// <summary>Depth of a cell, in m.</summary>
     public static double Depth(Makeup makeup, Cell cell) =>
         cell.Mass * makeup.Materials.LitersOf(cell.Fraction, cell.Celsius(makeup.Materials)) / 1000 / makeup.CellArea;

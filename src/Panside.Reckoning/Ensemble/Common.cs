@@ -23,8 +23,8 @@ internal readonly record struct Common
     /// <summary>The minute of the first charge; null before it.</summary>
     public int? LitAt { get; init; }
 
-    /// <summary>The minute at which the pan was last flooded; null where it was not.</summary>
-    public int? FloodedAt { get; init; }
+    /// <summary>The minute at which much cold liquid last went into the pan, by a flood or by hand; null where none did.</summary>
+    public int? ChilledAt { get; init; }
 
     /// <summary>Whether coals were raked level since the last charge.</summary>
     public bool AreCoalsLevel { get; init; }

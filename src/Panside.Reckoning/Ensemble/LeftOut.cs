@@ -36,6 +36,11 @@ internal static class LeftOut
     /// <param name="more">By how much beside that, in their own unit; no value comes below 0 by it.</param>
     public static double[] Widened(double[] values, double deviation, double more = 0)
     {
+        if (deviation == 0 && more == 0)
+        {
+            return values;
+        }
+
         var noise = Kept(ref _noise, values.Length, Purpose);
         var added = more > 0 ? Kept(ref _added, values.Length, Purpose + 1) : null;
         for (var member = 0; member < values.Length; member++)

@@ -4,6 +4,7 @@ namespace Panside.Reckoning.Ensemble;
 internal sealed class Members
 {
     private readonly double[][] _fields;
+    private SharedTerms? _terms;
 
     /// <summary>Members with all numbers 0.</summary>
     /// <param name="count">How many; a multiple of 8, so that vectors of any width fit.</param>
@@ -24,14 +25,13 @@ internal sealed class Members
         }
     }
 
-    private Members(Members from, bool sharesTraits)
+    private Members(Members from, int firstShared, int endShared)
     {
         (Count, Cells) = (from.Count, from.Cells);
         _fields = new double[from._fields.Length][];
         for (var field = 0; field < _fields.Length; field++)
         {
-            var isTrait = field is >= Field.FirstTrait and < Field.Sugar;
-            _fields[field] = sharesTraits && isTrait ? from._fields[field] : (double[])from._fields[field].Clone();
+            _fields[field] = field >= firstShared && field < endShared ? from._fields[field] : (double[])from._fields[field].Clone();
         }
     }
 
@@ -51,10 +51,16 @@ internal sealed class Members
     public double[] LastSugar => _fields[^1];
 
     /// <summary>A copy to change.</summary>
-    public Members Copy() => new(this, sharesTraits: false);
+    public Members Copy() => new(this, 0, 0);
 
     /// <summary>A copy to run on: what stays through a boil is shared with it, and must not be changed there.</summary>
-    public Members ToRun() => new(this, sharesTraits: true);
+    /// <param name="withoutSugar">Whether the run leaves the sugar where it is: then that is shared too.</param>
+    public Members ToRun(bool withoutSugar = false) =>
+        new(this, Field.FirstTrait, withoutSugar ? Fields : Field.Sugar) { _terms = _terms ??= new() };
+
+    /// <summary>What their traits come to: kept where they are shared and so do not change any more, else reckoned for this once.</summary>
+    /// <param name="stepMinutes">Minutes of a step.</param>
+    public TraitTerms Terms(double stepMinutes) => _terms?.Of(this, stepMinutes) ?? TraitTerms.Of(this, stepMinutes);
 
     /// <summary>The members at these places, in this order.</summary>
     public Members Picked(ReadOnlySpan<int> places)

@@ -47,7 +47,7 @@ public sealed class Outlook
     /// <param name="fed">Whether the float goes on feeding the pan, with as much as it takes.</param>
     internal static Outlook Of(RigEnsemble rig, bool fed)
     {
-        var members = rig.Members.ToRun();
+        var members = rig.Members.ToRun(withoutSugar: true);
         var (before, fedBefore) = (rig.Members[Field.Evaporated], rig.Members[Field.Fed]);
         var result = Stepping.Go(members, rig.Constants, new()
         {

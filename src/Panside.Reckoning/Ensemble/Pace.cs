@@ -9,23 +9,23 @@ namespace Panside.Reckoning.Ensemble;
 internal readonly ref struct Pace
 {
     /// <summary>For the members at a place.</summary>
-    public Pace(Members members, in RigConstants rig, in Run run, int at)
+    public Pace(Members members, TraitTerms terms, in RigConstants rig, in Run run, int at)
     {
         var perLiter = new Vector<double>(1 / rig.Latent);
-        var heat = Exp(Of(members, Field.Heat, at) + Of(members, Field.Weather, at)) * perLiter;
-        var share = Of(members, Field.CoalShare, at);
-        var sap = Of(members, Field.Sap, at);
-        var (one, spent) = (Vector<double>.One, new Vector<double>(-run.StepMinutes));
+        var heat = Exp(new Vector<double>(members[Field.Heat], at) + new Vector<double>(members[Field.Weather], at)) * perLiter;
+        var share = new Vector<double>(members[Field.CoalShare], at);
+        var sap = new Vector<double>(members[Field.Sap], at);
+        var one = Vector<double>.One;
         var (area, wood) = (new Vector<double>(rig.Area * run.StepMinutes), new Vector<double>(run.WoodMegajoules * run.StepMinutes));
-        FlameGives = one - Exp(spent / Exp(Of(members, Field.FlameTime, at)));
-        CoalsGive = one - Exp(spent / Exp(Of(members, Field.CoalTime, at)));
-        BrickGives = one - Exp(spent / Exp(Of(members, Field.BrickTime, at)));
+        FlameGives = new(terms.FlameGives, at);
+        CoalsGive = new(terms.CoalsGive, at);
+        BrickGives = new(terms.BrickGives, at);
         ToPan = heat * rig.ToPan;
         BrickToPan = heat * rig.BrickToPan;
-        ToBrick = Exp(Of(members, Field.ToBrick, at));
-        Air = Exp(Of(members, Field.AirLoss, at)) * area * perLiter;
-        Vapor = Exp(Of(members, Field.Vapor, at)) * area;
-        Mixing = Exp(Of(members, Field.Mixing, at)) * area * members.Cells;
+        ToBrick = new(terms.ToBrick, at);
+        Air = new Vector<double>(terms.AirLoss, at) * area * perLiter;
+        Vapor = new Vector<double>(terms.Vapor, at) * area;
+        Mixing = new Vector<double>(terms.Mixing, at) * area * members.Cells;
         SapSugar = sap / (one - (sap * (1 - RigConstants.SugarLiters)));
         WoodToCoals = wood * share;
         WoodToFlame = wood * (one - share);
@@ -66,8 +66,6 @@ internal readonly ref struct Pace
 
     /// <summary>Heat of the wood of a step that goes to the volatiles, in MJ.</summary>
     public Vector<double> WoodToFlame { get; }
-
-    private static Vector<double> Of(Members members, int field, int at) => new(members[field], at);
 
     /// <summary>One by one: the library's vectors have an exponential of their own, but not the same one at every width.</summary>
     private static Vector<double> Exp(Vector<double> of)

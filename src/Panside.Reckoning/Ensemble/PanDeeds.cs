@@ -44,6 +44,41 @@ internal static class PanDeeds
         members[Field.Pan][member] = pan + liters;
     }
 
+    /// <summary>The part of a cell that is poured in before the cells level out.</summary>
+    private const double PourPart = 0.25;
+
+    /// <summary>
+    /// Liquid is poured into the first cell in small parts, and the cells level out after each, so that what stood there moves on
+    /// toward the draw-off. Cold liquid takes the pan off the boil.
+    /// </summary>
+    /// <param name="members">The members.</param>
+    /// <param name="member">The one that it is poured into.</param>
+    /// <param name="liters">How much.</param>
+    /// <param name="fraction">Its sugar, as a mass fraction.</param>
+    /// <param name="celsius">How warm it is.</param>
+    public static void PourAtFeed(Members members, int member, double liters, double fraction, double celsius)
+    {
+        var (cells, pan) = (members.Cells, members[Field.Pan][member]);
+        var sugarPerLiter = RigConstants.KilogramsOfSap(fraction) * fraction;
+        for (var left = liters; left > 0;)
+        {
+            var part = double.Min(left, PourPart * pan / cells);
+            for (var at = cells - 2; at >= 0; at--)
+            {
+                var on = members[Field.Sugar + at][member] * (part * cells / pan) * (cells - 1 - at) / cells;
+                members[Field.Sugar + at][member] -= on;
+                members[Field.Sugar + at + 1][member] += on;
+            }
+
+            members[Field.Sugar][member] += part * sugarPerLiter;
+            members[Field.Temperature][member] -= (members[Field.Temperature][member] - celsius) * part / (pan + part);
+            pan += part;
+            left = part < left ? left - part : 0;
+        }
+
+        members[Field.Pan][member] = pan;
+    }
+
     /// <summary>
     /// The cells behind the last one are at least as sweet as an even rise, by the same factor from cell to cell, from the sap to
     /// what stands at the draw-off: no source. Where syrup stands there, sap does not stand next to it.

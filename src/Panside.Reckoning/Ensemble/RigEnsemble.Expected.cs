@@ -38,7 +38,7 @@ public sealed partial class RigEnsemble
     /// spread by half, and every band with them, up to twice what rigs of this size differ by: however often something is insisted on, a
     /// rig stays a rig.
     /// </summary>
-    public RigEnsemble Insisted() => Changed((members, _) => Widen(members));
+    public RigEnsemble Insisted() => Changed(members => Widen(members));
 
     private void Widen(Members members)
     {
@@ -50,7 +50,9 @@ public sealed partial class RigEnsemble
 
     private const double WidestSpread = 2;
 
-    private static double FractionOf(double sugar, double liters) => sugar / (liters + (sugar * (1 - RigConstants.SugarLiters)));
+    /// <summary>By mass. A pan that was read as all but empty holds its sugar all the same: no more than all of it is sugar.</summary>
+    private static double FractionOf(double sugar, double liters) =>
+        sugar > 0 ? double.Min(sugar / (liters + (sugar * (1 - RigConstants.SugarLiters))), 1) : 0;
 
     private (double Mean, double Deviation) Expected(Func<int, double> shows, double error) => Expected(shows, _ => error);
 

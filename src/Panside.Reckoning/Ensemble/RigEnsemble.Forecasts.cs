@@ -19,6 +19,8 @@ public sealed partial class RigEnsemble
     private RankedValues? _ratesFiring;
     private RankedValues? _ratesWithoutWood;
     private (SugarContent Sugar, RankedValues Minutes)? _toDraw;
+    private (Volume Stop, RankedValues Minutes)? _toTank;
+    private RigEnsemble? _midCharge;
 
     /// <summary>What happens with no more wood.</summary>
     public Outlook WithoutWood => _withoutWood ??= Outlook.Of(this, fed: true);
@@ -34,9 +36,7 @@ public sealed partial class RigEnsemble
     {
         if (_onceCharged is not { } known || known.Wood != wood)
         {
-            var members = Members.ToRun();
-            Array.Clear(members[Field.Flame]);
-            _onceCharged = known = (wood, Outlook.Of(With(members, Told, Minute).Charged(wood), fed: true));
+            _onceCharged = known = (wood, Outlook.Of(Charged(wood, areFlamesDown: true), fed: true));
         }
 
         return known.Outlook;
@@ -76,7 +76,7 @@ public sealed partial class RigEnsemble
 
     private RankedValues ReckonMinutesTo(SugarContent atDrawOff)
     {
-        var members = MidCharge().Members;
+        var members = MidCharge.Members.ToRun();
         var minutes = Stepping.Go(members, Constants, new()
         {
             Steps = DrawSteps,
@@ -92,6 +92,16 @@ public sealed partial class RigEnsemble
 
     /// <summary>Minutes until the tank has come down to a volume at the usual firing; 0 where it has.</summary>
     public RankedValues MinutesToTank(Volume stop)
+    {
+        if (_toTank is not { } known || known.Stop != stop)
+        {
+            _toTank = known = (stop, ReckonMinutesToTank(stop));
+        }
+
+        return known.Minutes;
+    }
+
+    private RankedValues ReckonMinutesToTank(Volume stop)
     {
         var rates = RatesLitersPerHour(firing: true);
         var minutes = new double[Count];
@@ -110,7 +120,7 @@ public sealed partial class RigEnsemble
     /// <param name="withoutSugar">Whether only heat and water are asked for.</param>
     internal RigEnsemble Ran(double minutes, double woodMegajoulesPerMinute, bool tankEnds, bool withoutSugar = false)
     {
-        var members = Members.ToRun();
+        var members = Members.ToRun(withoutSugar);
         var steps = (int)double.Ceiling(minutes / 2);
         Stepping.Go(members, Constants, new()
         {
@@ -128,7 +138,9 @@ public sealed partial class RigEnsemble
     /// With flames and coals as they are on the mean between two charges, so that it does not matter when in a charge one asks:
     /// the forecasts let the wood go in evenly.
     /// </summary>
-    private RigEnsemble MidCharge()
+    private RigEnsemble MidCharge => _midCharge ??= ReckonMidCharge();
+
+    private RigEnsemble ReckonMidCharge()
     {
         var members = Members.ToRun();
         var interval = MinutesOfCharge;
@@ -196,7 +208,7 @@ public sealed partial class RigEnsemble
     private RankedValues ReckonRates(bool firing)
     {
         var minutes = double.Max(Rig.Interval.TotalMinutes, 2);
-        var from = firing ? MidCharge() : this;
+        var from = firing ? MidCharge : this;
         var members = from.Ran(minutes, firing ? FiringMegajoulesPerMinute : 0, tankEnds: false, withoutSugar: true).Members;
         var rates = new double[Count];
         var perHour = 60 / minutes * (firing ? LeftOut.PartOfRate(Rig.ForcedDraft) : 1);

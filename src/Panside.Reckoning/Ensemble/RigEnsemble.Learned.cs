@@ -23,9 +23,10 @@ public sealed partial class RigEnsemble
     /// <param name="boiling">Where water boils there.</param>
     /// <param name="prior">How unlike such rigs are.</param>
     /// <param name="learned">What past boils have found; null where there are none: then this is <see cref="Cold"/>.</param>
-    public static RigEnsemble Cold(RigDescription rig, Temperature boiling, RigPrior prior, RigTraits? learned)
+    /// <param name="count">Members; a multiple of 8.</param>
+    public static RigEnsemble Cold(RigDescription rig, Temperature boiling, RigPrior prior, RigTraits? learned, int count = UsualCount)
     {
-        var cold = Cold(rig, boiling, prior);
+        var cold = Cold(rig, boiling, prior, count);
         if (learned is null)
         {
             return cold;

@@ -78,7 +78,7 @@ public sealed partial class RigEnsemble
             });
         }
 
-        return Changed((members, _) => Assimilation.Read(members, Gauge(), read.Liters, GaugeLiters));
+        return Changed(members => Assimilation.Read(members, Gauge(), read.Liters, GaugeLiters));
     }
 
     /// <summary>
@@ -91,7 +91,7 @@ public sealed partial class RigEnsemble
     public RigEnsemble DepthRead(Length read, bool lit) =>
         !lit ? FilledTo(read)
         : IsFarDepth(read) ? SetTo(read)
-        : Changed((members, _) => Assimilation.Read(members, Depths(), read.Meters, RulerMeters));
+        : Changed(members => Assimilation.Read(members, Depths(), read.Meters, RulerMeters));
 
     /// <summary>A cold pan can be filled higher than its float holds it, and then boils down to it; lower it can only be where the float holds less.</summary>
     private RigEnsemble FilledTo(Length read) => Changed(
@@ -208,12 +208,8 @@ public sealed partial class RigEnsemble
         }
     });
 
-    private double LastFraction(Members members, int member)
-    {
-        var sugar = members.LastSugar[member];
-        var mass = (members[Field.Pan][member] / members.Cells) + (sugar * (1 - RigConstants.SugarLiters));
-        return sugar / mass;
-    }
+    private static double LastFraction(Members members, int member) =>
+        FractionOf(members.LastSugar[member], members[Field.Pan][member] / members.Cells);
 
     /// <summary>
     /// What each member is to show at the draw-off. A reading that no member comes near, as of a pan left sweeter than anyone

@@ -64,12 +64,12 @@ public sealed partial class RigEnsemble
     private const int SapSpreadsIn = 12;
 
     /// <summary>
-    /// The boil was looked at. A simmer just after a flood is that of a channel that the cold sap has not come to yet: of the pan
+    /// The boil was looked at. A simmer just after a flood or a pail poured in is that of a channel that the cold sap has not come to yet: of the pan
     /// it tells nothing.
     /// </summary>
     public RigEnsemble Seen(BoilSeen boil)
     {
-        if (boil == BoilSeen.Simmering && Common.FloodedAt is { } flooded && Minute - flooded <= SapSpreadsIn)
+        if (boil == BoilSeen.Simmering && Common.ChilledAt is { } chilled && Minute - chilled <= SapSpreadsIn)
         {
             return With(Members, Told + 1, Minute);
         }

@@ -14,6 +14,8 @@ public sealed partial class RigEnsemble
     public const int UsualCount = 1000;
 
     private RigState? _summary;
+    private Later? _after;
+    private ToldNoise? _noise;
 
     private RigEnsemble(RigDescription rig, RigPrior prior, Temperature boiling, Members members, Common common)
     {
@@ -59,6 +61,8 @@ public sealed partial class RigEnsemble
 
     private Common Common { get; }
 
+    private ToldNoise Noise => _noise ??= new(Count, Told);
+
     private double HeldLiters => (Rig.PanArea * HeldDepth).Liters;
 
     /// <summary>The rig cold, with the pan at its run depth and raw sap of about 2 Brix in it.</summary>
@@ -73,14 +77,30 @@ public sealed partial class RigEnsemble
         return new(rig, prior, boiling, members, new() { HeldDepth = rig.RunDepth });
     }
 
-    /// <summary>As it stands at a later minute since the start.</summary>
+    /// <summary>
+    /// As it stands at a later minute since the start. The one asked for last is kept: a clock that looks whether anything is due, a
+    /// screen and the line that is then heard ask for the same minute, and what one has reckoned of it the others need not.
+    /// </summary>
     /// <param name="minute">The minute; an earlier one changes nothing.</param>
     /// <param name="atMost">Longer than this nothing is run: by then a rig is cold.</param>
     public RigEnsemble After(int minute, int atMost)
     {
-        var ran = After(int.Min(minute - Minute, atMost));
-        return minute > ran.Minute ? ran.With(ran.Members, Told, minute) : ran;
+        if (minute <= Minute)
+        {
+            return this;
+        }
+
+        if (_after is not { } kept || kept.Minute != minute || kept.AtMost != atMost)
+        {
+            var ran = After(int.Min(minute - Minute, atMost));
+            _after = kept = new(minute, atMost, minute > ran.Minute ? ran.With(ran.Members, Told, minute) : ran);
+        }
+
+        return kept.Rigs;
     }
+
+    /// <summary>The ensemble at a later minute.</summary>
+    private sealed record Later(int Minute, int AtMost, RigEnsemble Rigs);
 
     /// <summary>Minutes on.</summary>
     public RigEnsemble After(int minutes)
@@ -107,20 +127,26 @@ public sealed partial class RigEnsemble
     }
 
     /// <summary>A charge of wood goes in; it is what was said of it, give or take. Coals that were raked level lie heaped again.</summary>
-    public RigEnsemble Charged(Mass wood) => Changed(
-        (members, noise) =>
+    public RigEnsemble Charged(Mass wood) => Charged(wood, areFlamesDown: false);
+
+    private RigEnsemble Charged(Mass wood, bool areFlamesDown)
+    {
+        var members = Common.AreCoalsLevel ? Members.Copy() : Members.ToRun();
+        var (heat, noise) = (Rig.HeatOf(wood).Megajoules, Noise.Noise);
+        for (var member = 0; member < members.Count; member++)
         {
-            var heat = Rig.HeatOf(wood).Megajoules;
-            for (var member = 0; member < members.Count; member++)
+            var own = heat * double.Exp(Prior.Charge * noise[member]);
+            var coals = members[Field.CoalShare][member];
+            members[Field.Flame][member] = (areFlamesDown ? 0 : members[Field.Flame][member]) + (own * (1 - coals));
+            members[Field.Coals][member] += own * coals;
+            if (Common.AreCoalsLevel)
             {
-                var own = heat * double.Exp(Prior.Charge * noise[member]);
-                var coals = members[Field.CoalShare][member];
-                members[Field.Flame][member] += own * (1 - coals);
-                members[Field.Coals][member] += own * coals;
-                members[Field.CoalTime][member] += Common.AreCoalsLevel ? LevelCoals : 0;
+                members[Field.CoalTime][member] += LevelCoals;
             }
-        },
-        Common with { ChargedAt = Minute, LitAt = Common.LitAt ?? Minute, AreCoalsLevel = false });
+        }
+
+        return With(members, Told + 1, Minute, Common with { ChargedAt = Minute, LitAt = Common.LitAt ?? Minute, AreCoalsLevel = false });
+    }
 
     /// <summary>How much faster coals burn that were raked level, as a logarithm: air comes through all of the bed. No source, calibrated.</summary>
     private const double LevelCoals = 0.15;
@@ -154,6 +180,35 @@ public sealed partial class RigEnsemble
         }
     });
 
+    /// <summary>A pail's marks, and what is spilled: pouring by hand is off by so much, as a logarithm. No source.</summary>
+    private const double ByHand = 0.05;
+
+    /// <summary>
+    /// Liquid from a pail is poured into the pan by hand, at the feed side, as cold as the sap. It comes beside the tank, which does
+    /// not fall for it.
+    /// </summary>
+    /// <param name="liquid">How much was said.</param>
+    /// <param name="isWater">Whether it is clean water, which brings no sugar.</param>
+    public RigEnsemble Poured(Volume liquid, bool isWater) => Changed(
+        (members, noise) =>
+        {
+            for (var member = 0; member < members.Count; member++)
+            {
+                var fraction = isWater ? 0 : members[Field.Sap][member];
+                PanDeeds.PourAtFeed(members, member, liquid.Liters * double.Exp(ByHand * noise[member]), fraction, Constants.SapCelsius);
+            }
+        },
+        liquid.Liters > PouredLiters ? Common with { ChilledAt = Minute } : Common);
+
+    /// <summary>Sap that was poured into the pan came out of the tank after all.</summary>
+    public RigEnsemble Dipped(Volume sap) => Changed((members, noise) =>
+    {
+        for (var member = 0; member < members.Count; member++)
+        {
+            members[Field.Tank][member] = double.Max(members[Field.Tank][member] - (sap.Liters * double.Exp(ByHand * noise[member])), 0);
+        }
+    });
+
     /// <summary>
     /// The pan is flooded to its flood depth and held there: mostly from the tank, but who floods may pour water in as well. Where the
     /// tank has too little for it, nobody knows how much of what lacks was made up by hand.
@@ -174,7 +229,7 @@ public sealed partial class RigEnsemble
                 members[Field.Fed][member] += poured;
             }
         },
-        Common with { HeldDepth = Rig.FloodDepth, FloodedAt = Minute });
+        Common with { HeldDepth = Rig.FloodDepth, ChilledAt = Minute });
 
     /// <summary>Where water boils today was read at the thermometer, or follows from the pressure.</summary>
     /// <param name="boiling">The temperature.</param>
@@ -197,15 +252,22 @@ public sealed partial class RigEnsemble
         };
     }
 
-    private RigEnsemble Changed(Action<Members, double[]> change, Common? common = null)
+    private RigEnsemble Changed(Action<Members, double[]> change, Common? common = null) => Changed(members => change(members, Noise.Noise), common);
+
+    private RigEnsemble Changed(Action<Members> change, Common? common = null)
     {
         var members = Members.Copy();
-        change(members, Beginning.Noise(members.Count, Told));
+        change(members);
         return With(members, Told + 1, Minute, common);
     }
 
     private RigEnsemble With(Members members, int told, int minute, Common? common = null) =>
-        new(Rig, Prior, Boiling, members, common ?? Common) { Minute = minute, Told = told };
+        new(Rig, Prior, Boiling, members, common ?? Common)
+        {
+            Minute = minute,
+            Told = told,
+            _noise = told == Told ? Noise : told == Told + 1 ? Noise.Next : null,
+        };
 
     private RigState Summarize()
     {

@@ -40,7 +40,7 @@ internal static class Stepping
     /// <summary>Runs members on, in place.</summary>
     public static RunResult Go(Members members, in RigConstants rig, in Run run)
     {
-        var result = new RunResult(members.Count);
+        var (result, terms) = (new RunResult(members.Count), members.Terms(run.StepMinutes));
         Span<Vector<double>> sugar = stackalloc Vector<double>[members.Cells];
         for (var at = 0; at < members.Count; at += Vector<double>.Count)
         {
@@ -49,8 +49,8 @@ internal static class Stepping
                 sugar[cell] = new(members[Field.Sugar + cell], at);
             }
 
-            Go(members, rig, run, result, sugar, at);
-            for (var cell = 0; cell < sugar.Length; cell++)
+            Go(members, terms, rig, run, result, sugar, at);
+            for (var cell = 0; cell < sugar.Length && !run.WithoutSugar; cell++)
             {
                 sugar[cell].CopyTo(members[Field.Sugar + cell], at);
             }
@@ -60,9 +60,9 @@ internal static class Stepping
     }
 
     /// <summary>As many members as a vector is wide.</summary>
-    private static void Go(Members members, in RigConstants rig, in Run run, RunResult result, Span<Vector<double>> sugar, int at)
+    private static void Go(Members members, TraitTerms terms, in RigConstants rig, in Run run, RunResult result, Span<Vector<double>> sugar, int at)
     {
-        var pace = new Pace(members, rig, run, at);
+        var pace = new Pace(members, terms, rig, run, at);
         var (one, zero, never) = (Vector<double>.One, Vector<double>.Zero, new Vector<double>(double.PositiveInfinity));
         var liter = RigConstants.LiterHeat / rig.Latent;
         var (kelvins, carried) = (1 / liter, (1 / liter) + rig.BoilingCelsius);

@@ -1,5 +1,6 @@
 using Panside.Guide.Asking;
 using Panside.Screen.Painting;
+using Panside.Screen.Talking;
 using Panside.Screen.Typing;
 using Terminal.Gui.Input;
 

@@ -62,11 +62,13 @@ internal sealed record Asked(
         }
 
         var question = picture.Said.LastOrDefault(entry => entry.Kind == EntryKind.Question)?.Texts
-            ?? [$"? Is this right: {Describe.Line(doubted)}?", "  [yes, no, or say it anew]"];
+            ?? (doubted is Added
+                ? [$"? {Describe.Line(doubted)}: into the pan, or into the tank?", $"  [{string.Join(", ", Added.Places)}, no]"]
+                : [$"? Is this right: {Describe.Line(doubted)}?", "  [yes, no, or say it anew]"]);
 
         // Danger is never hidden behind a question about a number.
         return asked.Tone == Tone.Danger
-            ? asked with { Reasons = [$"{question[0]} [yes or no answers this first]"] }
+            ? asked with { Reasons = [$"{question[0]} [{(doubted is Added ? "pan or tank" : "yes or no")} answers this first]"] }
             : new(question[0], Tone.Doubt, [.. question.Skip(1)], "", EntryKind.Question);
     }
 
@@ -79,7 +81,7 @@ internal sealed record Asked(
             ? Standing.Words(action, urgency, open.Text, open.Because ?? "")
             : LinesOfText.Of([new PromptLine(null, 0, open)])).ToList();
         var hint = LinesOfText.Hint(open);
-        var age = ReadingName.FromCode(open.Ask) is { } reading && now.State.Last(reading) is { } last
+        var age = now.Setting.Readings.Find(open.Ask) is { } reading && now.State.Last(reading) is { } last
             ? now.State.MinutesSince(last.At)
             : open.LastMinutes;
         var tone = advise is null ? Tone.Plain : Entry.ToneOf(urgency);

@@ -1,7 +1,7 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Flows;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
-using Panside.Guide.Sessions;
 
 namespace Panside.Screen.Painting;
 
@@ -52,7 +52,7 @@ internal static class Dues
         return now.Setting.Flow.Watches
             .Where(watch => step.Watches.Contains(watch.Id) && watch.Id != now.State.Open?.Step && !IsWood(watch)
                 && watch.Given.All(fact => Facts.Holds(now, fact)))
-            .Select(watch => (Due?)new Due(Name(watch), Waited(now, watch.Id) ?? After(now, watch), Verb(watch)))
+            .Select(watch => (Due?)Of(now.Setting, watch, Waited(now, watch.Id) ?? After(now, watch)))
             .MinBy(due => due!.Value.At);
     }
 
@@ -60,35 +60,19 @@ internal static class Dues
     /// <param name="setting">What the session runs on.</param>
     /// <param name="id">The id of a step or watch.</param>
     public static string What(Setting setting, string id) =>
-        setting.Flow.Watches.FirstOrDefault(watch => watch.Id == id) is { } watch ? new Due(Name(watch), default, Verb(watch)).What : Name(id);
+        setting.Flow.Watches.FirstOrDefault(watch => watch.Id == id) is { } watch ? Of(setting, watch, default).What : Name(id);
 
     /// <summary>What is looked at, as short as its row.</summary>
-    private static string Name(Watch watch) => watch.Ask switch
-    {
-        "draw-temperature" => "draw-off",
-        "pan-depth" => "depth",
-        "tank-volume" => "tank",
-        { } ask when ObservationName.FromCode(ask) is not null => ask,
-        _ => Name(watch.Id),
-    };
-
-    private static string Verb(Watch watch) =>
-        ReadingName.FromCode(watch.Ask) is not null ? "read" : ObservationName.FromCode(watch.Ask) is not null ? "look at" : "";
+    private static Due Of(Setting setting, Watch watch, DateTimeOffset at) =>
+        setting.Readings.Find(watch.Ask) is { } reading ? new(reading.Row ?? Name(watch.Id), at, "read")
+        : ObservationName.FromCode(watch.Ask) is not null ? new(watch.Ask, at, "look at")
+        : new(Name(watch.Id), at);
 
     private static string Name(string id) =>
         (id.EndsWith(Watching, StringComparison.Ordinal) ? id[..^Watching.Length] : id).Replace('-', ' ');
 
-    private static DateTimeOffset After(Situation now, Watch watch)
-    {
-        DateTimeOffset?[] times =
-        [
-            now.State.Watched.TryGetValue(watch.Id, out var answered) ? answered.Time : null,
-            ReadingName.FromCode(watch.Ask) is { } reading ? now.State.Last(reading)?.At.Time : null,
-            ObservationName.FromCode(watch.Ask) is { } seen ? now.State.Last(seen)?.At.Time : null,
-            watch.Deed is { } deed ? now.State.Last(deed)?.At.Time : null,
-        ];
-        return times.Max() is { } last ? last + now.Setting.Every(watch) : now.State.StepSince.Time;
-    }
+    private static DateTimeOffset After(Situation now, Watch watch) =>
+        now.Setting.LastAnswered(watch, now.State) is { } last ? last + now.Setting.Every(watch) : now.State.StepSince.Time;
 
     private static DateTimeOffset? Waited(Situation now, string id) =>
         now.State.PutOff.TryGetValue(id, out var until) ? until : null;

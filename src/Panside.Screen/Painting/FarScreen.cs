@@ -64,6 +64,12 @@ internal static class FarScreen
             yield return (Dues.What(now.Setting, open.Step), Last);
         }
 
+        if (now.State is { Now: { } moment, Clocks: [var clock, ..] })
+        {
+            yield return (clock.Text, First);
+            yield return (Times.To(moment.Time, clock.Until), Never);
+        }
+
         if (now.State.Now is { } at && !TopRow.IsEmergency(now.State, now.Setting) && Dues.Soonest(now) is { } due)
         {
             yield return (now.State.Open is null ? due.What : "then " + due.What, First);

@@ -1,7 +1,6 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Words;
 
 namespace Panside.Screen.Painting;
 
@@ -17,15 +16,24 @@ internal static class FigureRows
     /// <summary>The rows.</summary>
     public static IEnumerable<PanelRow> Of(Situation now, ReplaySight? replay)
     {
-        yield return Read(now, "Tank", ReadingName.TankVolume);
-        if (now.IsLit && now.State.Last(ReadingName.TankVolume) is { } tank && now.State.MinutesSince(tank.At) >= ReckonedAfterMinutes)
+        foreach (var name in now.Setting.Readings.All)
         {
-            yield return Row("  by now", Figures.Of(now, "tank"), "reckoned", PanelRow.Extra);
+            if (name.Row is { } row)
+            {
+                yield return Read(now, char.ToUpperInvariant(row[0]) + row[1..], name);
+            }
+
+            if (name == ReadingName.TankVolume && now.IsLit && now.State.Last(name) is { } tank && now.State.MinutesSince(tank.At) >= ReckonedAfterMinutes)
+            {
+                yield return Row("  by now", Figures.Of(now, "tank"), "reckoned", PanelRow.Extra);
+            }
+
+            if (name == ReadingName.DrawTemperature)
+            {
+                yield return Row("  draw at", Figures.Of(now, "draw-point"), "today", PanelRow.Deciding);
+            }
         }
 
-        yield return Read(now, "Depth", ReadingName.PanDepth);
-        yield return Read(now, "Draw-off", ReadingName.DrawTemperature);
-        yield return Row("  draw at", Figures.Of(now, "draw-point"), "today", PanelRow.Deciding);
         if (!now.IsLit)
         {
             yield break;

@@ -89,11 +89,17 @@ internal static class Painter
         var alarm = Standing.Alarm(now, asked.Alarmed) is { } line
             ? Wrapping.Rows(line.ToString(), width).Take(RowsOfAlarm).Select(row => StyledLine.Of(row, line.Pieces[0].Tone))
             : [];
-        return
+        var told = alarm.Select(row => row.Fit(width)).ToList();
+        List<StyledLine> first =
         [
-            .. alarm.Select(row => row.Fit(width)),
             .. Wrapping.Rows(asked.Action, width).Select(row => StyledLine.Of(row, asked.Tone).Fit(width)),
             .. asked.Reasons.SelectMany(reason => Wrapping.Rows(reason, width)).Take(reasons).Select(row => StyledLine.Of(row).Fit(width)),
+        ];
+
+        // S11: what is asked in a danger stands above every other alarm; else an alarm above what is asked.
+        return
+        [
+            .. asked.Tone == Tone.Danger ? first.Concat(told) : told.Concat(first),
             .. asked.Hint.Length > 0 ? [StyledLine.Of(Columns.Shorten(asked.Hint, width)).Fit(width)] : Array.Empty<StyledLine>(),
         ];
     }

@@ -1,3 +1,4 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 using Panside.Screen.Typing;

@@ -1,7 +1,7 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Flows;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
-using Panside.Guide.Sessions;
 
 namespace Panside.Screen.Painting;
 
@@ -32,9 +32,6 @@ internal static class StepRows
         }
     }
 
-    private static string Answer(string? ask) =>
-        ask is null or Prompt.Confirm ? "answer yes" : ObservationName.FromCode(ask) is not null ? "observed " + ask : "reading " + ask;
-
     private static PanelRow Row(string label, string value, int rank, Tone tone = Tone.Plain) =>
         PanelRow.Of(label, LabelWidth, value, rank, tone);
 
@@ -61,7 +58,7 @@ internal static class StepRows
         string? By(string step, string trigger) => setting.Machine.Next(step, trigger, state.ReturnTo, fact => Facts.Holds(now, fact));
 
         // A critical step is not skipped: there the answer leads on.
-        string? From(string step) => By(step, "answer skip") ?? By(step, Answer(setting.Flow.Steps[step].Ask));
+        string? From(string step) => By(step, "answer skip") ?? By(step, Prompt.AnsweredBy(setting.Flow.Steps[step].Ask));
         var next = From(state.Step);
         while (next is not null && next != Flow.End && setting.Guidance == Guidance.Practised && setting.Flow.Steps[next].BeginnerOnly)
         {

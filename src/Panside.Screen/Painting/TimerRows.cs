@@ -16,6 +16,11 @@ internal static class TimerRows
             yield break;
         }
 
+        foreach (var clock in now.State.Clocks)
+        {
+            yield return Row(clock.Text + " ", Times.To(at.Time, clock.Until), PanelRow.Deciding, Tone.Strong);
+        }
+
         // In an emergency nothing that calls for wood or syrup draws the eye away.
         var isCalm = !TopRow.IsEmergency(now.State, now.Setting);
         if (now.IsHeld)

@@ -1,6 +1,6 @@
 using Panside.Guide.Flows;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
-using Panside.Guide.Sessions;
 
 namespace Panside.Screen.Painting;
 
@@ -14,7 +14,7 @@ internal static class TopRow
         state.IsOver ? Flow.End : state.Step.Length == 0 ? "" : setting.Flow.PhaseOf(state.Step).Code;
 
     /// <summary>Whether there is an emergency.</summary>
-    public static bool IsEmergency(SessionState state, Setting setting) => Phase(state, setting) == "emergency";
+    public static bool IsEmergency(SessionState state, Setting setting) => Phase(state, setting) == Panside.Guide.Flows.Phase.EmergencyCode;
 
     /// <summary>The word that no screen of a simulated rig is without; empty on a real one.</summary>
     public static string Practice(Setting setting, string before = "") => setting.Header.Practice ? before + Mark : "";

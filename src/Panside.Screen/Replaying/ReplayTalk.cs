@@ -1,8 +1,10 @@
 using System.Globalization;
 using Panside.Guide.Debriefing;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 using Panside.Screen.Painting;
+using Panside.Screen.Talking;
 using Panside.Screen.Typing;
 
 namespace Panside.Screen.Replaying;

@@ -1,4 +1,5 @@
 using Panside.Guide.Debriefing;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 using Panside.Screen.Painting;

@@ -53,7 +53,7 @@ internal static class BoilCommand
 
             // The same lines in give a program the same lines out, whatever was boiled before: learning is for it to ask for.
             using var streamed = Opening.Open(arguments with { Learned = parsed.GetValue(learn) == true ? learning.Rig : null });
-            var status = StreamFace.Run(streamed, Console.OpenStandardInput(), Console.OpenStandardOutput(), Console.Error);
+            var status = StreamFace.Run(streamed, StandardStreams.Input, StandardStreams.Output, Console.Error);
             if (parsed.GetValue(learn) == true)
             {
                 learning.Keep(streamed);

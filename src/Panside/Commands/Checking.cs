@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Unicode;
 using Panside.Guide;
 using Panside.Guide.Flows;
+using Panside.Guide.Hearing.Cries;
 using Panside.Guide.Rigs;
 using Panside.Guide.Wording;
 using Panside.Guide.Yaml;
@@ -45,10 +46,10 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
 
     private bool Check(string path)
     {
-        var bytes = GivenFile.Read(path);
         try
         {
-            var what = Checked(path, bytes, out var warnings);
+            IReadOnlyList<Fault> warnings = [];
+            var what = IsRecord(path) ? CheckedRecord(path) : Checked(path, GivenFile.Read(path), out warnings);
             foreach (var warning in warnings)
             {
                 errors.WriteLine($"{warning.File}:{warning.Line}:{warning.Column}: warning: {warning.Wrong}, expected {warning.Expected}");
@@ -94,6 +95,21 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
         errors.WriteLine(fault.Faults.Count == 1 ? $"{path}: one fault." : $"{path}: {fault.Faults.Count} faults.");
     }
 
+    /// <summary>A record may be too long to be read at once.</summary>
+    private static bool IsRecord(string path)
+    {
+        var start = new byte[4096];
+        using var file = GivenFile.Open(path);
+        return FileKinds.Of(path, Encoding.UTF8.GetString(start.AsSpan(0, file.ReadAtLeast(start, start.Length, throwOnEndOfStream: false)))) == FileKind.Record;
+    }
+
+    private string CheckedRecord(string path)
+    {
+        using var file = GivenFile.Open(path);
+        using var progress = new Progress("Checking the record", errors, TimeProvider.System);
+        return $"a record of {RecordCheck.Demand(path, file, number => progress.Tell(file.Position, file.Length))} lines";
+    }
+
     /// <summary>What a file is; a text that reads badly is warned of, and is no fault: the flow guides all the same.</summary>
     private static string Checked(string path, byte[] bytes, out IReadOnlyList<Fault> warnings)
     {
@@ -109,11 +125,12 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
             case FileKind.Scenario:
                 var scenario = ScenarioFile.Read(path, Text(path, bytes), ScenarioLibrary.Rigs);
                 return $"the scenario '{scenario.Name}', {(scenario.Mishaps.Count == 1 ? "one fault" : $"{scenario.Mishaps.Count} faults")} in it";
-            case FileKind.Record:
-                return $"a record of {RecordCheck.Demand(path, bytes)} lines";
+            case FileKind.Words:
+                var words = DangerWords.Read(path, Text(path, bytes));
+                return $"the words of {words.Hazards.Count} dangers, {words.Count} concepts in {string.Join(" and ", words.Languages)}";
             default:
                 throw new FaultyFileException(
-                    [new(path, 1, 1, "this is no file of ours", "a flow with the key 'flow', a rig with the key 'rig', a scenario with the key 'scenario', or a record in JSON lines")]);
+                    [new(path, 1, 1, "this is no file of ours", "a flow with the key 'flow', a rig with the key 'rig', a scenario with the key 'scenario', words with the key 'words', or a record in JSON lines")]);
         }
     }
 

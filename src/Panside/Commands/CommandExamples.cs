@@ -74,8 +74,3 @@ internal static class CommandExamples
         ],
     };
 }
-
-/// <summary>A line that can be typed.</summary>
-/// <param name="Line">The line.</param>
-/// <param name="Does">What it does.</param>
-internal sealed record CommandExample(string Line, string Does);

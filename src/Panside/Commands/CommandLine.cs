@@ -1,58 +1,16 @@
 using System.CommandLine;
-using System.Globalization;
-using Panside.Guide.Yaml;
+using Panside.Faces;
 
 namespace Panside.Commands;
 
-/// <summary>The program's command line, and what becomes of faults.</summary>
+/// <summary>The program's command line, all commands together.</summary>
 internal static class CommandLine
 {
     /// <summary>Runs the program.</summary>
     public static int Run(string[] args)
     {
-        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.InvariantCulture;
-        CultureInfo.CurrentCulture = CultureInfo.InvariantCulture;
-        CultureInfo.CurrentUICulture = CultureInfo.InvariantCulture;
-        try
-        {
-            var parsed = Root().Parse(args);
-            if (parsed.Errors.Count > 0)
-            {
-                foreach (var error in parsed.Errors)
-                {
-                    Console.Error.WriteLine(error.Message);
-                }
-
-                Console.Error.WriteLine("'panside --help' shows the commands, 'panside COMMAND --help' their options.");
-                return ExitStatus.Unusable;
-            }
-
-            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
-        }
-        catch (UnusableException fault)
-        {
-            Console.Error.WriteLine(fault.Message);
-            return ExitStatus.Unusable;
-        }
-        catch (FaultyFileException fault)
-        {
-            foreach (var one in fault.Faults)
-            {
-                Console.Error.WriteLine(one);
-            }
-
-            return ExitStatus.Unusable;
-        }
-        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
-        {
-            Console.Error.WriteLine(fault.Message);
-            return ExitStatus.Unusable;
-        }
-        catch (Exception fault)
-        {
-            Console.Error.WriteLine($"A fault of ours. Please report it with {CrashFile.Write(fault)}. The session's record is whole: 'panside boil --journal FILE' goes on.");
-            return ExitStatus.OurFault;
-        }
+        using var guarded = new GuardedConsole();
+        return new Running(CommandExamples.Alone, Product.Version, GivenPaths.Demand, fault => Ending.Of(fault, Console.Error)).Of(Root, args);
     }
 
     /// <summary>All commands with their options.</summary>
@@ -78,7 +36,7 @@ internal static class CommandLine
         };
         var looks = new LookOptions().AddTo(root);
         root.SetAction(given => HomeCommand.Run(given.GetValue(home), given.GetValue(plain), looks.Read(given)));
-        ExamplesFirst.AddTo(root);
+        ExamplesFirst.AddTo(root, CommandExamples.Alone, CommandExamples.All);
         return root;
     }
 }

@@ -55,7 +55,7 @@ internal static class CompletionCommand
         var command = new Command(Name, "Prints what a shell needs to complete commands, options and names.") { shell };
         command.SetAction(parsed =>
         {
-            Console.Out.WriteLine(Shells[parsed.GetValue(shell)!]);
+            Console.Out.Write(Shells[parsed.GetValue(shell)!] + "\n");
             return ExitStatus.Done;
         });
         return command;

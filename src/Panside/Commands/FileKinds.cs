@@ -19,6 +19,9 @@ internal enum FileKind
 
     /// <summary>A scenario to practise.</summary>
     Scenario,
+
+    /// <summary>The words by which dangers are known.</summary>
+    Words,
 }
 
 /// <summary>Tells what a file is by what stands in it, so that a faulty one is still known.</summary>
@@ -39,6 +42,7 @@ internal static partial class FileKinds
             "flow" => FileKind.Flow,
             "scenario" => FileKind.Scenario,
             "rig" => FileKind.Rig,
+            "words" => FileKind.Words,
             _ => FileKind.Unknown,
         };
     }
@@ -46,6 +50,7 @@ internal static partial class FileKinds
     [GeneratedRegex(@"^\uFEFF?\s*\{\s*""", RegexOptions.CultureInvariant)]
     private static partial Regex JsonStart();
 
-    [GeneratedRegex(@"^[""']?(?<key>flow|scenario|rig)[""']?\s*:", RegexOptions.CultureInvariant | RegexOptions.Multiline)]
+    // A flow has words too, as a mapping below; a file of words says there which they are.
+    [GeneratedRegex(@"^[""']?(?<key>flow|scenario|rig|words(?=[""']?\s*:[ \t]*\w))[""']?\s*:", RegexOptions.CultureInvariant | RegexOptions.Multiline)]
     private static partial Regex TopKey();
 }

@@ -29,11 +29,14 @@ internal static class FlowDiagram
             text.Append("  }\n");
         }
 
+        var dangers = flow.DangerWays.Select(way => (way.When, way.Go)).ToHashSet();
         foreach (var state in states.OrderBy(state => flow.Steps.TryGetValue(Name(state), out var step) ? step.Place : (0, 0)))
         {
-            foreach (var (to, labels) in Ways(state).GroupBy(way => way.To, way => way.Label).Select(group => (group.Key, group.Distinct())))
+            // The dangers lead away from anywhere: drawn once, not at each step.
+            var isAnywhere = !flow.Steps.ContainsKey(Name(state));
+            foreach (var (to, labels) in Ways(state, (when, go) => isAnywhere || !dangers.Contains((when, go))).GroupBy(way => way.To, way => way.Label).Select(group => (group.Key, group.Distinct())))
             {
-                text.Append("  ").Append(Id(Name(state))).Append(" --> ").Append(to == Flow.End ? "[*]" : Id(to))
+                text.Append("  ").Append(Id(Name(state))).Append(" --> ").Append(to is Flow.End or Flow.LeftAlone ? "[*]" : Id(to))
                     .Append(" : ").AppendJoin(" / ", labels).Append('\n');
             }
         }
@@ -41,11 +44,12 @@ internal static class FlowDiagram
         return text.ToString();
     }
 
-    private static IEnumerable<(string To, string Label)> Ways(StateInfo state)
+    private static IEnumerable<(string To, string Label)> Ways(StateInfo state, Func<string, string, bool> isDrawn)
     {
         var ways = state.FixedTransitions
             .Select(way => (To: Name(way.DestinationState), way.Trigger, way.GuardConditionsMethodDescriptions))
             .Concat(state.DynamicTransitions.Select(way => (To: Flow.Return, way.Trigger, way.GuardConditionsMethodDescriptions)))
+            .Where(way => isDrawn(way.Trigger.ToString()!, way.To))
             .Select(way => (way.To, Trigger: way.Trigger.ToString()!, Given: string.Join(" and ", way.GuardConditionsMethodDescriptions.Select(guard => guard.Description))))
             .ToList();
         return ways

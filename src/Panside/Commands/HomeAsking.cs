@@ -1,6 +1,6 @@
 using System.Globalization;
 using Panside.Guide.Asking;
-using Panside.Practice;
+using Panside.Practice.Scenarios;
 
 namespace Panside.Commands;
 

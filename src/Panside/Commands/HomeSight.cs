@@ -1,6 +1,6 @@
 using System.Globalization;
+using Panside.Guide.Measures;
 using Panside.Guide.Rigs;
-using Panside.Guide.Words;
 using Panside.Guide.Yaml;
 using Panside.Journal;
 

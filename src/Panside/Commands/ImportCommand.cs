@@ -14,7 +14,7 @@ internal static class ImportCommand
     /// <summary>The command with its options.</summary>
     public static Command Create()
     {
-        var file = new Argument<string>("FILE") { Description = "Rows of at,what,name,value,unit, as 'panside report --format csv' writes them; the first row names the columns." };
+        var file = new Argument<string>("FILE") { Description = "Rows of at,what,name,value,unit (and is, for what was poured), as 'panside report --format csv' writes them; the first row names the columns." };
         var command = new Command("import", "Makes a session's record from readings, observations and deeds in a CSV file.") { file };
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed => Run(parsed.GetValue(file)!, guided.Read(parsed)));
@@ -89,7 +89,8 @@ internal static class ImportCommand
         }
 
         var rows = Csv.Rows(Encoding.UTF8.GetString(bytes).TrimStart('\uFEFF').ReplaceLineEndings("\n")).ToList();
-        if (rows.Count == 0 || !rows[0].Cells.SequenceEqual(FactRows.Columns))
+        var columns = rows.Count > 0 && rows[0].Cells.SequenceEqual(FactRows.PouredColumns) ? FactRows.PouredColumns : FactRows.Columns;
+        if (rows.Count == 0 || !rows[0].Cells.SequenceEqual(columns))
         {
             throw new UnusableException($"{path}:1:1: the first row does not name the columns, expected {string.Join(',', FactRows.Columns)}");
         }
@@ -99,9 +100,9 @@ internal static class ImportCommand
         foreach (var (number, cells) in rows.Skip(1))
         {
             var (line, raw) = FactRows.Line(cells);
-            if (cells.Count > FactRows.Columns.Count)
+            if (cells.Count > columns.Count)
             {
-                faults.Add(new(path, number, 1, $"the row has {cells.Count} cells", $"{FactRows.Columns.Count} at most; quote a cell with a comma in it"));
+                faults.Add(new(path, number, 1, $"the row has {cells.Count} cells", $"{columns.Count} at most; quote a cell with a comma in it"));
             }
             else if (line is Unreadable unreadable)
             {

@@ -1,6 +1,6 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Rigs;
-using Panside.Guide.Sessions;
 using Panside.Guide.Yaml;
 using Panside.Journal;
 
@@ -107,10 +107,7 @@ internal sealed class Learning
         var learned = LearnedFile.Write(setting.Rig, state.Rigs.Traits, setting.Learned, now.Time);
         try
         {
-            // Whole or not at all: a power cut must not leave half of it.
-            Directory.CreateDirectory(Path.GetDirectoryName(Path.GetFullPath(_path))!);
-            File.WriteAllText(_path + ".new", learned.Text);
-            File.Move(_path + ".new", _path, overwrite: true);
+            PrivateFile.Replace(_path, learned.Text);
             return $"Learned: {learned.Says(setting.Learned)} Kept in {_path}.";
         }
         catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)

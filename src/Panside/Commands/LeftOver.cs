@@ -1,8 +1,8 @@
 using System.Globalization;
 using Panside.Guide.Advice;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
-using Panside.Guide.Sessions;
-using Panside.Guide.Words;
+using Panside.Guide.Measures;
 using Panside.Journal;
 using Panside.Reckoning.Quantities;
 
@@ -74,7 +74,7 @@ internal static class LeftOver
     private static double? FirstDraw(Setting setting, Volume pan, SugarContent sugar)
     {
         var cold = setting.Cold.DepthRead(pan / setting.Rig.PanArea, lit: false).PanSugarRead(sugar);
-        var draw = CommonPractice.LargeDraw(setting.Rig.PanArea) * 0.1;
+        var draw = setting.Rig.LargeDraw * 0.1;
         bool HasDrawn(int quarters) => cold.FiredFor(quarters * 15, draw).Draws.At(0.5) >= 1;
         var (low, high) = (0, LongestMinutes / 15);
         if (!HasDrawn(high))

@@ -1,4 +1,5 @@
 using Panside.Guide.Debriefing;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
 using Panside.Guide.Words;
@@ -6,31 +7,40 @@ using Panside.Journal;
 
 namespace Panside.Commands;
 
-/// <summary>A session whose record is there: to be shown again, or run through the assistant again.</summary>
-internal sealed class PastSession(string path, Record record, Setting setting)
+/// <summary>A session whose record is there: to be shown again, or run through the assistant again. It is read as a stream, anew each time.</summary>
+/// <param name="path">The record's name.</param>
+/// <param name="lines">Its lines.</param>
+/// <param name="setting">What it ran on.</param>
+internal sealed class PastSession(string path, Func<IEnumerable<string>> lines, Setting setting)
 {
+    private Exchanges _read = new();
+
     /// <summary>The time of its first line; null where no line has a good one.</summary>
-    public Moment? Start => record.Exchanges.Select(At).FirstOrDefault(at => at is not null);
+    public Moment? Start => All().Select(exchange => At(exchange.Line)).FirstOrDefault(at => at is not null);
 
-    /// <summary>The numbers of the lines that could not be read.</summary>
-    public IReadOnlyList<int> Damaged => record.Damaged;
+    /// <summary>The numbers of the lines that could not be read, as far as it was read.</summary>
+    public IReadOnlyList<int> Damaged => _read.Damaged;
 
-    /// <summary>What a person should know before it is shown; null for nothing.</summary>
+    /// <summary>What a person should know of it, once it was read; null for nothing.</summary>
     public string? Notice => Damaged.Count > 0 ? $"Damaged lines, left out: {string.Join(", ", Damaged.Take(10))}. 'panside check' tells more." : null;
 
-    /// <summary>Its exchanges as text, each with its time; exchanges that say nothing to a person are left out.</summary>
-    public IEnumerable<(Moment At, IReadOnlyList<string> Lines, Difference? Difference)> Told()
+    /// <summary>
+    /// Its exchanges as text, as they were said, each with its time; exchanges that say nothing to a person are left out. Nothing is
+    /// reckoned: however long the boil was, its first line is there at once.
+    /// </summary>
+    public IEnumerable<(Moment At, IReadOnlyList<string> Lines)> Told()
     {
         Moment? now = null;
-        foreach (var (exchange, answers, difference) in Rehearing.Of(new Session(setting), record))
+        foreach (var exchange in All())
         {
-            now = At(exchange) is { } at && !(at.Time < now?.Time) ? at : now;
-            var told = LinesOfText.Of(answers).ToList();
-            if (now is { } time && (told.Count > 0 || exchange.Line is not Tick))
+            var line = exchange.Line;
+            now = At(line) is { } at && !(at.Time < now?.Time) ? at : now;
+            var told = LinesOfText.Of([.. exchange.Answers.Select(answer => AnswerReader.Read(answer.Text)).OfType<LineOut>().Select(WithWays)]).ToList();
+            if (now is { } time && (told.Count > 0 || line is not Tick))
             {
                 var practice = setting.Header.Practice ? " PRACTICE" : "";
-                var head = $"[{time.Time:HH:mm}{practice}] {Said(exchange)}".TrimEnd();
-                yield return (time, [head, .. told], difference);
+                var head = $"[{time.Time:HH:mm}{practice}] {Said(exchange, line)}".TrimEnd();
+                yield return (time, [head, .. told]);
             }
         }
     }
@@ -42,13 +52,13 @@ internal sealed class PastSession(string path, Record record, Setting setting)
     /// <returns>The exit status.</returns>
     public int Verify(TextWriter output, TextWriter errors)
     {
-        var (lines, last) = (0, 0);
-        foreach (var (exchange, _, difference) in Rehearing.Of(new Session(setting), record))
+        var (count, last) = (0, 0);
+        foreach (var (exchange, _, difference) in Rehearing.Of(new Session(setting), All()))
         {
             if (difference is not null)
             {
                 // A damaged line between what agrees and what does not is the cause.
-                var damaged = record.Damaged.FirstOrDefault(number => number > last && number <= difference.LineNumber);
+                var damaged = Damaged.FirstOrDefault(number => number > last && number <= difference.LineNumber);
                 output.WriteLine(damaged > 0
                     ? $"{path}:{damaged}: the line is damaged; from here on the answers differ"
                     : $"{path}:{difference.LineNumber}: the first difference");
@@ -57,42 +67,55 @@ internal sealed class PastSession(string path, Record record, Setting setting)
                 return ExitStatus.Wrong;
             }
 
-            lines += (exchange.Raw is null ? 0 : 1) + exchange.Answers.Count + 1;
+            count += (exchange.Text is null ? 0 : 1) + exchange.Answers.Count + 1;
             last = exchange.LastNumber;
         }
 
-        if (record.Damaged.Count > 0)
+        if (Damaged.Count > 0)
         {
-            errors.WriteLine($"{path}: damaged lines, left out: {string.Join(", ", record.Damaged.Take(10))}. 'panside check' tells more.");
+            errors.WriteLine($"{path}: damaged lines, left out: {string.Join(", ", Damaged.Take(10))}. 'panside check' tells more.");
         }
 
-        output.WriteLine($"{lines} lines, no difference");
+        output.WriteLine($"{count} lines, no difference");
         return ExitStatus.Done;
+    }
+
+    /// <summary>A record does not say whether a step may be skipped or put off: the flow does.</summary>
+    private LineOut WithWays(LineOut line) =>
+        line is PromptLine prompt && setting.Flow.Steps.TryGetValue(prompt.Prompt.Step, out var step)
+            ? prompt with { Prompt = prompt.Prompt with { CanSkip = step.CanSkip, CanWait = step.CanWait } }
+            : line;
+
+    private IEnumerable<Exchange> All()
+    {
+        _read = new();
+        return _read.Of(lines());
     }
 
     private IEnumerable<(PastExchange, SessionState)> Heard()
     {
         Moment? now = null;
         var session = new Session(setting);
-        foreach (var (exchange, answers, difference) in Rehearing.Of(session, record))
+        foreach (var (exchange, answers, difference) in Rehearing.Of(session, All()))
         {
-            now = At(exchange) is { } at && !(at.Time < now?.Time) ? at : now;
+            var line = exchange.Line;
+            now = At(line) is { } at && !(at.Time < now?.Time) ? at : now;
             if (now is { } time)
             {
-                var said = Said(exchange);
-                yield return (new(exchange.LineNumber, time, exchange.Line, said.Length > 0 ? said : null, answers, difference?.LineNumber), session.State);
+                var said = Said(exchange, line);
+                yield return (new(exchange.LineNumber, time, line, said.Length > 0 ? said : null, answers, difference?.LineNumber), session.State);
             }
         }
     }
 
-    private static string Said(Exchange exchange) => exchange.Line switch
+    private static string Said(Exchange exchange, LineIn? line) => line switch
     {
         null => "(a line without a good time)",
         Tick => "",
         Resumed => "(the session goes on)",
         Unreadable => exchange.Raw!,
-        var line => Describe.Line(line),
+        _ => Describe.Line(line),
     };
 
-    private static Moment? At(Exchange exchange) => exchange.Line is null or Unreadable { Stated: null } ? null : exchange.Line.At;
+    private static Moment? At(LineIn? line) => line is null or Unreadable { Stated: null } ? null : line.At;
 }

@@ -1,6 +1,6 @@
 using System.CommandLine;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
 using Panside.Plan;
 using Panside.Reckon;
 

@@ -18,8 +18,7 @@ internal sealed class Player(TextWriter output, TextWriter errors, TimeProvider 
     {
         var (begin, end) = (TimeOf("--from", from, session.Start), TimeOf("--to", to, session.Start));
         Moment? last = null;
-        var isAnother = false;
-        foreach (var (at, lines, difference) in session.Told().SkipWhile(told => told.At.Time < Minute(begin)).TakeWhile(told => !(told.At.Time > end)))
+        foreach (var (at, lines) in session.Told().SkipWhile(told => told.At.Time < Minute(begin)).TakeWhile(told => !(told.At.Time > end)))
         {
             if (speed is { } times && last is { } before && !Wait((at.Time - before.Time) / times, stop))
             {
@@ -37,18 +36,12 @@ internal sealed class Player(TextWriter output, TextWriter errors, TimeProvider 
             }
 
             output.Flush();
-            isAnother |= difference is not null;
             last = at;
         }
 
         if (last is null)
         {
             errors.WriteLine(session.Start is { } start ? $"Nothing was said then; the session begins at {start.Written}." : "The record holds no line with a time.");
-        }
-
-        if (isAnother)
-        {
-            errors.WriteLine("Some answers were others when this was recorded; shown is what the assistant says now. '--verify' names the first.");
         }
 
         if (session.Notice is { } notice)

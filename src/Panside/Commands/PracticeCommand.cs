@@ -1,12 +1,12 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
-using Panside.Assurance;
 using Panside.Faces;
 using Panside.Journal;
-using Panside.Judging;
-using Panside.Picturing;
 using Panside.Practice;
+using Panside.Practice.Assurance;
 using Panside.Practice.Operator;
+using Panside.Practice.Scenarios;
+using Panside.Practice.Simulation;
 using Panside.Screen;
 
 namespace Panside.Commands;
@@ -31,17 +31,12 @@ internal static class PracticeCommand
         var at = new Option<DateTime?>("--at") { Description = "When the practised boil begins, in local time, like '2031-03-08 16:00'; now unless said.", HelpName = "TIME" };
         var count = new Option<int?>("--count") { Description = "With --unattended: so many boils, all scenarios in turn unless one is named, as a table.", HelpName = "N" };
         var json = new Option<bool>("--json") { Description = "With --count: one JSON object, for programs." };
-        var habit = new Option<bool>("--habit") { Description = "With --unattended: an operator who goes by habit and heeds no advice." };
         var seed = new Option<long>("--seed") { Description = "Another seed is another rig of the same size; the same seed is the same rig.", DefaultValueFactory = _ => 1, HelpName = "N" };
         var unattended = new Option<bool>("--unattended") { Description = "A simulated operator follows the advice to the end; prints the outcome." };
         var plain = new Option<bool>("--plain") { Description = "The conversation as lines of text; chosen by itself without a terminal." };
         var stream = new Option<bool>("--stream") { Description = "Not with a simulated rig." };
-        var judge = new Option<int?>("--judge") { Description = "Practises so many boils and tells how the forecasts fared, as a table.", HelpName = "N" };
-        var learned = new Option<int?>("--judge-learned") { Description = "Practises three boils on each of so many rigs that are a quarter off their file, and tells what learning from two was worth to the third, as a table.", HelpName = "N" };
-        var picture = new Option<string?>("--picture") { Description = "Practises one boil without a person and draws its shutdown, forecasts beside what truly came, as an SVG file.", HelpName = "FILE" };
         var say = SayOption.Create();
-        var mistype = new Option<int?>("--mistype") { Description = "Tries so many slips of each kind on typed readings and tells how they fared, as a table.", HelpName = "N" };
-        var command = new Command("practice", "Guides a boil on a simulated rig.") { list, scenario, refresher, seed, speed, paused, at, unattended, count, json, habit, judge, learned, picture, mistype, plain, stream, say };
+        var command = new Command("practice", "Guides a boil on a simulated rig.") { list, scenario, refresher, seed, speed, paused, at, unattended, count, json, plain, stream, say };
         var looks = new LookOptions().AddTo(command);
         var guided = new GuidedOptions().AddTo(command);
         command.SetAction(parsed =>
@@ -57,21 +52,14 @@ internal static class PracticeCommand
                 throw new UnusableException(FormattableString.Invariant($"--speed {wanted}: expected 1 to {PracticeClock.Fastest} times real time."));
             }
 
-            Option[] runs = [unattended, judge, learned, picture, mistype];
-            if (runs.Where(option => parsed.GetResult(option) is { Implicit: false }).ToList() is { Count: > 1 } chosen)
-            {
-                throw new UnusableException($"{string.Join(" and ", chosen.Select(option => option.Name))}: each is a run of its own. Name one.");
-            }
-
             var look = looks.Read(parsed);
             Option[] ofPerson = [refresher, paused, at, say];
-            if (runs.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } run
-                && ofPerson.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } own)
+            if (parsed.GetResult(unattended) is { Implicit: false } && ofPerson.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false }) is { } own)
             {
-                throw new UnusableException($"{own.Name}: is for a person, and {run.Name} needs none. Leave one of them out.");
+                throw new UnusableException($"{own.Name}: is for a person, and {unattended.Name} needs none. Leave one of them out.");
             }
 
-            foreach (var (option, needs) in new (Option, Option)[] { (count, unattended), (habit, unattended), (json, count) })
+            foreach (var (option, needs) in new (Option, Option)[] { (count, unattended), (json, count) })
             {
                 if (parsed.GetResult(option) is { Implicit: false } && parsed.GetResult(needs) is not { Implicit: false })
                 {
@@ -90,11 +78,10 @@ internal static class PracticeCommand
             }
 
             var arguments = guided.Read(parsed);
-            var isHabit = parsed.GetValue(habit);
             if (parsed.GetValue(count) is { } many)
             {
                 var one = parsed.GetResult(scenario) is { Implicit: false } ? parsed.GetValue(scenario) : null;
-                return Assured(arguments, one, many, parsed.GetValue(seed), isHabit, parsed.GetValue(json));
+                return Assured(arguments, one, many, parsed.GetValue(seed), parsed.GetValue(json));
             }
 
             var isRefresher = parsed.GetValue(refresher);
@@ -104,26 +91,6 @@ internal static class PracticeCommand
             }
 
             var where = ScenarioLibrary.Of(isRefresher ? ScenarioLibrary.Refresher : parsed.GetValue(scenario)!);
-            if (parsed.GetValue(judge) is { } boils)
-            {
-                return Judged(arguments, boils, parsed.GetValue(seed));
-            }
-
-            if (parsed.GetValue(learned) is { } rigs)
-            {
-                return JudgedLearned(arguments, rigs, parsed.GetValue(seed));
-            }
-
-            if (parsed.GetValue(picture) is { } file)
-            {
-                return Pictured(arguments, where, parsed.GetValue(seed), file);
-            }
-
-            if (parsed.GetValue(mistype) is { } slips)
-            {
-                return MistypedOnes(arguments, slips, parsed.GetValue(seed));
-            }
-
             if (arguments.Journal is { } path && File.Exists(path) && new FileInfo(path).Length > 0)
             {
                 throw new UnusableException($"{path}: exists. A simulated rig is not gone on with; name a new file, or leave --journal out.");
@@ -135,6 +102,11 @@ internal static class PracticeCommand
                 var clock = new PracticeClock(TimeProvider.System, isRefresher && !isOwnSpeed ? RefresherSpeed : parsed.GetValue(speed));
                 if (parsed.GetValue(at) is { } begin)
                 {
+                    if (begin.Year is < 1901 or > 2998)
+                    {
+                        throw new UnusableException($"--at {begin:yyyy-MM-dd}: expected a year from 1901 to 2998.");
+                    }
+
                     clock.Set(new DateTimeOffset(DateTime.SpecifyKind(begin, DateTimeKind.Local)));
                 }
 
@@ -142,12 +114,12 @@ internal static class PracticeCommand
             }
 
             using var session = Opening.Open(arguments, practice: true, ScenarioLibrary.RigOf(where));
-            return Unattended(session, new(session.Setting.Rig, where, parsed.GetValue(seed)), isHabit);
+            return Unattended(session, new(session.Setting.Rig, where, parsed.GetValue(seed)));
         });
         return command;
     }
 
-    private static int Assured(GuidedArguments arguments, string? scenario, int boils, long seed, bool isHabit, bool isJson)
+    private static int Assured(GuidedArguments arguments, string? scenario, int boils, long seed, bool isJson)
     {
         if (boils < 1)
         {
@@ -155,15 +127,16 @@ internal static class PracticeCommand
         }
 
         var scenarios = scenario is null ? ScenarioLibrary.WithoutPerson : [ScenarioLibrary.Of(scenario)];
-        var judged = ManyBoils.Of((boil, rig) => Opening.SettingToJudge(arguments, boil, rig), scenarios, boils, seed, isHabit, Evening);
-        Console.Out.Write(isJson ? AssuranceJson.Of(judged, scenarios.Count, seed, isHabit) : AssuranceTable.Of(judged, scenarios.Count));
-        return isHabit || judged.All(one => one.Outcome is { IsScorched: false, IsPromiseKept: true }) ? ExitStatus.Done : ExitStatus.Wrong;
+        var settings = new ManySettings(Product.Name, arguments.Rig, arguments.Flow, arguments.Home);
+        var judged = new ManyBoils(scenarios, settings.For, Environment.ProcessorCount).Of(boils, seed, Evening);
+        Console.Out.Write(isJson ? AssuranceJson.Of(judged, scenarios.Count, seed) : AssuranceTable.Of(judged, scenarios.Count));
+        return judged.All(one => one.Outcome is { IsScorched: false, IsPromiseKept: true }) ? ExitStatus.Done : ExitStatus.Wrong;
     }
 
-    private static int Unattended(RecordedSession session, PracticeRig rig, bool isHabit)
+    private static int Unattended(RecordedSession session, PracticeRig rig)
     {
         var setting = session.Setting;
-        IPracticeOperator person = isHabit ? new HabitOperator(rig, setting.Units, rig.Seed) : new PracticeOperator(rig, setting.Units, rig.Seed);
+        var person = new PracticeOperator(rig, setting.Units, rig.Seed);
         void Say(IEnumerable<string> lines)
         {
             foreach (var line in lines)
@@ -189,70 +162,6 @@ internal static class PracticeCommand
         return outcome.IsGood ? ExitStatus.Done : ExitStatus.Wrong;
     }
 
-    private static int Judged(GuidedArguments arguments, int boils, long seed)
-    {
-        if (boils < 1)
-        {
-            throw new UnusableException($"--judge {boils}: expected how many boils, 1 or more.");
-        }
-
-        // A setting of its own for each boil: they run at the same time.
-        foreach (var row in JudgedTable.Of(boil => Opening.SettingToJudge(arguments, boil), boils, seed))
-        {
-            Console.Out.WriteLine(row);
-        }
-
-        return ExitStatus.Done;
-    }
-
-    private static int JudgedLearned(GuidedArguments arguments, int rigs, long seed)
-    {
-        if (rigs < 1)
-        {
-            throw new UnusableException($"--judge-learned {rigs}: expected how many rigs, 1 or more.");
-        }
-
-        foreach (var row in LearnedTable.Of((rig, learned) => Opening.SettingToJudge(arguments with { Learned = learned }, rig / 2), rigs, seed))
-        {
-            Console.Out.WriteLine(row);
-        }
-
-        return ExitStatus.Done;
-    }
-
-    private static int Pictured(GuidedArguments arguments, Scenario scenario, long seed, string file)
-    {
-        if (!file.EndsWith(".svg", StringComparison.OrdinalIgnoreCase))
-        {
-            // What is there under that name is written over: no record may be lost to a slip.
-            throw new UnusableException($"--picture {file}: expected a name that ends in .svg.");
-        }
-
-        if (ShutdownWatch.Of(Opening.SettingOf(arguments, practice: true), scenario, seed, Evening) is not { } shutdown)
-        {
-            Console.Error.WriteLine("The boil did not come to its shutdown within a day; there is nothing to draw.");
-            return ExitStatus.Wrong;
-        }
-
-        File.WriteAllText(file, ShutdownPicture.Of(shutdown));
-        return ExitStatus.Done;
-    }
-
-    private static int MistypedOnes(GuidedArguments arguments, int slips, long seed)
-    {
-        if (slips < 1)
-        {
-            throw new UnusableException($"--mistype {slips}: expected how many slips of each kind, 1 or more.");
-        }
-
-        foreach (var row in MistypedTable.Of(boil => Opening.SettingToJudge(arguments, boil), slips, seed))
-        {
-            Console.Out.WriteLine(row);
-        }
-
-        return ExitStatus.Done;
-    }
-
     private static int Attend(GuidedArguments arguments, Scenario scenario, long seed, PracticeClock clock, bool paused, bool plain, string? say, ScreenLook look)
     {
         var start = clock.GetLocalNow();
@@ -276,7 +185,7 @@ internal static class PracticeCommand
         {
             if (!plain && FullScreenFace.IsThere)
             {
-                FullScreen.Run(shown, clock, ExitStatus.Interrupted, look);
+                GuardedConsole.Lifted(() => FullScreen.Run(shown, clock, ExitStatus.Interrupted, look));
             }
             else
             {

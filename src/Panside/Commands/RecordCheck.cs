@@ -10,92 +10,119 @@ namespace Panside.Commands;
 internal sealed class RecordCheck
 {
     private readonly string _file;
+    /// <summary>More faults are not told: who mends these finds the others next time.</summary>
+    private const int MostFaults = 1000;
+
     private readonly List<Fault> _faults = [];
     private readonly Dictionary<int, string> _texts = [];
     private int _sequence;
+    private int _told;
     private Moment? _now;
 
     private RecordCheck(string file) => _file = file;
 
-    /// <summary>Checks a record.</summary>
+    /// <summary>Checks a record, one exchange after the other.</summary>
     /// <param name="file">The name for faults.</param>
     /// <param name="bytes">What stands in it.</param>
+    /// <param name="progress">Told the number of each line that was read; null for nobody.</param>
     /// <returns>The number of its lines.</returns>
-    /// <exception cref="FaultyFileException">With every fault in it, each with its place.</exception>
-    public static int Demand(string file, byte[] bytes)
+    /// <exception cref="FaultyFileException">With every fault in it, each with its place; of very many, the first.</exception>
+    public static int Demand(string file, Stream bytes, Action<int>? progress = null)
     {
-        var check = new RecordCheck(file);
-        var lines = RecordBytes.Lines(bytes);
-        check.Damage(bytes, lines);
-        check.Exchanges(Record.Of(lines));
+        var (check, exchanges) = (new RecordCheck(file), new Exchanges());
+        check.All(exchanges, check.Lines(bytes, progress));
         return check._faults.Count == 0
-            ? lines.Count
+            ? exchanges.Number
             : throw new FaultyFileException([.. check._faults.OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
     }
 
-    private void Damage(ReadOnlySpan<byte> bytes, IReadOnlyList<string> lines)
+    /// <summary>The lines, each with what is damaged in it told.</summary>
+    private IEnumerable<string> Lines(Stream bytes, Action<int>? progress)
     {
-        var rest = bytes.StartsWith("\uFEFF"u8) ? bytes[3..] : bytes;
-        for (var number = 1; number <= lines.Count; number++)
+        var number = 0;
+        foreach (var (line, text, hasEnd) in RecordBytes.Lines(bytes))
         {
-            var end = rest.IndexOf((byte)'\n');
-            if (RecordBytes.Damage(end < 0 ? rest : rest[..end]) is var (column, wrong))
+            number++;
+            if (RecordBytes.Damage(line) is var (column, wrong))
             {
                 Add(number, column, wrong, "one whole JSON object a line");
             }
-            else if (end < 0)
+            else if (!hasEnd)
             {
-                Add(number, lines[number - 1].Length + 1, "the last line has no line break", "one after every line; going on with the record adds it");
+                Add(number, text.Length + 1, "the last line has no line break", "one after every line; going on with the record adds it");
             }
 
-            _texts[number] = lines[number - 1];
-            rest = end < 0 ? [] : rest[(end + 1)..];
+            _texts[number] = text;
+            progress?.Invoke(number);
+            yield return text;
         }
     }
 
-    private void Exchanges(Record record)
+    private void All(Exchanges reader, IEnumerable<string> lines)
     {
         var sessions = 0;
-        foreach (var exchange in record.Exchanges)
+        (SessionHeader Header, int Number)? header = null;
+        foreach (var exchange in reader.Of(lines))
         {
-            LineIn(exchange);
-            foreach (var answer in exchange.Answers)
+            var shapes = exchange.Answers.Select(answer => LineShape.Of(answer.Text)).ToList();
+            LineIn(exchange, isRefused: shapes.Any(shape => shape.Key == "refused"));
+            foreach (var (answer, shape) in exchange.Answers.Zip(shapes))
             {
-                var shape = LineShape.Of(answer.Text);
                 sessions += shape.Key == "session" ? 1 : 0;
+                header ??= shape.Header is { } found ? (found, answer.Number) : null;
                 if (shape.Key == "session" && (shape.Header is null || sessions > 1))
                 {
                     AddAt(answer.Number, "session", sessions > 1 ? "a second session line" : "the session line is not whole", "one, with flow, rig and guidance");
                 }
 
-                LineOut(answer, shape, exchange.Raw is null);
+                try
+                {
+                    LineOut(answer, shape, exchange.Text is null);
+                }
+                catch (Exception fault) when (LineReader.IsNoJson(fault))
+                {
+                    // JSON that stands is read text by text, and a text may yet be none.
+                    Add(answer.Number, 1, "half a character is escaped in the line", "whole characters");
+                }
+
+                if (sessions == 1 && header is { } told && told.Number == answer.Number)
+                {
+                    Rig(told.Header, told.Number);
+                }
             }
 
             if (!exchange.IsComplete)
             {
                 Add(exchange.LastNumber, 1, "no ready mark follows these answers", "{\"at\":…,\"ready\":true} after the last answer");
             }
+
+            // Only what may still be told of is kept.
+            for (; _told <= exchange.LastNumber; _told++)
+            {
+                _texts.Remove(_told);
+            }
+
+            if (_faults.Count >= MostFaults)
+            {
+                Add(exchange.LastNumber, 1, $"{_faults.Count} faults so far; the lines from here on were not looked at", "fewer");
+                return;
+            }
         }
 
-        if (record.Header is { } header)
-        {
-            Rig(header, record);
-        }
-        else if (sessions == 0)
+        if (header is null && sessions == 0)
         {
             Add(1, 1, "no session line was found", "the record of a boil, whose first answer tells flow and rig");
         }
     }
 
-    private void LineIn(Exchange exchange)
+    /// <summary>A line that was refused stands as it was said; the record is right to keep it.</summary>
+    private void LineIn(Exchange exchange, bool isRefused)
     {
         if (exchange.Line is not { } line)
         {
             return;
         }
 
-        // A line that was refused stands as it was said; the record is right to keep it.
-        var isRefused = exchange.Answers.Any(answer => LineShape.Of(answer.Text).Key == "refused");
         if (line is Unreadable unreadable && !isRefused)
         {
             AddAt(exchange.LineNumber, unreadable.Field, unreadable.Why.Split(". Expected")[0].TrimEnd('.'), "a line in, or the refusal of it among its answers");
@@ -132,6 +159,11 @@ internal sealed class RecordCheck
             Time(answer.Number, Moment.Read(at.GetString()!)!.Value);
         }
 
+        if (!LineShape.OutKeys.Contains(shape.Key))
+        {
+            AddAt(answer.Number, shape.Key, $"unknown key '{shape.Key}'", "one of " + string.Join(", ", LineShape.OutKeys));
+        }
+
         Keys(answer.Number, root, ["at", "seq", shape.Key]);
         Below(answer.Number, shape.Key, root.GetProperty(shape.Key));
     }
@@ -164,7 +196,7 @@ internal sealed class RecordCheck
         }
     }
 
-    private void Rig(SessionHeader header, Record record)
+    private void Rig(SessionHeader header, int number)
     {
         try
         {
@@ -172,7 +204,6 @@ internal sealed class RecordCheck
         }
         catch (FaultyFileException fault)
         {
-            var number = record.Exchanges.SelectMany(exchange => exchange.Answers).First(answer => LineShape.Of(answer.Text).Header is not null).Number;
             foreach (var one in fault.Faults)
             {
                 AddAt(number, "rig-file", $"the rig in it, line {one.Line}, column {one.Column}: {one.Wrong}", one.Expected);

@@ -11,12 +11,12 @@ internal static class RecordKeys
     {
         ["session"] = ["program", "flow", "flow-hash", "guidance", "practice", "rig", "rig-file", "learned-file", "imported"],
         ["prompt"] = ["step", "ask", "unit", "text", "because", "low", "high", "last", "last-minutes", "choices"],
-        ["advice"] = ["action", "urgency", "text", "because", "forecast"],
+        ["advice"] = ["action", "urgency", "text", "because", "prepare", "forecast"],
         ["advice forecast"] = Forecast,
         ["caution"] = ["text"],
         ["forecast"] = Forecast,
         ["heard"] = ["reading", "observed", "did", "answer", "text", "tick", "resume", "value", "unit", "is"],
-        ["question"] = ["text", "would-take"],
+        ["question"] = ["text", "would-take", "choices"],
         ["refused"] = ["why", "field"],
         ["told"] = ["text"],
         ["over"] =

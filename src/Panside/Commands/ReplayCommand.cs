@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Panside.Faces;
 using Panside.Guide.Debriefing;
-using Panside.Journal;
 using Panside.Screen;
 using Panside.Screen.Replaying;
 
@@ -51,8 +50,15 @@ internal static class ReplayCommand
             throw new UnusableException($"--speed is {asked.Speed}. Expected 0.25 to 3600 times real time.");
         }
 
-        var record = Record.Of(RecordBytes.Lines(GivenFile.Read(asked.Path)));
-        var session = new PastSession(asked.Path, record, Opening.SettingOf(asked.Path, record, flow));
+        if (asked.Moments || (!asked.Plain && !asked.Verify && FullScreenFace.IsThere))
+        {
+            GivenFile.DemandToHear(asked.Path);
+        }
+
+        using var progress = new Progress("Reading the record", Console.Error, TimeProvider.System);
+        var isPaced = asked.Speed is not null || (!asked.Verify && !asked.Moments && !asked.Plain);
+        var session = new PastSession(
+            asked.Path, () => GivenFile.Lines(asked.Path, isPaced && !FullScreenFace.IsThere ? null : progress.Tell), RecordSetting.Told(asked.Path, flow, Console.Error));
         if (asked.Verify)
         {
             return session.Verify(Console.Out, Console.Error);
@@ -79,9 +85,13 @@ internal static class ReplayCommand
             throw new UnusableException($"--speed is {speed}. On the screen expected {ReplaySpeed.Slowest} to {ReplaySpeed.Fastest}; faster in lines, with --plain.");
         }
 
+        var boil = Boil(session, asked.Path);
         var start = new ReplayStart(speed, Player.Minute(asked.Begin(session)), asked.End(session), session.Notice);
-        FullScreen.Replay(Boil(session, asked.Path), start, TimeProvider.System, ExitStatus.Interrupted, asked.Look);
-        return ExitStatus.Done;
+        return GuardedConsole.Lifted(() =>
+        {
+            FullScreen.Replay(boil, start, TimeProvider.System, ExitStatus.Interrupted, asked.Look);
+            return ExitStatus.Done;
+        });
     }
 
     private static int InLines(PastSession session, Arguments asked)

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Panside.Journal;
 using Panside.Reporting;
 
 namespace Panside.Commands;
@@ -18,8 +17,9 @@ internal static class ReportCommand
         command.SetAction(parsed =>
         {
             var path = parsed.GetValue(file)!;
-            var record = Record.Of(RecordBytes.Lines(GivenFile.Read(path)));
-            var story = StoryTeller.Of(Opening.SettingOf(path, record, parsed.GetValue(flow)), record)
+            GivenFile.DemandToHear(path);
+            using var progress = new Progress("Reading the record", Console.Error, TimeProvider.System);
+            var story = StoryTeller.Of(RecordSetting.Told(path, parsed.GetValue(flow), Console.Error), GivenFile.Lines(path, progress.Tell))
                 ?? throw new UnusableException($"{path}: holds no line with a time; there is nothing to tell.");
             Console.Out.Write(parsed.GetValue(format) switch
             {

@@ -43,6 +43,7 @@ internal static class RigCommand
             throw new UnusableException($"{place.Path}: is a folder. Name a file in it, like {Path.Combine(place.Path, "rig.yaml")}.");
         }
 
+        GivenFile.DemandToWrite(place.Path);
         var making = new RigMaking(place.Path, place.There, RigMeaning.Of);
         making.HearAgain(place.Answers());
         AskingFace.Run(making, plain, look);

@@ -1,6 +1,6 @@
-using System.Text;
 using Panside.Guide.Rigs;
 using Panside.Guide.Yaml;
+using Panside.Journal;
 
 namespace Panside.Commands;
 
@@ -25,9 +25,9 @@ internal sealed class RigPlace(string path)
 
             try
             {
-                return RigFile.Read(Path, File.ReadAllText(Path)).Name;
+                return RigFile.Read(Path, GivenFile.Text(Path)).Name;
             }
-            catch (Exception fault) when (fault is FaultyFileException or IOException or UnauthorizedAccessException)
+            catch (Exception fault) when (fault is FaultyFileException or UnusableException)
             {
                 return "a file with faults";
             }
@@ -38,7 +38,7 @@ internal sealed class RigPlace(string path)
     public IReadOnlyList<string> Answers() => File.Exists(AnswersPath) ? File.ReadAllLines(AnswersPath) : [];
 
     /// <summary>Keeps answers for another time.</summary>
-    public void Keep(IReadOnlyList<string> answers) => Write(AnswersPath, string.Concat(answers.Select(answer => answer + "\n")));
+    public void Keep(IReadOnlyList<string> answers) => PrivateFile.Replace(AnswersPath, string.Concat(answers.Select(answer => answer + "\n")));
 
     /// <summary>Writes the file; the answers are no longer wanted.</summary>
     /// <returns>Where the one that was there before is now; null where there was none.</returns>
@@ -51,7 +51,7 @@ internal sealed class RigPlace(string path)
             File.Copy(Path, before);
         }
 
-        Write(Path, text);
+        PrivateFile.Replace(Path, text);
         File.Delete(AnswersPath);
         return before;
     }
@@ -66,19 +66,5 @@ internal sealed class RigPlace(string path)
         }
         while (File.Exists(name));
         return name;
-    }
-
-    /// <summary>A power cut leaves the old file or the new one, never half of one.</summary>
-    private static void Write(string path, string text)
-    {
-        Directory.CreateDirectory(System.IO.Path.GetDirectoryName(path)!);
-        var written = path + ".new";
-        using (var file = new FileStream(written, FileMode.Create, FileAccess.Write))
-        {
-            file.Write(Encoding.UTF8.GetBytes(text));
-            file.Flush(flushToDisk: true);
-        }
-
-        File.Move(written, path, overwrite: true);
     }
 }

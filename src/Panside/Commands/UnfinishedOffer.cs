@@ -1,5 +1,5 @@
 using System.Globalization;
-using Panside.Guide.Words;
+using Panside.Guide.Measures;
 
 namespace Panside.Commands;
 

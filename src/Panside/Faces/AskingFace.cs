@@ -15,7 +15,11 @@ internal static class AskingFace
     {
         if (!plain && FullScreenFace.IsThere)
         {
-            FullScreen.Ask(asking, ExitStatus.Interrupted, look);
+            GuardedConsole.Lifted(() =>
+            {
+                FullScreen.Ask(asking, ExitStatus.Interrupted, look);
+                return ExitStatus.Done;
+            });
             return;
         }
 

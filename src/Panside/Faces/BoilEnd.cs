@@ -20,6 +20,7 @@ internal static class BoilEnd
             return session.State.IsSafe ? ExitStatus.Done : ExitStatus.Wrong;
         }
 
+        session.Settle();
         output.WriteLine(session.Path is { } path
             ? $"Interrupted. The record is whole; go on with: panside boil --journal {path}"
             : "Interrupted.");

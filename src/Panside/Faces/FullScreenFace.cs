@@ -1,7 +1,6 @@
 using System.Text;
 using Panside.Commands;
 using Panside.Guide.Lines;
-using Panside.Guide.Sessions;
 using Panside.Guide.Words;
 using Panside.Journal;
 using Panside.Reckon;
@@ -20,7 +19,7 @@ internal static class FullScreenFace
     /// <returns>The exit status.</returns>
     public static int Run(RecordedSession session, IConversation conversation, TimeProvider clock, ScreenLook look)
     {
-        var outcome = FullScreen.Run(conversation, clock, ExitStatus.Interrupted, look);
+        var outcome = GuardedConsole.Lifted(() => FullScreen.Run(conversation, clock, ExitStatus.Interrupted, look));
         if (session.Trouble is { } trouble)
         {
             Console.Error.WriteLine(trouble);

@@ -1,9 +1,11 @@
 using System.Globalization;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
-using Panside.Guide.Sessions;
-using Panside.Guide.Words;
+using Panside.Guide.Measures;
 using Panside.Journal;
 using Panside.Practice;
+using Panside.Practice.Scenarios;
+using Panside.Practice.Simulation;
 using Panside.Screen;
 
 namespace Panside.Faces;

@@ -76,6 +76,7 @@ internal static class PracticeReport
         return meant switch
         {
             Did { Name.Code: "close-draw", Measure: { } drawn } => $"drew {Amount.Shown(drawn)}",
+            Did { Name.Code: "fill-pan" } poured => Describe.Line(poured),
             Did { Name.Code: "lit-fire" or "spread-coals" or "flood-pan" or "cover-pan" or "leave" or "refill-tank" } did
                 => did.Name.Spoken + (did.Measure is { } measure ? $" {Amount.Shown(measure)}" : ""),
             _ => null,

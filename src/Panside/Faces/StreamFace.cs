@@ -10,20 +10,20 @@ internal static class StreamFace
 {
     /// <summary>Runs until the session is over or the input ends.</summary>
     /// <returns>The exit status.</returns>
+    /// <exception cref="OutputGoneException">Nobody takes the answers any more.</exception>
     public static int Run(RecordedSession session, Stream input, Stream output, TextWriter errors)
     {
-        using var reader = new StreamReader(input, new UTF8Encoding(false));
-        using var writer = new StreamWriter(output, new UTF8Encoding(false), bufferSize: 16 * 1024) { NewLine = "\n" };
+        var lines = new BoundedLines(input);
         var trouble = Report(null, session.Trouble, errors);
-        while (reader.ReadLine() is { } raw)
+        while (lines.ReadLine() is { } raw)
         {
+            var said = new StringBuilder();
             foreach (var answer in session.Hear(Read(raw), raw))
             {
-                writer.WriteLine(LineWriter.Write(answer));
+                said.Append(LineWriter.Write(answer)).Append('\n');
             }
 
-            writer.WriteLine(LineWriter.Ready(session.State.Now));
-            writer.Flush();
+            Write(output, said.Append(LineWriter.Ready(session.State.Now)).Append('\n'));
             trouble = Report(trouble, session.Trouble, errors);
             if (session.State.IsOver)
             {
@@ -31,13 +31,30 @@ internal static class StreamFace
             }
         }
 
+        session.Settle();
+        Report(trouble, session.Trouble, errors);
         return ExitStatus.Interrupted;
     }
 
+    private static void Write(Stream output, StringBuilder said)
+    {
+        try
+        {
+            output.Write(Encoding.UTF8.GetBytes(said.ToString()));
+            output.Flush();
+        }
+        catch (IOException fault)
+        {
+            throw new OutputGoneException(fault);
+        }
+    }
+
     /// <summary>Going on is a line of the record's own, and none that a program says.</summary>
-    private static LineIn Read(string raw) => LineReader.Read(raw) is Resumed resumed
-        ? new Unreadable(resumed.At, "Unknown key 'resume'. Expected one of reading, observed, did, answer, text, tick.", "resume")
-        : LineReader.Read(raw);
+    internal static LineIn Read(string raw) => LineReader.Read(raw) switch
+    {
+        Resumed resumed => new Unreadable(resumed.At, "Unknown key 'resume'. Expected one of reading, observed, did, answer, text, tick.", "resume"),
+        var line => line,
+    };
 
     private static string? Report(string? before, string? trouble, TextWriter errors)
     {

@@ -1,7 +1,7 @@
 using Panside.Commands;
 using Panside.Guide.Advice;
-using Panside.Guide.Sessions;
-using Panside.Guide.Words;
+using Panside.Guide.Knowledge;
+using Panside.Guide.Measures;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 
@@ -35,7 +35,7 @@ internal sealed record BoilPlan(PlannedBoil Boil, Volume Reserve, bool FloorSpea
         cold = sugar is { } read ? cold.SapRead(read, fillsPan: true) : cold;
         cold = panSugar is { } sweet ? cold.PanSugarRead(sweet) : cold;
         var cautious = setting.Guidance == Guidance.Beginner;
-        var draw = CommonPractice.LargeDraw(rig.PanArea) * PartOfDraw;
+        var draw = rig.LargeDraw * PartOfDraw;
         var reserve = CommonPractice.StopAt(setting, cold.FiredFor(HotMinutes, draw).Then, cautious);
         if (sap <= reserve)
         {

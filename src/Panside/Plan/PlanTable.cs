@@ -1,7 +1,7 @@
 using Panside.Commands;
 using Panside.Guide.Advice;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
 using Panside.Reckon;
 using Panside.Reckoning.Batch;
 using Panside.Reckoning.Ensemble;

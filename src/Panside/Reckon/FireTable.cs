@@ -95,7 +95,7 @@ internal static class FireTable
         var (target, brix) = (given.Sugar("target"), given.Sugar("brix"));
         if (brix.Brix <= 0)
         {
-            throw new Commands.UnusableException("--brix: 0 Brix is plain water; no syrup comes of it.");
+            throw new UnusableException("--brix: 0 Brix is plain water; no syrup comes of it.");
         }
 
         var boiling = BoilingWater.TemperatureAt(StandardAtmosphere.PressureAt(given.Length("altitude")));

@@ -24,7 +24,7 @@ internal sealed record Input(string Name, string What, string Example)
     public Limits? Limits { get; init; }
 
     /// <summary>What was likely meant by a value outside them, where no other unit explains it; null where nothing is likely.</summary>
-    public Func<Measure, string?>? Slip { get; init; }
+    public Func<Written, string?>? Slip { get; init; }
 
     /// <summary>The words to choose from; empty for a number.</summary>
     public IReadOnlyList<string> Words { get; init; } = [];

@@ -18,15 +18,17 @@ internal static class InputReader
             return Baume(input, text);
         }
 
-        var (measure, fault) = dimension == Dimension.Volume && Container(text) is { } container
+        var (written, fault) = dimension == Dimension.Volume && Container(text) is { } container
             ? (container, null)
-            : MeasureText.Read(text, dimension, input.UnitIn(units));
-        if (measure is not { } read)
+            : MeasureText.Said(text, dimension, input.UnitIn(units));
+        if (written is not { } read)
         {
             return (null, $"{input.Option}: {fault}; write it like '{input.Example}' ({UnitNames.CodesOf(dimension)}).");
         }
 
-        return Slips.Of(input, read, units) is { } slip ? (null, slip) : (new() { Measure = read }, null);
+        return Slips.Of(input, read, units) is { } slip ? (null, slip)
+            : Measure.Of(read.Value, read.Unit) is { } measure ? (new() { Measure = measure }, null)
+            : (null, $"{input.Option}: {Measure.Fault(read.Value, read.Unit)}.");
     }
 
     /// <summary>The usual value, in the units that are shown, and as round as it is shown.</summary>
@@ -41,7 +43,7 @@ internal static class InputReader
 
         var shown = units.Convert(measure, input.UnitIn(units) ?? measure.Unit);
         var digits = shown.Unit.Kind() == Dimension.Temperature ? 1 : 3;
-        return usual with { Measure = shown with { Value = Math.Round(shown.Value, digits) }, IsUsual = true };
+        return usual with { Measure = shown.With(Math.Round(shown.Value, digits)), IsUsual = true };
     }
 
     private static (Value?, string?) Word(Input input, string text)
@@ -61,7 +63,7 @@ internal static class InputReader
         : (null, $"{input.Option}: '{text}' is no number of degrees Baume; write it like '{input.Example}'.");
 
     /// <remarks>Containers are named in pints and ounces; a rig's volumes never are.</remarks>
-    private static Measure? Container(string text) =>
+    private static Written? Container(string text) =>
         !MeasureText.TryNumber(text, out var number, out var unit) ? null : unit.ToLowerInvariant() switch
         {
             "pt" or "pts" or "pint" or "pints" => new(number / 2, Unit.Quart),

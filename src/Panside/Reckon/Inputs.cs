@@ -34,7 +34,7 @@ internal static class Inputs
     {
         Dimension = Dimension.Pressure,
         Limits = new(940, 1060, Unit.Hectopascal),
-        Slip = pressure => UnitSystem.Pressure(pressure).Hectopascals is > 700 and < 940
+        Slip = said => Measure.Of(said.Value, said.Unit) is { } pressure && UnitSystem.Pressure(pressure).Hectopascals is > 700 and < 940
             ? "Is it the air's own pressure? Then give it as --pressure."
             : null,
         IsOptional = true,

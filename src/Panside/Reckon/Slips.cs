@@ -7,7 +7,7 @@ namespace Panside.Reckon;
 internal static class Slips
 {
     /// <summary>A sentence with the value, the range and the likely slip; null where the value is believed.</summary>
-    public static string? Of(Input input, Measure measure, UnitSystem units)
+    public static string? Of(Input input, Written measure, UnitSystem units)
     {
         if (input.Limits is not { } limits || IsIn(measure, limits, units))
         {
@@ -26,7 +26,7 @@ internal static class Slips
         }
     }
 
-    private static string? Likely(Input input, Measure measure, Limits limits, UnitSystem units)
+    private static string? Likely(Input input, Written measure, Limits limits, UnitSystem units)
     {
         foreach (var unit in Mistaken(measure.Unit))
         {
@@ -56,21 +56,10 @@ internal static class Slips
         return IsIn(tenth, limits, units) ? $"Was the decimal point left out of {Number(tenth.Value)}?" : null;
     }
 
-    private static bool IsIn(Measure measure, Limits limits, UnitSystem units)
+    private static bool IsIn(Written measure, Limits limits, UnitSystem units)
     {
-        var zero = measure.Unit switch
-        {
-            Unit.DegreeFahrenheit => -459.67,
-            Unit.DegreeCelsius => -273.15,
-            _ => double.NegativeInfinity,
-        };
-        if (measure.Value < zero)
-        {
-            return false;
-        }
-
-        var value = In(limits.Unit, measure, units);
-        return value >= limits.Least - 1e-9 && value <= limits.Most + 1e-9;
+        return Measure.Of(measure.Value, measure.Unit) is { } held
+            && In(limits.Unit, held, units) is var value && value >= limits.Least - 1e-9 && value <= limits.Most + 1e-9;
     }
 
     /// <remarks>Nobody takes feet for inches; feet for meters, everybody does.</remarks>

@@ -1,6 +1,5 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Words;
 using Panside.Reckoning.Batch;
 using Panside.Reckoning.Instruments;
 using Panside.Reckoning.Quantities;
@@ -38,6 +37,11 @@ internal static class BatchSheet
             ["Measured by", Measured(story)],
             ["Sugar of that sap as syrup", Balance(story)],
         ];
+        if (story.Poured is { } poured)
+        {
+            rows.Insert(1, ["Poured in by hand", poured]);
+        }
+
         rows.AddRange(ByHand.Select(one => (IReadOnlyList<string>)[one.Line, FromNotes(story, one.Words) ?? Blank]));
         return new(["Batch", story.Begin.Time.ToString("yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture)], rows);
     }

@@ -1,6 +1,5 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Words;
 using Panside.Picturing;
 
 namespace Panside.Reporting;
@@ -148,11 +147,11 @@ internal sealed class BoilCharts
         return places;
     }
 
-    /// <summary>What the tank lost an hour between two readings, where nothing was added between them and it fell.</summary>
+    /// <summary>What the tank lost an hour between two readings, where nothing was added or poured between them and it fell.</summary>
     private IEnumerable<(double From, double To, double Value)> Rates()
     {
         var tank = _story.Of(ReadingName.TankVolume);
-        var refills = _story.Facts.OfType<Did>().Where(did => did.Name == DeedName.RefillTank).Select(did => _story.Minute(did.At)).ToList();
+        var refills = _story.Facts.OfType<Did>().Where(did => did.Name == DeedName.RefillTank || did.Name == DeedName.FillPan).Select(did => _story.Minute(did.At)).ToList();
         var lit = _story.Facts.OfType<Did>().FirstOrDefault(did => did.Name == DeedName.LitFire);
         for (int index = 1, before = 0; index < tank.Count; index++)
         {

@@ -1,6 +1,6 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Guide.Sessions;
 
 namespace Panside.Reporting;
 
@@ -30,6 +30,9 @@ internal sealed record BoilStory
 
     /// <summary>The draw point of the day at each time that it moved.</summary>
     public required IReadOnlyList<(Moment At, double Value)> DrawPoints { get; init; }
+
+    /// <summary>What was poured into the pan by hand, in words; null where nothing was.</summary>
+    public required string? Poured { get; init; }
 
     /// <summary>Charges of wood, in the rig's units.</summary>
     public required IReadOnlyList<(Moment At, double Value)> Wood { get; init; }

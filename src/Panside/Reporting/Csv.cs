@@ -12,7 +12,7 @@ internal static class Csv
         var text = new StringBuilder();
         foreach (var row in rows)
         {
-            text.AppendJoin(',', row.Select(Cell)).Append('\n');
+            text.AppendJoin(',', row.Select(cell => Quoted(Neutral(cell)))).Append('\n');
         }
 
         return text.ToString();
@@ -51,7 +51,7 @@ internal static class Csv
             }
             else if (letter is ',' or '\n')
             {
-                cells.Add(cell.ToString().Trim());
+                cells.Add(Plain(cell.ToString().Trim()));
                 cell.Clear();
                 if (letter == '\n')
                 {
@@ -71,6 +71,17 @@ internal static class Csv
         }
     }
 
-    private static string Cell(string cell) =>
+    /// <summary>
+    /// A text that a spreadsheet would take for a formula gets an apostrophe before it, as is good practice, and loses it where
+    /// it is read; a number is none.
+    /// </summary>
+    private static string Neutral(string cell) => IsFormula(cell) ? "'" + cell : cell;
+
+    private static string Plain(string cell) => cell.StartsWith('\'') && IsFormula(cell[1..]) ? cell[1..] : cell;
+
+    private static bool IsFormula(string cell) => cell.TrimStart('\'') is ['=' or '+' or '-' or '@' or '\t' or '\r', ..]
+        && !double.TryParse(cell, NumberStyles.Float, CultureInfo.InvariantCulture, out _);
+
+    private static string Quoted(string cell) =>
         cell.AsSpan().IndexOfAny(",\"\r\n") >= 0 ? $"\"{cell.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : cell;
 }

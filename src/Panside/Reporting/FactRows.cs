@@ -4,14 +4,22 @@ using Panside.Journal;
 
 namespace Panside.Reporting;
 
-/// <summary>Readings, observations and deeds as rows: <c>at,what,name,value,unit</c>. The same rows are read when a record is brought in.</summary>
+/// <summary>
+/// Readings, observations and deeds as rows: <c>at,what,name,value,unit</c>, and <c>is</c> where something was poured into the pan. The
+/// same rows are read when a record is brought in.
+/// </summary>
 internal static class FactRows
 {
     /// <summary>The names of the columns.</summary>
     public static IReadOnlyList<string> Columns { get; } = ["at", "what", "name", "value", "unit"];
 
+    /// <summary>The same with what was poured into the pan.</summary>
+    public static IReadOnlyList<string> PouredColumns { get; } = [.. Columns, "is"];
+
     /// <summary>The rows of a boil, the names of the columns first.</summary>
-    public static string Of(BoilStory story) => Csv.Of([Columns, .. story.Facts.Select(Row)]);
+    public static string Of(BoilStory story) => story.Poured is null
+        ? Csv.Of([Columns, .. story.Facts.Select(Row)])
+        : Csv.Of([PouredColumns, .. story.Facts.Select(fact => (IReadOnlyList<string>)[.. Row(fact), fact is Did { Is: { } liquid } ? liquid : ""])]);
 
     /// <summary>A row as the line in that it stands for; an <see cref="Unreadable"/> that says why where it stands for none.</summary>
     /// <param name="cells">As many as there are columns; the last ones may be missing.</param>
@@ -19,7 +27,7 @@ internal static class FactRows
     public static (LineIn Line, string Raw) Line(IReadOnlyList<string> cells)
     {
         string Cell(int column) => column < cells.Count ? cells[column] : "";
-        var raw = LineWriter.Write(Cell(0), Cell(1), Cell(2), Cell(3), Cell(4));
+        var raw = LineWriter.Write(Cell(0), Cell(1), Cell(2), Cell(3), Cell(4), Cell(5));
         return (LineReader.Read(raw), raw);
     }
 

@@ -1,5 +1,6 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Debriefing;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Sessions;
@@ -30,15 +31,17 @@ internal sealed class StoryTeller
     private StoryTeller(Setting setting) => (_setting, _session, _course) = (setting, new(setting), new(setting));
 
     /// <summary>The story; null where the record holds no line with a time.</summary>
-    public static BoilStory? Of(Setting setting, Record record)
+    /// <param name="setting">What it ran on.</param>
+    /// <param name="lines">The record's lines, gone through once.</param>
+    public static BoilStory? Of(Setting setting, IEnumerable<string> lines)
     {
-        var teller = new StoryTeller(setting);
-        foreach (var heard in Rehearing.Of(teller._session, record))
+        var (teller, exchanges) = (new StoryTeller(setting), new Exchanges());
+        foreach (var heard in Rehearing.Of(teller._session, exchanges.Of(lines)))
         {
             teller.Hear(heard);
         }
 
-        return teller._begin is { } begin ? teller.Story(begin, record.Damaged) : null;
+        return teller._begin is { } begin ? teller.Story(begin, exchanges.Damaged) : null;
     }
 
     private void Hear(Reheard heard)
@@ -62,7 +65,8 @@ internal sealed class StoryTeller
             Keep(fact => fact is Observed observed && observed.Name == name, new Observed(noted.At, name, noted.Value));
         }
 
-        foreach (var (name, noted) in state.Deeds)
+        // Every pour is kept in the state, as readings are: they are taken from there at the end.
+        foreach (var (name, noted) in state.Deeds.Where(deed => deed.Key != DeedName.FillPan))
         {
             Keep(fact => fact is Did did && did.Name == name, new Did(noted.At, name, noted.Value));
         }
@@ -133,11 +137,12 @@ internal sealed class StoryTeller
             Setting = _setting,
             Begin = begin,
             End = _end!.Value,
-            Facts = [.. _facts.Concat(readings).OrderBy(fact => fact.At.Time).ThenBy(Code, StringComparer.Ordinal)],
+            Facts = [.. _facts.Concat(readings).Concat(_session.State.Pours.Select(pour => pour.Did)).OrderBy(fact => fact.At.Time).ThenBy(Code, StringComparer.Ordinal)],
             Phases = _phases,
             Alarms = _alarms,
             Rates = _rates,
             DrawPoints = _drawPoints,
+            Poured = Pour.Told(_session.State.Pours, units),
             Wood = [.. _wood.Steps.Select(step => (step.At, units.From(Mass.FromKilograms(step.Amount)).Value))],
             Draws = [.. _drawn.Steps.Select(step => (step.At, units.From(Volume.FromLiters(step.Amount), units.SmallVolume).Value))],
             Notes = _notes,

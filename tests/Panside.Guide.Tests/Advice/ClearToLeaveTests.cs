@@ -1,6 +1,5 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Lines;
-using Panside.Guide.Sessions;
 
 namespace Panside.Guide.Tests.Advice;
 

@@ -1,6 +1,5 @@
-using Panside.Guide.Belief;
+using Panside.Guide.Advice;
 using Panside.Guide.Lines;
-using Panside.Guide.Measures;
 
 namespace Panside.Guide.Tests.Belief;
 
@@ -118,11 +117,7 @@ public class ExpectedTests
     public void Every_reading_that_is_known_has_an_expectation_over_the_fire()
     {
         var boil = Conversation.AtSteadyBoil();
-        var expected = new Expected(boil.Session.Setting);
-        foreach (var name in ReadingName.All)
-        {
-            var measure = new Measure(1, boil.Session.Setting.Units.Preferred(name.Kind));
-            Assert.True(expected.Of(boil.State, new Reading(boil.Now, name, measure)) is { Deviation: > 0 }, name.Code);
-        }
+        var situation = new Situation(boil.Session.Setting, boil.State);
+        Assert.All(KnownReadings.BuiltIn.All, name => Assert.True(name.Expected(situation) is { Deviation: > 0 }, name.Code));
     }
 }

@@ -16,7 +16,7 @@ public class FlowWalkTests
     public void Every_step_of_the_flow_can_be_reached(string file)
     {
         var flow = Read(file);
-        Assert.Equal(flow.Steps.Keys.Append("over").Order(), Walked(flow).Keys.Select(at => at.Step).Distinct().Order());
+        Assert.Equal(flow.Steps.Keys.Append("over").Append("left-alone").Order(), Walked(flow).Keys.Select(at => at.Step).Distinct().Order());
     }
 
     [Theory]
@@ -24,16 +24,14 @@ public class FlowWalkTests
     public void S2_the_emergency_is_one_action_away_from_every_state(string file)
     {
         var flow = Read(file);
-        var (machine, words) = (new FlowMachine(flow), flow.Words.Values.Distinct().ToList());
-        var facts = Vocabularies.Flow.Facts.ToList();
-        foreach (var at in Walked(flow).Keys.Where(at => at.Step != "over"))
+        var machine = new FlowMachine(flow);
+        var facts = flow.DangerWays.SelectMany(way => way.Given).Distinct().ToList();
+        foreach (var at in Walked(flow).Keys.Where(at => at.Step is not ("over" or "left-alone")))
         {
             // Whatever holds: all facts, none, and each alone.
             foreach (var holding in facts.Select(fact => new[] { fact }).Append([.. facts]).Append([]))
             {
-                Assert.Contains(words, word =>
-                    machine.Next(at.Step, "word " + word, at.ReturnTo, holding.Contains) is { } next
-                    && next != "over" && flow.PhaseOf(next).Code == "emergency");
+                Assert.All(flow.Dangers, danger => Assert.Equal(danger.Go, machine.Next(at.Step, "word " + danger.Code, at.ReturnTo, holding.Contains)));
             }
         }
     }
@@ -50,7 +48,7 @@ public class FlowWalkTests
             leading.UnionWith(more.Select(pair => pair.Key));
         }
 
-        Assert.Empty(walked.Keys.Except(leading));
+        Assert.Empty(walked.Keys.Where(at => at.Step != "left-alone").Except(leading));
     }
 
     [Theory]
@@ -79,7 +77,7 @@ public class FlowWalkTests
                     bool Holds(string fact) => facts.IndexOf(fact) is >= 0 and var index && holds[index];
                     var next = naive.Next(at, triggers[trigger], Holds);
                     Assert.Equal(next, machine.Next(at.Step, triggers[trigger], at.ReturnTo, Holds));
-                    at = next is null or "over" ? at : naive.At(at, next);
+                    at = next is null or "over" or "left-alone" ? at : naive.At(at, next);
                     Assert.Equal(ByFact(naive, at, Holds), machine.NextByFact(at.Step, at.ReturnTo, Holds));
                 }
             },
@@ -100,7 +98,7 @@ public class FlowWalkTests
         var walked = new Dictionary<Standing, List<(Standing, IReadOnlySet<string>)>> { [start] = [] };
         for (var open = new Queue<Standing>([start]); open.TryDequeue(out var at);)
         {
-            foreach (var (trigger, facts) in at.Step == "over" ? [] : naive.Cases(at.Step))
+            foreach (var (trigger, facts) in at.Step is "over" or "left-alone" ? [] : naive.Cases(at.Step))
             {
                 if (machine.Next(at.Step, trigger, at.ReturnTo, facts.Contains) is not { } next)
                 {

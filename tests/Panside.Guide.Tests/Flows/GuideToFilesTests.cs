@@ -8,20 +8,22 @@ using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Tests.Flows;
 
-/// <summary>docs/flows.md and docs/rigs.md name everything that a file may hold, and state what the program does.</summary>
+/// <summary>docs/flows.md, docs/adding-a-step.md and docs/rigs.md name everything that a file may hold, and state what the program does.</summary>
 public partial class GuideToFilesTests
 {
     private static readonly string Flows = RepositoryFiles.Read("docs", "flows.md");
+    private static readonly string Adding = RepositoryFiles.Read("docs", "adding-a-step.md");
     private static readonly string Rigs = RepositoryFiles.Read("docs", "rigs.md");
 
     /// <summary>A flow with a key too many in every mapping; the faults list the keys that there are.</summary>
     private const string StrangeFlow = """
         x: 1
         flow: f
-        words: { emergency: [sos] }
-        anywhere: [{ when: word emergency, go: a, x: 1 }]
+        words: { stop: [halt] }
+        dangers: [{ danger: dry, go: a, x: 1, when: [{ when: observed foam over, x: 1 }] }]
+        anywhere: [{ when: word stop, go: a, x: 1 }]
         watches: [{ watch: w, x: 1 }]
-        phases: [{ phase: p, x: 1, steps: [{ step: a, x: 1 }] }]
+        phases: [{ phase: p, x: 1, steps: [{ step: a, x: 1, clock: { x: 1 } }] }]
         advices: [{ id: i, x: 1 }]
         """;
 
@@ -45,7 +47,7 @@ public partial class GuideToFilesTests
     [Fact]
     public void Every_name_that_a_trigger_an_advice_or_a_question_may_use_is_listed()
     {
-        var names = ReadingName.All.Select(name => name.Code)
+        var names = KnownReadings.BuiltIn.All.Select(name => name.Code)
             .Concat(ObservationName.All.SelectMany(name => name.States.Append(name.Code)))
             .Concat(DeedName.All.Select(name => name.Code))
             .Concat(AnswerWords.All)
@@ -57,7 +59,7 @@ public partial class GuideToFilesTests
     public void Every_key_of_a_flow_is_described()
     {
         var known = Known(() => FlowFile.Read("f", StrangeFlow, Vocabularies.Flow));
-        Assert.Equal(6, known.Count);
+        Assert.Equal(9, known.Count);
         Assert.All(known.SelectMany(keys => keys), key => Assert.Contains($"`{key}`", Flows, StringComparison.Ordinal));
     }
 
@@ -119,16 +121,16 @@ public partial class GuideToFilesTests
     [Fact]
     public void The_step_that_the_guide_adds_makes_a_right_flow_and_its_fault_is_told_as_shown()
     {
-        var step = Code(Flows).Single(code => code.Contains("step: sap-filter", StringComparison.Ordinal));
+        var step = Code(Adding).Single(code => code.Contains("step: sap-filter", StringComparison.Ordinal));
         var flow = RepositoryFiles.Read("flows", "divided-pan.yaml").Replace("      - step: tank-read\n", step, StringComparison.Ordinal);
         var read = FlowFile.Read("my-flow.yaml", flow, Vocabularies.Flow);
-        Assert.Contains($"my-flow.yaml: the flow '{read.Name}', {read.Steps.Count} steps, nothing wrong.", Flows, StringComparison.Ordinal);
+        Assert.Contains($"my-flow.yaml: the flow '{read.Name}', {read.Steps.Count} steps, nothing wrong.", Adding, StringComparison.Ordinal);
 
         var wrong = flow.Replace("step: sap-filter\n        ask: confirm", "step: sap-filter\n        ask: conform", StringComparison.Ordinal);
         var fault = Assert.Single(Assert.Throws<FaultyFileException>(() => FlowFile.Read("my-flow.yaml", wrong, Vocabularies.Flow)).Faults).ToString();
 
         // The line moves with every change of the flow above it; the rest is as shown.
-        Assert.Matches("my-flow.yaml:[0-9]+" + Regex.Escape(fault[fault.IndexOf(":14: ", StringComparison.Ordinal)..fault.IndexOf("pan-depth", StringComparison.Ordinal)]), Flows);
+        Assert.Matches("my-flow.yaml:[0-9]+" + Regex.Escape(fault[fault.IndexOf(":14: ", StringComparison.Ordinal)..fault.IndexOf("pan-depth", StringComparison.Ordinal)]), Adding);
     }
 
     private static List<string[]> Known(Action read) =>

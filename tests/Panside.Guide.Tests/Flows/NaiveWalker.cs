@@ -6,13 +6,16 @@ namespace Panside.Guide.Tests.Flows;
 internal sealed record Standing(string Step, string ReturnTo);
 
 /// <summary>
-/// Walks a flow as its file reads, without the state machine: the step's own ways before its phase's, those before the ways
-/// from anywhere, and of several the first whose facts hold.
+/// Walks a flow as its file reads, without the state machine: outside of an emergency the dangers first, then the step's own ways, its
+/// phase's, the dangers' inside of an emergency, and those from anywhere; of several the first whose facts hold.
 /// </summary>
 internal sealed class NaiveWalker(Flow flow)
 {
-    public IEnumerable<Passage> Ways(string step) =>
-        flow.Steps[step].Passages.Concat(flow.Steps[step].Phase.On).Concat(flow.Anywhere);
+    public IEnumerable<Passage> Ways(string step)
+    {
+        var own = flow.Steps[step].Passages.Concat(flow.Steps[step].Phase.On);
+        return (flow.Steps[step].Phase.IsEmergency ? own.Concat(flow.DangerWays) : flow.DangerWays.Concat(own)).Concat(flow.Anywhere);
+    }
 
     public string? Next(Standing at, string trigger, Func<string, bool> holds)
     {
@@ -23,7 +26,7 @@ internal sealed class NaiveWalker(Flow flow)
 
     /// <summary>The standing after a step: a side trip leads back to the step that it began at.</summary>
     public Standing At(Standing from, string step) =>
-        step != "over" && flow.Steps[step].Phase.IsSideTrip && !flow.Steps[from.Step].Phase.IsSideTrip
+        step is not ("over" or "left-alone") && flow.Steps[step].Phase.IsSideTrip && !flow.Steps[from.Step].Phase.IsSideTrip
             ? new(step, from.Step)
             : new(step, from.ReturnTo);
 

@@ -1,3 +1,4 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Sessions;
@@ -30,7 +31,7 @@ public class ConversationTests
         var boil = new Conversation();
         boil.Say("help");
         Assert.Equal(
-            "Flow: emergency, dry, scorch, float, foam, stack, chimney, hurt, away, shutdown.", boil.Answers.OfType<ToldLine>().Last().Text);
+            "Flow: emergency, fire, smoke, faint, hurt, dry, scorch, foam, chimney, stack, float, leak, away, shutdown.", boil.Answers.OfType<ToldLine>().Last().Text);
     }
 
     [Fact]

@@ -105,7 +105,7 @@ public class EmergencyTests
 
     [Theory]
     [InlineData("!", "emergency-which")]
-    [InlineData("fire", "emergency-which")]
+    [InlineData("fire", "emergency-fire")]
     [InlineData("I smell burning", "emergency-scorched")]
     [InlineData("it smells burnt", "emergency-scorched")]
     [InlineData("the pan is dry", "emergency-dry")]
@@ -154,46 +154,62 @@ public class EmergencyTests
     [Theory]
     [InlineData("stack down", "yes")]
     [InlineData("chimney fire", "yes", "yes")]
-    [InlineData("burned hand", "yes", "no")]
-    public void After_a_fallen_stack_a_chimney_fire_or_a_bad_burn_no_wood_is_asked_for(params string[] said)
+    [InlineData("leak", "1 1/2", "no")]
+    [InlineData("smoke", "yes", "yes", "no")]
+    [InlineData("fire", "yes", "yes")]
+    public void After_what_ends_a_fire_no_wood_is_asked_for(params string[] said)
     {
         var boil = Conversation.AtSteadyBoil();
         boil.Say(said);
-        Assert.Equal("hold-wood", boil.State.Step);
+        Assert.Equal("fire-ends", boil.State.Step);
         boil.Say("yes");
         Assert.DoesNotContain(boil.After(60).OfType<AdviceLine>(), line => line.Advice.Action == "add-wood");
     }
 
     [Fact]
-    public void After_a_small_burn_one_boils_on()
+    public void After_a_burn_the_pan_is_asked_for_first_and_a_clock_counts_twenty_minutes_of_cooling()
     {
         var boil = Conversation.AtSteadyBoil();
-        boil.Say("burned hand", "yes", "yes");
+        boil.Say("burned hand", "yes");
+        Assert.Equal(("people-pan", "pan-depth"), (boil.Open!.Step, boil.Open.Ask));
+        Assert.Equal(20, (Assert.Single(boil.State.Clocks).Until - boil.Now.Time).TotalMinutes, 0.1);
+        boil.Say("status");
+        Assert.Contains(boil.Answers.OfType<ToldLine>(), told => told.Text == "Cool the burn: 20 minutes to go.");
+        boil.Say("1 1/2");
+        Assert.DoesNotContain(boil.After(19).OfType<AdviceLine>(), line => line.Advice.Action == "add-wood");
+        Assert.Contains(boil.After(2).OfType<ToldLine>(), told => told.Text.StartsWith("Twenty minutes of cooling are over.", StringComparison.Ordinal));
+        Assert.Empty(boil.State.Clocks);
+        Assert.Equal("people-after", boil.Open!.Step);
+        boil.Say("yes", "1 1/2");
         Assert.Equal("steady-boil", boil.Phase);
     }
 
-    [Theory]
-    [InlineData("depth 0.4", "emergency-dry")]
-    [InlineData("scorched", "emergency-scorched")]
-    public void A_danger_that_another_emergency_came_over_is_gone_on_with_after_it(string first, string then)
+    [Fact]
+    public void A_fire_that_is_lit_under_a_pan_that_nobody_has_read_is_taken_and_the_depth_asked_at_once()
     {
-        var boil = Conversation.AtSteadyBoil();
-        boil.Say(first);
-        Assert.Equal("emergency", boil.Phase);
-        boil.Say("float stuck");
-        Assert.Equal("emergency-float", boil.State.Step);
-        boil.Say("yes", "skip");
-        Assert.Equal(then, boil.State.Step);
+        var boil = new Conversation();
+        boil.Say("lit");
+        Assert.True(boil.State.Deeds.ContainsKey(DeedName.LitFire));
+        Assert.Equal("pan-depth", boil.Open!.Ask);
+        Assert.Contains("nobody has read the pan", boil.Open.Because, StringComparison.Ordinal);
+        boil.Say("0.9");
+        Assert.Equal("lit-fill", boil.Open!.Step);
+        boil.Say("1 1/2");
+        Assert.Equal("first-boil", boil.State.Step);
+        var bare = new Conversation();
+        bare.Say("lit", "0.2");
+        Assert.Equal("emergency-dry", bare.State.Step);
     }
 
     [Fact]
-    public void A_chimney_fire_is_gone_on_with_after_another_emergency()
+    public void S2_a_pan_read_low_after_a_draw_is_answered_as_a_low_pan()
     {
         var boil = Conversation.AtSteadyBoil();
-        boil.Say("chimney", "float");
-        Assert.Equal("emergency-float", boil.State.Step);
-        boil.Say("yes", "depth 1.5");
-        Assert.Equal("emergency-chimney", boil.State.Step);
+        boil.Say("drew 1 qt");
+        Assert.Equal("drawn-pan", boil.Open!.Step);
+        boil.Say("0.4");
+        Assert.Equal("emergency-dry", boil.Open!.Step);
+        Assert.Equal("cool-pan", boil.Answers.OfType<AdviceLine>().First().Advice.Action);
     }
 
     [Fact]
@@ -258,9 +274,9 @@ public class EmergencyTests
         boil.Say("scorched", "depth 1.5", "scorched");
         Assert.Equal("scorch-stop", boil.State.Step);
         boil.Say("flooded");
-        Assert.Contains("fire-over", boil.State.Marks);
-        Assert.Equal("hold-wood", boil.State.Step);
+        Assert.Equal("fire-ends", boil.State.Step);
         boil.Say("yes");
+        Assert.Contains("fire-over", boil.State.Marks);
         Assert.Equal("shutdown", boil.Phase);
         Assert.Contains(boil.After(12).OfType<AdviceLine>(), line => line.Advice.Action == "cool-pan");
         boil.Say("refill 10 gal");

@@ -1,5 +1,5 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
-using Panside.Guide.Sessions;
 
 namespace Panside.Guide.Tests.Sessions;
 
@@ -104,9 +104,9 @@ public class LastChargeTests
         var boil = new Conversation();
         boil.Say("yes", "lit");
         boil.After(10);
-        boil.Say("boil rolling", "skip");
-        Assert.Equal("depth-first", boil.Open!.Step);
-        boil.Say("1.5");
+        boil.Say("boil rolling");
+        Assert.Equal("lit-depth", boil.Open!.Step);
+        boil.Say("1.5", "skip");
         Assert.Equal("tank-first", boil.Open!.Step);
     }
 

@@ -19,7 +19,7 @@ public partial class SteadinessTests
     [InlineData("tank 0.4", "tank 1.2")]
     public void O4_noise_round_a_limit_repeats_no_alarm_within_a_minute(string over, string under)
     {
-        var boil = Conversation.AtSteadyBoil(tankGallons: 6);
+        var boil = Conversation.AtSteadyBoil(tankGallons: 6, members: Conversation.Few);
         boil.Say("open");
         var alarms = new List<(DateTimeOffset At, string Text)>();
         for (var round = 0; round < 40; round++)
@@ -52,7 +52,7 @@ public partial class SteadinessTests
     [Fact]
     public void O13_five_hours_in_which_nobody_says_anything_tick_nothing_and_confirm_nothing()
     {
-        foreach (var begin in new Func<Conversation>[] { () => new(), () => Conversation.AtSteadyBoil(), () => Begun("drew 1 qt"), () => Begun("shutdown", "yes") })
+        foreach (var begin in new Func<Conversation>[] { () => new(members: Conversation.Few), () => Conversation.AtSteadyBoil(members: Conversation.Few), () => Begun("drew 1 qt"), () => Begun("shutdown", "yes") })
         {
             var boil = begin();
             var before = boil.State;
@@ -72,7 +72,7 @@ public partial class SteadinessTests
 
     private static Conversation Begun(params string[] said)
     {
-        var boil = Conversation.AtSteadyBoil();
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
         boil.Say(said);
         return boil;
     }

@@ -1,4 +1,5 @@
 using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Quantities;
 
 namespace Panside.Reckoning.Tests.Ensemble;
 
@@ -49,6 +50,19 @@ public class GradientTests
                 Assert.True(double.Abs(found / expected - 1) < 0.05, $"cell {cell}: {expected} expected, {found} found");
             }
         }
+    }
+
+    /// <summary>A pan that is read as all but empty holds its sugar all the same: what is told of it stays a sugar content.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(5e-324)]
+    [InlineData(0.001)]
+    public void However_empty_the_pan_is_read_no_more_than_all_of_it_is_sugar(double inches)
+    {
+        var rig = EnsembleRig.Fired(EnsembleRig.Cold(forced: false, 64), 60).DepthRead(Length.FromInches(inches), lit: true);
+        double[] told = [rig.ExpectedPanSugar.Mean, rig.ExpectedDrawSugar.Mean, .. rig.ChannelBrix.SelectMany(band => new[] { band.P5, band.P50, band.P95 })];
+        Assert.All(told, brix => Assert.InRange(brix, 0, 100));
+        Assert.InRange(rig.ExpectedPanSugar.Mean, inches > 0 ? 50 : 0, 100);
     }
 
     private static double Fraction(Members members, int member, int cell)

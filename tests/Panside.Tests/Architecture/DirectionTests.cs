@@ -12,7 +12,10 @@ public class DirectionTests
         ["Panside.Journal"] = ["Panside.Guide", "Panside.Reckoning"],
         ["Panside.Practice"] = ["Panside.Guide", "Panside.Reckoning"],
         ["Panside.Screen"] = ["Panside.Guide", "Panside.Reckoning"],
-        ["Panside"] = ["Panside.Guide", "Panside.Journal", "Panside.Practice", "Panside.Reckoning", "Panside.Screen"],
+        ["Panside.Picturing"] = [],
+        ["Panside.Arguments"] = ["Panside.Guide", "Panside.Journal", "Panside.Practice", "Panside.Reckoning"],
+        ["Panside"] = ["Panside.Arguments", "Panside.Guide", "Panside.Journal", "Panside.Picturing", "Panside.Practice", "Panside.Reckoning", "Panside.Screen"],
+        ["Panside.Workshop"] = ["Panside.Arguments", "Panside.Guide", "Panside.Picturing", "Panside.Practice", "Panside.Reckoning"],
     };
 
     [Fact]
@@ -31,8 +34,9 @@ public class DirectionTests
     [Theory]
     [InlineData("System.Text.Json", "Panside.Journal", "Panside")]
     [InlineData("Terminal.Gui", "Panside.Screen")]
-    [InlineData("System.Xml", "Panside")]
+    [InlineData("System.Xml", "Panside", "Panside.Picturing")]
     [InlineData("YamlDotNet", "Panside.Guide")]
+    [InlineData("System.CommandLine", "Panside", "Panside.Arguments", "Panside.Workshop")]
     [InlineData("Stateless", "Panside.Guide", "Panside")]
     public void A_library_is_known_only_where_it_belongs(string library, params string[] places)
     {

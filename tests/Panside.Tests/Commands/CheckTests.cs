@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Panside.Commands;
+using Panside.Guide.Flows;
 using Panside.Tests.Records;
 using Panside.Tests.Stream;
 
@@ -66,7 +67,7 @@ public partial class CheckTests
     /// <summary>The fault stands where the marked part of the changed line begins; null is the line's own beginning.</summary>
     [Theory]
     [InlineData(15, "\"seq\":12,", "\"seq\":13,", "\"seq\"", "seq is 13, expected 12, one more than before")]
-    [InlineData(15, "\"told\":{", "\"tolled\":{", "\"seq\"", "Nothing is said, expected a line in, or the refusal of it among its answers")]
+    [InlineData(15, "\"told\":{", "\"tolled\":{", "\"tolled\"", "unknown key 'tolled', expected one of session, phase, prompt, advice")]
     [InlineData(15, "\"text\":", "\"tint\":\"red\",\"text\":", "\"tint\"", "unknown key 'tint', expected one of text")]
     [InlineData(15, "\"seq\":", "\"shade\":1,\"seq\":", "\"shade\"", "unknown key 'shade', expected one of at, seq, told")]
     [InlineData(15, "{\"text\":", "{{\"text\":", "{\"text\"", "the line is no JSON here")]
@@ -155,9 +156,13 @@ public partial class CheckTests
 
         var ends = diagram.Split('\n').Where(line => line.Contains("--> [*]", StringComparison.Ordinal)).ToList();
         Assert.NotEmpty(ends);
-        Assert.All(ends, line => Assert.Contains("[clear-to-leave]", line, StringComparison.Ordinal));
+
+        // The one other end is a place that nobody may go back into: it is no safe one.
+        var leftAlone = flow.Steps.Values.Where(step => step.Passages.Any(passage => passage.Go == Flow.LeftAlone)).Select(step => $"  {step.Id.Replace('-', '_')} --> [*] : answer no").ToList();
+        Assert.All(ends.Except(leftAlone), line => Assert.Contains("[clear-to-leave]", line, StringComparison.Ordinal));
+        Assert.Equal(leftAlone.Order(), ends.Intersect(leftAlone).Order());
         Assert.Contains("  anywhere --> emergency_which : word emergency\n", diagram, StringComparison.Ordinal);
-        Assert.Contains("  dry_cause --> return : answer yes\n", diagram, StringComparison.Ordinal);
+        Assert.Contains("  which_other --> return : answer no\n", diagram, StringComparison.Ordinal);
         var arrows = diagram.Split('\n').Where(line => line.Contains("-->", StringComparison.Ordinal)).Select(line => line.Split(" : ")[0]).ToList();
         Assert.Equal(arrows.Distinct(), arrows);
     }

@@ -7,7 +7,6 @@ using Panside.Tests.Reckon;
 namespace Panside.Tests.CommandLines;
 
 /// <summary>T13: what the command line promises to people, scripts and shells.</summary>
-[Collection(ConsoleAlone.Name)]
 public class CommandLineTests
 {
     public static TheoryData<string> Names => [.. CommandLine.Root().Subcommands.Select(command => command.Name)];

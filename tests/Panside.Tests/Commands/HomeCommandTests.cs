@@ -4,7 +4,6 @@ using Panside.Tests.Reckon;
 namespace Panside.Tests.Checks;
 
 /// <summary>The home screen as lines of text.</summary>
-[Collection(ConsoleAlone.Name)]
 public sealed class HomeCommandTests : IDisposable
 {
     private readonly Scratch _scratch = new();
@@ -27,17 +26,19 @@ public sealed class HomeCommandTests : IDisposable
         Assert.Equal(ExitStatus.Interrupted, run.Status);
     }
 
+    private string[] Records() => Directory.GetFiles(_scratch["sessions"], "*.jsonl");
+
     [Fact]
     public void An_unfinished_boil_is_gone_on_with_by_enter_and_not_asked_about_twice()
     {
         Home("start", "yes");
-        var record = Assert.Single(Directory.GetFiles(_scratch["sessions"]));
+        var record = Assert.Single(Records());
         var run = Home("", "later");
         Assert.StartsWith("\n    1  go on", run.Out, StringComparison.Ordinal);
-        Assert.Equal([record], Directory.GetFiles(_scratch["sessions"]));
+        Assert.Equal([record], Records());
         var started = Home("start", "later");
         Assert.DoesNotContain("Go on with it?", started.Out, StringComparison.Ordinal);
-        Assert.Equal(2, Directory.GetFiles(_scratch["sessions"]).Length);
+        Assert.Equal(2, Records().Length);
     }
 
     [Fact]
@@ -46,7 +47,7 @@ public sealed class HomeCommandTests : IDisposable
         Home("start", "yes");
         var run = Home("emergency");
         Assert.Contains("=== emergency ===", run.Out, StringComparison.Ordinal);
-        Assert.Single(Directory.GetFiles(_scratch["sessions"]));
+        Assert.Single(Records());
     }
 
     [Theory]
@@ -74,7 +75,7 @@ public sealed class HomeCommandTests : IDisposable
     public void A_cold_boil_is_told_where_a_boil_is_begun()
     {
         Home("start", "yes");
-        var record = Assert.Single(Directory.GetFiles(_scratch["sessions"]));
+        var record = Assert.Single(Records());
         File.SetLastWriteTimeUtc(record, DateTime.UtcNow.AddDays(-3));
         var run = Typed.Into([], "boil", "--plain", "--home", _scratch.Folder);
         Assert.Contains($"An unfinished boil was left 3 days ago: {record}. To go on with it: panside boil --journal {record}", run.Out, StringComparison.Ordinal);

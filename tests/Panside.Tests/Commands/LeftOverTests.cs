@@ -1,5 +1,5 @@
 using Panside.Commands;
-using Panside.Guide.Sessions;
+using Panside.Guide.Knowledge;
 using Panside.Journal;
 using Panside.Tests.Reporting;
 using Record = Panside.Journal.Record;

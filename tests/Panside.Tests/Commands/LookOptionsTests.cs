@@ -5,7 +5,7 @@ using Panside.Tests.Reckon;
 namespace Panside.Tests.Checks;
 
 /// <summary>T9: the look that the environment wishes.</summary>
-[Collection(ConsoleAlone.Name)]
+[Collection(ProcessAlone.Name)]
 public sealed class LookOptionsTests
 {
     [Theory]

@@ -5,7 +5,6 @@ using Panside.Tests.Reckon;
 namespace Panside.Tests.Checks;
 
 /// <summary><c>panside rig</c>: the file comes whole or not at all, and the next boil uses it.</summary>
-[Collection(ConsoleAlone.Name)]
 public sealed class RigCommandTests : IDisposable
 {
     private static readonly string[] Answers = ["us", "4 ft", "23 1/2", "no", "yes", "rest", "name hill shed"];
@@ -105,7 +104,7 @@ public sealed class RigCommandTests : IDisposable
     {
         var run = Rig(["us", "emergency"]);
         Assert.Contains("=== emergency ===", run.Out, StringComparison.Ordinal);
-        Assert.Single(Directory.GetFiles(_scratch["sessions"]));
+        Assert.Single(Directory.GetFiles(_scratch["sessions"], "*.jsonl"));
     }
 
     [Fact]

@@ -7,16 +7,7 @@ internal static class Typed
 {
     public static Captured Into(IEnumerable<string> lines, params string[] args)
     {
-        var before = Console.In;
         using var input = new StringReader(string.Concat(lines.Select(line => line + "\n")));
-        try
-        {
-            Console.SetIn(input);
-            return Captured.Run(args);
-        }
-        finally
-        {
-            Console.SetIn(before);
-        }
+        return Captured.Reading(input, args);
     }
 }

@@ -11,6 +11,9 @@ public class DamagedRecordTests
 {
     private const int Damaged = 14;
 
+    /// <summary>Few possible rigs: a bit that has flipped is found in what they say as in what a thousand say.</summary>
+    private const int Few = 104;
+
     private static readonly byte[] Whole = Recorded.Boil();
 
     [Theory]
@@ -44,7 +47,7 @@ public class DamagedRecordTests
         var record = Record.Of(RecordBytes.Lines(bytes));
         Assert.Equal(number, record.Damaged[0]);
         Assert.DoesNotContain(record.Exchanges, exchange => exchange.Raw?.Contains('\uFFFD', StringComparison.Ordinal) ?? false);
-        Assert.EndsWith("½ ", RecordBytes.Lines(bytes)[number - 1], StringComparison.Ordinal);
+        Assert.Contains("½ \0", RecordBytes.Lines(bytes)[number - 1], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -71,16 +74,18 @@ public class DamagedRecordTests
     {
         var random = new Random(20310308);
         var found = 0;
+        var whole = Recorded.Boil(members: Few);
+        var setting = Recorded.Setting(whole).With(Few);
         for (var round = 0; round < 150; round++)
         {
-            var bytes = Whole.ToArray();
+            var bytes = whole.ToArray();
             var at = random.Next(bytes.Length);
             bytes[at] ^= (byte)(1 << random.Next(8));
-            var number = Whole.AsSpan(0, at).Count((byte)'\n') + 1;
+            var number = whole.AsSpan(0, at).Count((byte)'\n') + 1;
             var record = Record.Of(RecordBytes.Lines(bytes));
             Assert.All(record.Damaged, damaged => Assert.InRange(damaged, number, number + 1));
-            var isAnswer = LineShape.Of(Whole.Lines()[number - 1]).Kind != LineKind.In;
-            var difference = Rehearing.Of(new Session(Recorded.Setting(Whole)), record).Select(heard => heard.Difference).FirstOrDefault(one => one is not null);
+            var isAnswer = LineShape.Of(whole.Lines()[number - 1]).Kind != LineKind.In;
+            var difference = Rehearing.Of(new Session(setting), record).Select(heard => heard.Difference).FirstOrDefault(one => one is not null);
             Assert.True(!isAnswer || difference is not null || record.Damaged.Count > 0, $"a bit of byte {at}, line {number}, went unseen");
             found += difference is not null || record.Damaged.Count > 0 ? 1 : 0;
         }

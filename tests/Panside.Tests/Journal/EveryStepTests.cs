@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using System.Globalization;
 using Panside.Guide.Lines;
 using Panside.Journal;
@@ -13,11 +12,12 @@ public class EveryStepTests
     public void O12_killed_at_every_step_the_same_step_comes_back_and_what_was_skipped_stays_listed()
     {
         using var scratch = new Scratch();
-        var setting = SessionDoor.BuiltIn();
-        using var session = RecordedSession.New(setting, _ => JournalFile.Open(scratch["boil.jsonl"]));
+        var setting = SessionDoor.BuiltIn().With(64); // what is recorded and heard again hangs on none of their numbers
+        IDisk? disk = null;
+        using var session = RecordedSession.New(setting, _ => JournalFile.Open(scratch["boil.jsonl"], real => disk = real));
         var at = Evening.Clock().GetUtcNow();
         session.Hear(new Tick(Moment.Of(at)));
-        var tried = new HashSet<string>();
+        var (seen, tried) = (new HashSet<string>(), 0);
         var skipped = 0;
 
         // A beginner's boil with a dry pan in it, two things skipped and one put off.
@@ -37,18 +37,21 @@ public class EveryStepTests
                 session.Hear(new Text(Moment.Of(at), line));
             }
 
-            if (session.State.IsOver || !tried.Add($"{session.State.Step} {session.State.Open?.Step}"))
+            // To hear a boil again takes its time: every third step, unless all are asked for.
+            if (session.State.IsOver || !seen.Add($"{session.State.Step} {session.State.Open?.Step}") || (!Thorough.IsAsked && seen.Count % 3 != 0))
             {
                 continue;
             }
 
-            // What is on disk now is what is left of a program that is killed here.
-            using (var copy = Process.Start("cp", [scratch["boil.jsonl"], scratch["killed.jsonl"]]))
-            {
-                copy.WaitForExit();
-            }
+            tried++;
 
-            using var again = RecordedSession.On(setting, JournalFile.Open(scratch["killed.jsonl"]));
+            // What is on disk now is what is left of a program that is killed here. Only who holds the record may read it.
+            var killed = scratch[$"killed-{tried}.jsonl"];
+            var left = new byte[disk!.Length];
+            Assert.Equal(left.Length, disk.Read(0, left));
+            File.WriteAllBytes(killed, left);
+
+            using var again = RecordedSession.On(setting, JournalFile.Open(killed));
             var told = again.Hear(new Tick(Moment.Of(at.AddSeconds(1))));
             Assert.Equal(session.State.Step, again.State.Step);
             Assert.Equal(session.State.Done, again.State.Done);
@@ -62,7 +65,8 @@ public class EveryStepTests
         }
 
         Assert.True(session.State.IsOver);
-        Assert.InRange(tried.Select(pair => pair.Split(' ')[0]).Distinct().Count(), 30, 70);
+        Assert.InRange(seen.Select(pair => pair.Split(' ')[0]).Distinct().Count(), 30, 70);
+        Assert.Equal(Thorough.IsAsked ? seen.Count : seen.Count / 3, tried);
         Assert.InRange(skipped, 2, 20);
     }
 }

@@ -34,7 +34,7 @@ internal sealed class FailingDisk(IDisk disk, int at, Failing failing, Func<int,
 
     public long Length => disk.Length;
 
-    public byte[] ReadAll() => disk.ReadAll();
+    public int Read(long at, Span<byte> to) => disk.Read(at, to);
 
     public void Write(ReadOnlySpan<byte> bytes)
     {
@@ -72,6 +72,8 @@ internal sealed class FailingDisk(IDisk disk, int at, Failing failing, Func<int,
 
         disk.CutTo(length);
     }
+
+    public void Discard() => disk.Discard();
 
     public void Dispose() => disk.Dispose();
 

@@ -57,7 +57,7 @@ public class FailingDiskTests
         Assert.Equal(2 * StartUp.Length, disk!.Operations);
     }
 
-    private static Guide.Sessions.Setting Setting()
+    private static Guide.Knowledge.Setting Setting()
     {
         using var scratch = new Scratch();
         return Opening.SettingOf(new GuidedArguments(null, null, "beginner", null, scratch.Folder), practice: false);

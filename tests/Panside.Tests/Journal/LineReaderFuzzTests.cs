@@ -47,6 +47,6 @@ public class LineReaderFuzzTests
     public void R8_deep_and_long_lines_are_refused_at_once()
     {
         Assert.IsType<Unreadable>(LineReader.Read(new string('[', 60_000)));
-        Assert.Contains("65536 are the most", Assert.IsType<Unreadable>(LineReader.Read(new string(' ', 10 << 20))).Why, StringComparison.Ordinal);
+        Assert.Contains("65536 characters are the most", Assert.IsType<Unreadable>(LineReader.Read(new string(' ', 10 << 20))).Why, StringComparison.Ordinal);
     }
 }

@@ -1,5 +1,7 @@
+using System.Collections.Concurrent;
 using System.Text;
 using Panside.Commands;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Sessions;
 using Panside.Journal;
 using Panside.Tests.Stream;
@@ -10,15 +12,23 @@ namespace Panside.Tests.Records;
 /// <summary>The record of an invented boil, as bytes to damage, and a session that is brought through one again.</summary>
 internal static class Recorded
 {
-    /// <summary>The first lines in of the whole boil, with a note in letters of several bytes.</summary>
-    public static byte[] Boil(int linesIn = 20)
+    private static readonly ConcurrentDictionary<(int LinesIn, int? Members), Lazy<byte[]>> Boils = new();
+
+    /// <summary>The first lines in of the whole boil, with a note in letters of several bytes; said once for all tests.</summary>
+    /// <param name="linesIn">How many.</param>
+    /// <param name="members">So many possible rigs, where the record is heard again with as few; null for as many as the program has.</param>
+    public static byte[] Boil(int linesIn = 20, int? members = null) =>
+        [.. Boils.GetOrAdd((linesIn, members), _ => new(() => Said(linesIn, members))).Value];
+
+    private static byte[] Said(int linesIn, int? members)
     {
         using var scratch = new Scratch();
-        StreamRun.Of([.. WholeBoil.Lines.Take(1), StreamRun.At(0, "\"text\":\"note sève trouble, ½ 🍁\""), .. WholeBoil.Lines.Skip(1).Take(linesIn)], scratch["boil.jsonl"]);
+        string[] lines = [.. WholeBoil.Lines.Take(1), StreamRun.At(0, "\"text\":\"note sève trouble, ½ 🍁\""), .. WholeBoil.Lines.Skip(1).Take(linesIn)];
+        _ = members is { } few ? StreamRun.Of(lines, scratch["boil.jsonl"], few) : StreamRun.Of(lines, scratch["boil.jsonl"]);
         return File.ReadAllBytes(scratch["boil.jsonl"]);
     }
 
-    public static PastSession Past(byte[] bytes) => new("boil.jsonl", Record.Of(RecordBytes.Lines(bytes)), Setting(bytes));
+    public static PastSession Past(byte[] bytes) => new("boil.jsonl", () => RecordBytes.Lines(bytes), Setting(bytes));
 
     public static Setting Setting(byte[] bytes) => Opening.SettingOf("boil.jsonl", Record.Of(RecordBytes.Lines(bytes)), null);
 

@@ -27,8 +27,8 @@ public class WriterTests
         using var session = Opening.Open(new(null, null, "beginner", scratch["boil.jsonl"], scratch.Folder));
         StreamRun.Of(WholeBoil.Lines.Take(3), scratch["boil.jsonl"]);
         var before = File.ReadAllText(scratch["boil.jsonl"]);
-        var fault = Assert.Throws<UnusableException>(() => session.Hear(LineReader.Read(WholeBoil.Lines[0])));
-        Assert.Contains("has begun this record meanwhile", fault.Message, StringComparison.Ordinal);
+        session.Hear(LineReader.Read(WholeBoil.Lines[0]));
+        Assert.Equal($"{scratch["boil.jsonl"]} is another session's record. This one is kept in {scratch["boil-2.jsonl"]}.", session.Trouble);
         Assert.Equal(before, File.ReadAllText(scratch["boil.jsonl"]));
     }
 
@@ -92,15 +92,15 @@ public class WriterTests
     }
 
     [Fact]
-    public void R5_a_record_in_a_folder_that_cannot_be_keeps_the_guidance_in_memory()
+    public void R5_a_record_in_a_folder_that_cannot_be_keeps_the_record_elsewhere()
     {
         using var scratch = new Scratch();
         File.WriteAllText(scratch["file"], "");
-        MustGoOnInMemory(Path.Combine(scratch["file"], "boil.jsonl"));
+        MustGoOnElsewhere(Path.Combine(scratch["file"], "boil.jsonl"));
     }
 
     [Fact]
-    public void R5_a_record_in_a_read_only_folder_keeps_the_guidance_in_memory()
+    public void R5_a_record_in_a_read_only_folder_keeps_the_record_elsewhere()
     {
         Assert.SkipWhen(Environment.IsPrivilegedProcess || OperatingSystem.IsWindows(), "This user may write everywhere.");
         using var scratch = new Scratch();
@@ -110,17 +110,18 @@ public class WriterTests
             File.SetUnixFileMode(scratch["shut"], UnixFileMode.UserRead | UnixFileMode.UserExecute);
         }
 
-        MustGoOnInMemory(Path.Combine(scratch["shut"], "boil.jsonl"));
+        MustGoOnElsewhere(Path.Combine(scratch["shut"], "boil.jsonl"));
     }
 
-    private static void MustGoOnInMemory(string journal)
+    private static void MustGoOnElsewhere(string journal)
     {
         using var scratch = new Scratch();
         using var session = Opening.Open(new(null, null, "beginner", journal, scratch.Folder));
         var answers = WholeBoil.Lines.Take(4).Select(line => session.Hear(LineReader.Read(line), line)).ToList();
         Assert.All(answers, Assert.NotEmpty);
         Assert.StartsWith("The record cannot be written", session.Trouble, StringComparison.Ordinal);
-        Assert.Null(session.Path);
+        Assert.Equal(scratch["sessions/boil-2.jsonl"], session.Path);
+        Assert.Contains($"All of it is kept in {session.Path}", session.Trouble, StringComparison.Ordinal);
     }
 
     private static Process Start(string file, params string[] arguments)

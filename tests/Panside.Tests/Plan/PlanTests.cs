@@ -7,7 +7,6 @@ using Panside.Tests.Reckon;
 namespace Panside.Tests.Plans;
 
 /// <summary>A boil before it is lit: figures that hang together, and what is not believed.</summary>
-[Collection(ConsoleAlone.Name)]
 public sealed partial class PlanTests : IDisposable
 {
     private readonly Scratch _scratch = new();

@@ -5,6 +5,7 @@ using Panside.Guide.Lines;
 using Panside.Guide.Words;
 using Panside.Journal;
 using Panside.Practice;
+using Panside.Practice.Simulation;
 
 namespace Panside.Tests.Practice;
 

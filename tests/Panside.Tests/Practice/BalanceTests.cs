@@ -1,6 +1,7 @@
-using Panside.Practice;
 using Panside.Practice.Mishaps;
 using Panside.Practice.Physics;
+using Panside.Practice.Scenarios;
+using Panside.Practice.Simulation;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Tests.Practice;
@@ -92,6 +93,8 @@ public class BalanceTests
             rig.PourBack();
             rig.CoolPan(Volume.FromLiters(3));
             rig.RefillWithWater(Volume.FromLiters(2));
+            rig.FillPan(Volume.FromLiters(2), isWater: true);
+            rig.FillPan(Volume.FromLiters(2), isWater: false);
         }
 
         rig.Flood();

@@ -7,7 +7,6 @@ using Panside.Tests.Reckon;
 namespace Panside.Tests.Practice;
 
 /// <summary>What is told when a session is over.</summary>
-[Collection(ConsoleAlone.Name)]
 public class DebriefTests
 {
     private static readonly string[] Rows = ["Planned", "Happened", "Why", "Next time", "Score"];

@@ -5,7 +5,6 @@ using Panside.Tests.Reckon;
 namespace Panside.Tests.Practice;
 
 /// <summary>Many boils without a person, as a table and as one JSON object.</summary>
-[Collection(ConsoleAlone.Name)]
 public class ManyBoilsTests
 {
     private static readonly string[] Counts = ["boils", "scorched", "near-misses", "clear-too-early", "not-ended"];

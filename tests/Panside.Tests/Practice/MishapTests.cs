@@ -1,16 +1,14 @@
-using Panside.Commands;
-using Panside.Guide.Sessions;
-using Panside.Practice;
 using Panside.Practice.Mishaps;
 using Panside.Practice.Physics;
 using Panside.Practice.Scenarios;
+using Panside.Practice.Simulation;
 using Panside.Reckoning.Quantities;
+using Panside.Workshop.Trials;
 
 namespace Panside.Tests.Practice;
 
 public class MishapTests
 {
-    private const double BareMeters = 0.012;
     private const string Forced = "two-by-four-forced.yaml";
 
     public static TheoryData<string> Kinds { get; } = [.. ScenarioFile.Faults.Select(fault => fault.Name)];
@@ -26,48 +24,45 @@ public class MishapTests
             with.Truth != without.Truth || with.Kit != without.Kit || with.Temper != without.Temper || with.WaterLeft != without.WaterLeft);
     }
 
-    /// <summary>The advice followed: whatever goes wrong, no pan burns or runs dry, and what is promised at leaving comes true.</summary>
+    /// <summary>
+    /// The advice followed: whatever goes wrong, no pan burns or runs dry, and what is promised at leaving comes true. Here with the faults that
+    /// come closest to it; <c>panside-workshop trials</c>, which <c>.ci/run</c> runs, tries all.
+    /// </summary>
     [Theory]
-    [MemberData(nameof(Kinds))]
-    public void F5_S1_with_the_advice_followed_no_fault_burns_or_empties_a_pan(string kind)
-    {
-        var boil = Boil(kind);
-        Assert.Contains(boil.Rig.Begun, one => one.Name == kind);
-        Assert.False(boil.Outcome.IsScorched);
-        Assert.True(boil.Outcome.IsPromiseKept);
-        Assert.False(boil.Outcome.IsClearTooEarly);
-        Assert.True(boil.Outcome.LeastDepth.Meters > BareMeters, $"{boil.Outcome.LeastDepth.Meters}");
-    }
+    [InlineData("float-stuck-shut")]
+    [InlineData("valve-half-shut")]
+    [InlineData("feed-freezing")]
+    [InlineData("tank-leak")]
+    [InlineData("tank-emptied")]
+    [InlineData("foam-sudden")]
+    [InlineData("pan-scaled")]
+    [InlineData("coals-heaped")]
+    [InlineData("operator-leaves")]
+    [InlineData("operator-skips")]
+    [InlineData("laptop-off")]
+    public void F5_S1_with_the_advice_followed_no_fault_burns_or_empties_a_pan(string kind) =>
+        Assert.Null(FaultTrials.Followed(kind, FaultTrials.SeedFollowed).Fault());
 
-    /// <summary>What empties a pan is told ten minutes before the floor shows; several rigs with the float that hangs, which nothing but the ruler shows.</summary>
-    [Theory]
-    [InlineData("float-stuck-shut", 1)]
-    [InlineData("float-stuck-shut", 4)]
-    [InlineData("float-stuck-shut", 5)]
-    [InlineData("float-stuck-shut", 7)]
-    [InlineData("float-stuck-shut", 9)]
-    [InlineData("float-stuck-shut", 10)]
-    [InlineData("float-stuck-shut", 11)]
-    [InlineData("float-stuck-shut", 12)]
-    [InlineData("valve-half-shut", 7)]
-    [InlineData("feed-freezing", 7)]
-    [InlineData("tank-emptied", 7)]
-    [InlineData("tank-leak", 7)]
-    public void F5_what_empties_the_pan_is_answered_ten_minutes_before_the_floor_shows(string kind, long seed)
-    {
-        var ahead = Ahead(kind, seed);
-        Assert.True(ahead.IsAlarmed);
-        Assert.True(ahead.SecondsToBare >= AlarmAhead.Asked);
-    }
+    public static TheoryData<string, long> Emptying { get; } = [.. FaultTrials.Emptying];
 
-    /// <summary>Whatever else goes wrong: the alarm that comes first, of the fault or of the last charge, leaves ten minutes.</summary>
+    /// <summary>What empties a pan is told ten minutes before the floor shows.</summary>
     [Theory]
-    [MemberData(nameof(Kinds))]
+    [MemberData(nameof(Emptying))]
+    public void F5_what_empties_the_pan_is_answered_ten_minutes_before_the_floor_shows(string kind, long seed) =>
+        Assert.Null(FaultTrials.Alarmed(kind, seed).Fault());
+
+    /// <summary>Whatever else goes wrong: the alarm that comes first, of the fault or of the last charge, leaves ten minutes. The others are trials too.</summary>
+    [Theory]
+    [InlineData("float-stuck-open")]
+    [InlineData("draw-off-drips")]
+    [InlineData("foam-strong")]
+    [InlineData("ruler-high")]
+    [InlineData("pan-tilted")]
+    [InlineData("operator-skips")]
+    [InlineData("laptop-off")]
+    [InlineData("water-spilled")]
     public void F5_no_fault_shows_the_floor_within_ten_minutes_of_the_first_alarm_or_without_one(string kind) =>
-        Assert.True(Ahead(kind, 3).SecondsToBare >= AlarmAhead.Asked);
-
-    private static AlarmAhead Ahead(string kind, long seed) =>
-        AlarmAhead.Of(new(Library.Flow(null), PracticeBoil.RigOf(Forced), Guidance.Beginner, "panside", practice: true), With(kind), seed);
+        Assert.Null(FaultTrials.Ahead(kind, FaultTrials.SeedAhead).Fault());
 
     /// <summary>
     /// Three charges at once once burned a scaled pan of an inch and a half, as no fire should, since each burned as if it had the air to
@@ -132,10 +127,6 @@ public class MishapTests
         Assert.Equal(Of(1), Of(1));
         Assert.True(Enumerable.Range(1, 8).Select(seed => Of(seed)).Distinct().Count() > 4);
     }
-
-    private static PracticeBoil Boil(string kind, long seed = 7) => new(Forced, "beginner", With(kind), seed);
-
-    private static Scenario With(string kind) => Scenario.LastHour with { TankLiters = 75, Mishaps = [new(kind, Awaits.Boiling, 5, 5)] };
 
     private static PracticeRig Fired(string? kind)
     {

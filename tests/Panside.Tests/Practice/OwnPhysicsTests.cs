@@ -1,6 +1,6 @@
 using System.Reflection.Metadata;
 using System.Reflection.PortableExecutable;
-using Panside.Practice;
+using Panside.Practice.Simulation;
 
 namespace Panside.Tests.Practice;
 

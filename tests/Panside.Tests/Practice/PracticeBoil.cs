@@ -1,10 +1,13 @@
-using Panside.Commands;
+using System.Collections.Concurrent;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Rigs;
 using Panside.Guide.Sessions;
 using Panside.Journal;
 using Panside.Practice;
 using Panside.Practice.Operator;
+using Panside.Practice.Scenarios;
+using Panside.Practice.Simulation;
 
 namespace Panside.Tests.Practice;
 
@@ -12,6 +15,8 @@ namespace Panside.Tests.Practice;
 internal sealed class PracticeBoil : IDoor
 {
     private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
+
+    private static readonly ConcurrentDictionary<(string, string, string, long), Lazy<PracticeBoil>> Shared = new();
 
     private readonly Session _session;
 
@@ -31,6 +36,10 @@ internal sealed class PracticeBoil : IDoor
             },
         }.Run();
     }
+
+    /// <summary>The boil that other tests look at too; whoever changes its rig makes one of its own.</summary>
+    public static PracticeBoil Of(string rigFile, string guidance, Scenario scenario, long seed) =>
+        Shared.GetOrAdd((rigFile, guidance, scenario.Name, seed), _ => new(() => new(rigFile, guidance, scenario, seed))).Value;
 
     public PracticeRig Rig { get; }
 

@@ -3,23 +3,24 @@ using Panside.Tests.Reckon;
 
 namespace Panside.Tests.Practice;
 
-[Collection(ConsoleAlone.Name)]
 public class PracticeCommandTests
 {
     [Theory]
-    [InlineData("--judge", "--mistype")]
-    [InlineData("--judge", "--picture")]
-    public void Two_runs_at_once_are_refused(string one, string other)
+    [InlineData("--judge")]
+    [InlineData("--judge-learned")]
+    [InlineData("--mistype")]
+    [InlineData("--picture")]
+    [InlineData("--habit")]
+    public void What_is_the_workshops_is_no_option_of_an_operator(string option)
     {
-        var run = Captured.Run("practice", one, "1", other, "1");
-        Assert.Equal(ExitStatus.Unusable, run.Status);
-        Assert.Contains($"{one} and {other}", run.Errors, StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.Unusable, Captured.Run("practice", option, "1").Status);
+        Assert.DoesNotContain(option, Captured.Run("practice", "--help").Out, StringComparison.Ordinal);
     }
 
     [Theory]
     [InlineData("--unattended", "--refresher")]
     [InlineData("--unattended", "--paused")]
-    [InlineData("--judge=1", "--at=2031-03-08 16:00")]
+    [InlineData("--unattended", "--at=2031-03-08 16:00")]
     [InlineData("--unattended", "--say=true")]
     public void What_is_for_a_person_is_refused_where_there_is_none(string run, string own)
     {

@@ -1,7 +1,8 @@
 using Panside.Commands;
 using Panside.Faces;
 using Panside.Guide.Lines;
-using Panside.Practice;
+using Panside.Practice.Scenarios;
+using Panside.Practice.Simulation;
 
 namespace Panside.Tests.Practice;
 

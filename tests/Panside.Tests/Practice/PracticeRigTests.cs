@@ -1,6 +1,8 @@
 using Panside.Guide.Lines;
-using Panside.Practice;
+using Panside.Practice.Chance;
 using Panside.Practice.Physics;
+using Panside.Practice.Scenarios;
+using Panside.Practice.Simulation;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Tests.Practice;

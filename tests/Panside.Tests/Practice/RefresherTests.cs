@@ -1,12 +1,10 @@
 using Panside.Commands;
 using Panside.Guide.Lines;
-using Panside.Practice;
 using Panside.Tests.Reckon;
 
 namespace Panside.Tests.Practice;
 
 /// <summary>The short practice before a season.</summary>
-[Collection(ConsoleAlone.Name)]
 public class RefresherTests
 {
     private static readonly DateTimeOffset Spring = new(2032, 3, 1, 12, 0, 0, TimeSpan.Zero);

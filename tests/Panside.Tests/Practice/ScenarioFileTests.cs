@@ -1,12 +1,10 @@
 using Panside.Commands;
 using Panside.Guide.Yaml;
-using Panside.Practice;
 using Panside.Practice.Scenarios;
 using Panside.Tests.Reckon;
 
 namespace Panside.Tests.Practice;
 
-[Collection(ConsoleAlone.Name)]
 public class ScenarioFileTests
 {
     private const string Good = "scenario: one\nsummary: two\nstart:\n  tank: 20 gal\n";

@@ -1,7 +1,8 @@
 using Panside.Commands;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Sessions;
-using Panside.Practice;
+using Panside.Practice.Scenarios;
 
 namespace Panside.Tests.Practice;
 
@@ -13,7 +14,7 @@ public class SpeakingRulesTests
     [InlineData("two-by-four-natural.yaml", "practised", 30)]
     public void O2_a_boil_in_which_nothing_goes_wrong_has_an_alarm_an_hour_at_the_most(string rig, string guidance, long seed)
     {
-        var boil = new PracticeBoil(rig, guidance, Scenario.ColdStart, seed);
+        var boil = PracticeBoil.Of(rig, guidance, Scenario.ColdStart, seed);
         Assert.True(boil.Outcome.IsGood);
         Assert.InRange(boil.Outcome.Seconds, 3600, 24 * 3600);
         Assert.True(boil.Outcome.Alarms <= boil.Outcome.Seconds / 3600.0, $"{boil.Outcome.Alarms} alarms in {boil.Outcome.Seconds / 3600.0:0.0} h");
@@ -30,14 +31,14 @@ public class SpeakingRulesTests
     [InlineData("valve-half-shut", 20)]
     public void O3_a_fault_brings_three_alarms_in_ten_minutes_at_the_most(string scenario, long seed)
     {
-        var boil = new PracticeBoil("two-by-four-forced.yaml", "beginner", ScenarioLibrary.Of(scenario), seed);
+        var boil = PracticeBoil.Of("two-by-four-forced.yaml", "beginner", ScenarioLibrary.Of(scenario), seed);
         Assert.InRange(boil.Outcome.AlarmPeak, 1, 3);
     }
 
     [Fact]
     public void O13_what_is_done_is_done_by_a_line_of_the_person_and_no_forecast_ticks_it()
     {
-        var boil = new PracticeBoil("two-by-four-forced.yaml", "beginner", Scenario.ColdStart, 1);
+        var boil = PracticeBoil.Of("two-by-four-forced.yaml", "beginner", Scenario.ColdStart, 1);
         var setting = Screen.Support.SessionDoor.BuiltIn(practice: true);
         var session = new Session(setting);
         var ticked = 0;

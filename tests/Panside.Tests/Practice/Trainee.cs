@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
 using Panside.Guide.Lines;
-using Panside.Practice;
+using Panside.Practice.Simulation;
 
 namespace Panside.Tests.Practice;
 
@@ -45,7 +45,7 @@ internal sealed partial class Trainee(AtTheRig practice)
         : null;
 
     private string? Answer() => practice.Conversation.State.Open is not { } open ? null
-        : ReadingName.FromCode(open.Ask) is { } reading ? Read(reading)
+        : KnownReadings.BuiltIn.Find(open.Ask) is { } reading ? Read(reading)
         : ObservationName.FromCode(open.Ask) is { } name ? Sights.Of(practice.Rig, name)
         : practice.Conversation.State.Step == "season-last" ? "no"
         : "yes";

@@ -6,7 +6,9 @@ namespace Panside.Tests.Practice;
 /// <summary>The tutorial shows what the program shows; <c>demo-sessions/tutorial</c> makes it.</summary>
 public partial class TutorialTests
 {
-    private static readonly string Page = RepositoryFiles.Read("docs", "tutorial.md").ReplaceLineEndings("\n");
+    /// <summary>Its three pages, one after the other.</summary>
+    private static readonly string Page = string.Concat(
+        new[] { "tutorial.md", "tutorial-flood.md", "tutorial-leave.md" }.Select(page => RepositoryFiles.Read("docs", page).ReplaceLineEndings("\n")));
 
     private static IReadOnlyList<string[]> Screens { get; } =
         [.. Block().Matches(Page).Select(match => match.Groups[1].Value.TrimEnd('\n').Split('\n'))];

@@ -1,5 +1,7 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
-using Panside.Practice;
+using Panside.Practice.Scenarios;
+using Panside.Workshop.Trials;
 
 namespace Panside.Tests.Practice;
 
@@ -8,43 +10,14 @@ public class UnattendedTests
     private const string Forced = "two-by-four-forced.yaml";
     private const string Natural = "two-by-four-natural.yaml";
 
-    public static TheoryData<string, string, string, long> Boils
-    {
-        get
-        {
-            var boils = new TheoryData<string, string, string, long>();
-            foreach (var rig in new[] { Forced, Natural })
-            {
-                foreach (var guidance in new[] { "beginner", "practised" })
-                {
-                    boils.Add(rig, guidance, "cold-start", 1);
-                    boils.Add(rig, guidance, "cold-start", 30);
-                    boils.Add(rig, guidance, "raw-sap", 3);
-                    boils.Add(rig, guidance, "last-hour", 4);
-                }
-            }
-
-            return boils;
-        }
-    }
-
+    /// <summary>Here each rig with each guidance once; <c>panside-workshop trials</c>, which <c>.ci/run</c> runs, tries all beginnings with all four.</summary>
     [Theory]
-    [MemberData(nameof(Boils))]
-    public void Who_follows_the_advice_ends_safe_with_an_unharmed_pan_and_adds_no_wood_after_it_is_held(string rig, string guidance, string scenario, long seed)
-    {
-        var boil = new PracticeBoil(rig, guidance, Scenario.Named(scenario)!, seed);
-        Assert.True(boil.Outcome.IsGood, $"{boil.Outcome} at step {boil.State.Step}");
-        Assert.True(boil.State.IsOver);
-        Assert.InRange(boil.Outcome.Lines, 30, 600);
-        Assert.True(boil.Outcome.LeastDepth >= PracticeBoil.RigOf(rig).LeastDepth);
-
-        var held = boil.Said.FindIndex(one => one.Answers.Any(
-            answer => answer is AdviceLine { Advice: { Action: "hold-wood", Urgency: "now" or "danger" } }));
-        Assert.True(held >= 0);
-        var charges = boil.Said.Select(IsCharge).ToList();
-        Assert.DoesNotContain(true, charges.Skip(held + 2));
-        Assert.Equal(0, boil.Outcome.WoodAfterHold);
-    }
+    [InlineData(Forced, "beginner", "cold-start", 30)]
+    [InlineData(Forced, "practised", "raw-sap", 3)]
+    [InlineData(Natural, "beginner", "last-hour", 4)]
+    [InlineData(Natural, "practised", "cold-start", 1)]
+    public void Who_follows_the_advice_ends_safe_with_an_unharmed_pan_and_adds_no_wood_after_it_is_held(string rig, string guidance, string scenario, long seed) =>
+        Assert.Null(BoilTrials.Followed(rig, guidance == "beginner" ? Guidance.Beginner : Guidance.Practised, scenario, seed).Fault());
 
     /// <summary>A question that came between once kept the operator from telling a charge, and a second one burned the pan (seed 1244).</summary>
     [Fact]
@@ -69,14 +42,14 @@ public class UnattendedTests
     [Fact]
     public void Seeds_make_rigs_that_boil_and_cool_differently()
     {
-        var boils = Enumerable.Range(1, 6).Select(seed => new PracticeBoil(Natural, "beginner", Scenario.LastHour, seed).Outcome).ToList();
-        Assert.Equal(6, boils.Select(outcome => outcome.BoiledAwayAfterHold.Liters).Distinct().Count());
+        var boils = Enumerable.Range(1, 3).Select(seed => new PracticeBoil(Natural, "beginner", Scenario.LastHour, seed).Outcome).ToList();
+        Assert.Equal(3, boils.Select(outcome => outcome.BoiledAwayAfterHold.Liters).Distinct().Count());
     }
 
     [Fact]
     public void An_operator_who_only_types_is_understood_too()
     {
-        var boil = new PracticeBoil(Natural, "beginner", Scenario.ColdStart, 1);
+        var boil = PracticeBoil.Of(Natural, "beginner", Scenario.ColdStart, 1);
         Assert.Contains(boil.Said, one => one.Line is Text && one.Answers.OfType<HeardLine>().Any(heard => heard.As is Reading));
         Assert.Contains(boil.Said, one => one.Line is Reading);
         Assert.Contains(boil.Said, one => one.Line is Observed);

@@ -3,7 +3,6 @@ using Panside.Commands;
 namespace Panside.Tests.Reckon;
 
 /// <summary>A value that is not believed: the value, the range and the likely slip, in a sentence.</summary>
-[Collection(ConsoleAlone.Name)]
 public class BadInputTests
 {
     [Theory]

@@ -3,7 +3,6 @@ using Panside.Reckon;
 
 namespace Panside.Tests.Reckon;
 
-[Collection(ConsoleAlone.Name)]
 public class ExampleTests
 {
     public static TheoryData<string> Commands => [.. Examples.All.Select(example => example.Command)];
@@ -30,6 +29,6 @@ public class ExampleTests
         });
 
     [Fact]
-    public void No_code_block_of_the_page_goes_unrun() =>
+    public void No_code_block_of_the_pages_goes_unrun() =>
         Assert.Equal(Examples.Page.Split("```").Length / 2, Examples.All.Count);
 }

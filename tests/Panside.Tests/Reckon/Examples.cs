@@ -4,10 +4,12 @@ using System.Text.RegularExpressions;
 
 namespace Panside.Tests.Reckon;
 
-/// <summary>The examples of docs/reckon.md: a command, and what it prints.</summary>
+/// <summary>The examples of docs/reckon.md and of the pages that it names: a command, and what it prints.</summary>
 internal static partial class Examples
 {
-    public static string Page { get; } = File.ReadAllText(Path.Combine(Root(), "docs", "reckon.md"));
+    /// <summary>All these pages, one after the other.</summary>
+    public static string Page { get; } = string.Concat(
+        Directory.EnumerateFiles(Path.Combine(Root(), "docs"), "reckon*.md").Order(StringComparer.Ordinal).Select(File.ReadAllText));
 
     public static IReadOnlyList<(string Command, string Prints)> All { get; } =
         [.. Block().Matches(Page).Select(match => (match.Groups["command"].Value, match.Groups["prints"].Value))];

@@ -4,7 +4,6 @@ using Panside.Reckon;
 namespace Panside.Tests.Reckon;
 
 /// <summary>The object that programs get.</summary>
-[Collection(ConsoleAlone.Name)]
 public class JsonTests
 {
     public static TheoryData<string> Names => [.. Calculations.All.Select(calculation => calculation.Name)];

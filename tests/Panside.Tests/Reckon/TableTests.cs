@@ -5,7 +5,6 @@ using Panside.Reckon;
 namespace Panside.Tests.Reckon;
 
 /// <summary>What holds for every row of the table of calculations.</summary>
-[Collection(ConsoleAlone.Name)]
 public partial class TableTests
 {
     public static TheoryData<string> Names => [.. Calculations.All.Select(calculation => calculation.Name)];

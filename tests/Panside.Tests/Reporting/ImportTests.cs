@@ -6,7 +6,6 @@ using Panside.Tests.Records;
 
 namespace Panside.Tests.Reporting;
 
-[Collection(ConsoleAlone.Name)]
 public class ImportTests
 {
     private const string Head = "at,what,name,value,unit\n";

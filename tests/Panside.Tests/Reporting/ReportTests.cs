@@ -6,7 +6,6 @@ using Panside.Tests.Stream;
 
 namespace Panside.Tests.Reporting;
 
-[Collection(ConsoleAlone.Name)]
 public class ReportTests
 {
     [Theory]
@@ -40,7 +39,7 @@ public class ReportTests
     public void A_practised_boil_says_so_in_its_title()
     {
         var story = Story.Said(StreamRun.Tick(0));
-        var setting = new Guide.Sessions.Setting(story.Setting.Flow, story.Setting.Rig, Guide.Sessions.Guidance.Beginner, "test", practice: true);
+        var setting = new Guide.Knowledge.Setting(story.Setting.Flow, story.Setting.Rig, Guide.Knowledge.Guidance.Beginner, "test", practice: true);
         Assert.StartsWith("PRACTICE", BoilReport.Of(story with { Setting = setting }).Title, StringComparison.Ordinal);
     }
 

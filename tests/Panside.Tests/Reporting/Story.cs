@@ -13,8 +13,8 @@ internal static class Story
 
     public static BoilStory Of(string path)
     {
-        var record = Record.Of(JournalFile.Read(path));
-        return StoryTeller.Of(Opening.SettingOf(path, record, null), record)!;
+        var lines = JournalFile.Read(path);
+        return StoryTeller.Of(Opening.SettingOf(path, Record.Of(lines), null), lines)!;
     }
 
     /// <summary>The story of lines said to a new session.</summary>

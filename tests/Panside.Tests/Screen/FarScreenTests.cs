@@ -55,7 +55,7 @@ public sealed class FarScreenTests
         using var stage = Stage.At("steady-boil");
         stage.Press(Key.F6);
         stage.Press(Key.F9);
-        Assert.Contains("!!! DANGER: Pan low? Pour sap in now and type: dry.", stage.Text);
+        Assert.Contains("!!! DANGER: Pan low? Pour sap in now. Type what is wrong:", stage.Text);
         foreach (var row in LargeLetters.Rows("danger", '#'))
         {
             Assert.Contains(row.TrimEnd(), stage.Text);

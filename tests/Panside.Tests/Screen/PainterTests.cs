@@ -55,7 +55,7 @@ public sealed class PainterTests
     {
         using var stage = Stage.At("emergency", 40, 3);
         stage.Letters("dry");
-        Assert.Equal("!!! DANGER: Pan low? Pour sap in now and", stage.Text.Split('\n')[0]);
+        Assert.Equal("!!! DANGER: Pan low? Pour sap in now.", stage.Text.Split('\n')[0]);
         Assert.Equal("You: dry", stage.Text.Split('\n')[2]);
     }
 

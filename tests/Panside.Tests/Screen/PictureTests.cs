@@ -25,8 +25,11 @@ public sealed class PictureTests
         }
     }
 
-    [Fact]
-    public void The_page_on_the_screen_shows_the_programs_own_pictures() => Pictures.SamePage("screen.md", name =>
+    [Theory]
+    [InlineData("screen.md")]
+    [InlineData("screen-boil.md")]
+    [InlineData("screen-endings.md")]
+    public void The_pages_on_the_screen_show_the_programs_own_pictures(string page) => Pictures.SamePage(page, name =>
     {
         var cut = name.LastIndexOf('-');
         return name == Debrief ? Debriefed()

@@ -5,6 +5,7 @@ using Terminal.Gui.Input;
 
 namespace Panside.Tests.Screen;
 
+[Collection(Demo.LongBoil)]
 public class ReplayScreenTests
 {
     private static readonly Dictionary<string, string[]> Scenes = new()
@@ -111,7 +112,7 @@ public class ReplayScreenTests
     private static (Stage Stage, ReplayTalk Talk) Open(int width = 80, int height = 24)
     {
         var played = new Played();
-        var talk = new ReplayTalk(Demo.Boil("long-boil"), new(16, null, null, null), played.Clock);
+        var talk = new ReplayTalk(Demo.SharedLongBoil, new(16, null, null, null), played.Clock);
         talk.Start();
         return (new Stage(width, height, played, talk), talk);
     }

@@ -5,6 +5,7 @@ using Panside.Tests.Screen.Support;
 namespace Panside.Tests.Screen;
 
 /// <summary>A past boil on the screen: the long boil, whose lines stand in <c>demo-sessions/long-boil.said</c>.</summary>
+[Collection(Demo.LongBoil)]
 public class ReplayTalkTests
 {
     private readonly FakeTimeProvider _clock = new();
@@ -36,7 +37,7 @@ public class ReplayTalkTests
     [Fact]
     public void A_whole_boil_is_played_to_its_end_and_stands_still_there()
     {
-        var boil = Demo.Boil("long-boil");
+        var boil = Demo.SharedLongBoil;
         var talk = new ReplayTalk(boil, new(64, null, null, null), _clock);
         talk.Start();
         var waited = 0;
@@ -194,7 +195,7 @@ public class ReplayTalkTests
     [Fact]
     public void It_opens_at_the_time_to_stop_at_and_from_a_beginning_it_plays_until_then()
     {
-        var boil = Demo.Boil("long-boil");
+        var boil = Demo.SharedLongBoil;
         var at = new DateTimeOffset(2031, 3, 8, 17, 50, 59, TimeSpan.FromHours(-5));
         var there = new ReplayTalk(boil, new(16, null, at, null), _clock);
         there.Start();
@@ -220,7 +221,7 @@ public class ReplayTalkTests
             ["residual-evaporation: more wood went in", "minutes-to-draw: after 5 min", "minutes-to-last-charge: after 35 min"],
             Came(talk));
         talk.Say("to 18:30");
-        var boil = Demo.Boil("long-boil");
+        var boil = Demo.SharedLongBoil;
         var gone = boil.StateAt(boil.Exchanges.Count - 1).Rig.Evaporated - talk.State.Rig.Evaporated;
         Assert.InRange(gone.UsGallons, 1, 3);
         Assert.Equal([$"residual-evaporation: {gone.UsGallons:0.#} gal reckoned", "minutes-to-draw: not in the record"], Came(talk)[..2]);
@@ -229,7 +230,7 @@ public class ReplayTalkTests
     [Fact]
     public void What_a_record_without_an_end_does_not_show_is_not_known_yet()
     {
-        var whole = Demo.Boil("long-boil");
+        var whole = Demo.SharedLongBoil;
         var cut = whole.Exchanges.Index().First(one => one.Item.At.Time.TimeOfDay >= new TimeSpan(17, 41, 0)).Index;
         var talk = new ReplayTalk(Demo.Boil("long-boil", cut), new(1, null, whole.Exchanges[cut - 1].At.Time, null), _clock);
         talk.Start();
@@ -258,7 +259,7 @@ public class ReplayTalkTests
     private ReplayTalk Talk(string at, double speed)
     {
         var time = DateTimeOffset.Parse($"2031-03-08T{at}:00-05:00", System.Globalization.CultureInfo.InvariantCulture);
-        var talk = new ReplayTalk(Demo.Boil("long-boil"), new(speed, time, null, null), _clock);
+        var talk = new ReplayTalk(Demo.SharedLongBoil, new(speed, time, null, null), _clock);
         talk.Start();
         return talk;
     }

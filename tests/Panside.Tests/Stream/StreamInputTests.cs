@@ -8,6 +8,11 @@ namespace Panside.Tests.Stream;
 /// <summary>Every line in of the stream, taken and refused.</summary>
 public class StreamInputTests
 {
+    private static readonly string[] Good = [Tick(0), Text(1, "yes"), Text(2, "tank 30"), Tick(30), Text(31, "tank 26"), Text(32, "status")];
+
+    /// <summary>What is answered where nothing bad is among them.</summary>
+    private static readonly Lazy<StreamRun> GoodAlone = new(() => Of(Good));
+
     public static TheoryData<string, double, string> Readings { get; } = new()
     {
         { "tank-volume", 22.5, "gal" }, { "tank-volume", 60, "qt" }, { "tank-volume", 80, "L" }, { "tank-volume", 80000, "mL" },
@@ -62,6 +67,16 @@ public class StreamInputTests
         """{"at":"2031-03-08T17:05:00-05:00","did":"add-wood","value":7}""",
         """{"at":"2031-03-08T17:05:00-05:00","did":"add-wood","value":7,"unit":"gal"}""",
         """{"at":"2031-03-08T17:05:00-05:00","did":"add-wood","value":0,"unit":"lb"}""",
+        """{"at":"2031-03-08T17:05:00-05:00","did":"fill-pan"}""",
+        """{"at":"2031-03-08T17:05:00-05:00","did":"fill-pan","is":"sap"}""",
+        """{"at":"2031-03-08T17:05:00-05:00","did":"fill-pan","value":2,"unit":"lb","is":"sap"}""",
+        """{"at":"2031-03-08T17:05:00-05:00","did":"fill-pan","value":2,"unit":"gal","is":"syrup"}""",
+        """{"at":"2031-03-08T17:05:00-05:00","did":"fill-pan","value":2,"unit":"gal","is":true}""",
+        """{"at":"2031-03-08T17:05:00-05:00","did":"fill-pan","value":2,"unit":"gal","of":"sap"}""",
+        """{"at":"2031-03-08T17:05:00-05:00","did":"fill-pan","value":0,"unit":"gal"}""",
+        """{"at":"2031-03-08T17:05:00-05:00","did":"fill-pan","value":400,"unit":"gal"}""",
+        """{"at":"2031-03-08T17:05:00-05:00","did":"refill-tank","value":2,"unit":"gal","is":"sap"}""",
+        """{"at":"2031-03-08T17:05:00-05:00","did":"lit-fire","is":"water"}""",
         """{"at":"2031-03-08T17:05:00-05:00","answer":"maybe"}""",
         """{"at":"2031-03-08T17:05:00-05:00","answer":true}""",
         """{"at":"2031-03-08T17:05:00-05:00","text":7}""",
@@ -81,7 +96,7 @@ public class StreamInputTests
     [Fact]
     public void Every_reading_name_is_exercised() =>
         Assert.Equal(
-            ReadingName.All.Select(name => name.Code).Order(StringComparer.Ordinal),
+            KnownReadings.BuiltIn.All.Select(name => name.Code).Order(StringComparer.Ordinal),
             Readings.Select(row => row.Data.Item1).Distinct().Order(StringComparer.Ordinal));
 
     [Theory]
@@ -105,6 +120,9 @@ public class StreamInputTests
     [InlineData("\"did\":\"add-defoamer\"")]
     [InlineData("\"did\":\"cover-pan\"")]
     [InlineData("\"did\":\"refill-tank\",\"value\":5,\"unit\":\"gal\"")]
+    [InlineData("\"did\":\"fill-pan\",\"value\":2,\"unit\":\"gal\"")]
+    [InlineData("\"did\":\"fill-pan\",\"value\":2,\"unit\":\"gal\",\"is\":\"sap\"")]
+    [InlineData("\"did\":\"fill-pan\",\"value\":2,\"unit\":\"L\",\"is\":\"water\"")]
     public void Every_deed_is_taken_at_any_time(string deed)
     {
         var run = Of([Tick(0), At(1, deed)]);
@@ -158,9 +176,8 @@ public class StreamInputTests
     [MemberData(nameof(Refused))]
     public void What_cannot_be_is_refused_with_a_reason_and_changes_nothing(string bad)
     {
-        string[] good = [Tick(0), Text(1, "yes"), Text(2, "tank 30"), Tick(30), Text(31, "tank 26"), Text(32, "status")];
-        var without = Of(good);
-        var with = Of([.. good[..2], bad.Replace("17:05:00", "17:01:30", StringComparison.Ordinal), .. good[2..]]);
+        var without = GoodAlone.Value;
+        var with = Of([.. Good[..2], bad.Replace("17:05:00", "17:01:30", StringComparison.Ordinal), .. Good[2..]]);
 
         var refused = Refusal(with.Answers[2]);
         Assert.NotEmpty(refused.GetProperty("why").GetString()!);

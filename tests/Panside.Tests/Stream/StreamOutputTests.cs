@@ -70,8 +70,8 @@ public class StreamOutputTests
         foreach (var prompt in Whole.Value.All.Where(line => Is(line, "prompt")).Select(line => line.GetProperty("prompt")))
         {
             var ask = prompt.GetProperty("ask").GetString()!;
-            Assert.True(ask == "confirm" || ReadingName.FromCode(ask) is not null || ObservationName.FromCode(ask) is not null);
-            Assert.Equal(ReadingName.FromCode(ask) is not null, prompt.TryGetProperty("unit", out _));
+            Assert.True(ask == "confirm" || KnownReadings.BuiltIn.Find(ask) is not null || ObservationName.FromCode(ask) is not null);
+            Assert.Equal(KnownReadings.BuiltIn.Find(ask) is not null, prompt.TryGetProperty("unit", out _));
             Assert.NotEmpty(prompt.GetProperty("step").GetString()!);
             Assert.NotEmpty(prompt.GetProperty("text").GetString()!);
         }

@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using Panside.Commands;
 using Panside.Faces;
+using Panside.Journal;
 
 namespace Panside.Tests.Stream;
 
@@ -46,6 +47,20 @@ internal sealed class StreamRun
     {
         using var scratch = new Scratch();
         using var session = Opening.Open(new(rig, null, guidance, journal, scratch.Folder));
+        return Of(session, lines);
+    }
+
+    /// <summary>A new record of a session with few possible rigs.</summary>
+    public static StreamRun Of(IEnumerable<string> lines, string journal, int members)
+    {
+        using var scratch = new Scratch();
+        var setting = Opening.SettingOf(new GuidedArguments(null, null, "beginner", journal, scratch.Folder), practice: false).With(members);
+        using var session = RecordedSession.New(setting, _ => JournalFile.Open(journal), snapshots: false);
+        return Of(session, lines);
+    }
+
+    private static StreamRun Of(RecordedSession session, IEnumerable<string> lines)
+    {
         using var input = new MemoryStream(Encoding.UTF8.GetBytes(string.Concat(lines.Select(line => line + "\n"))));
         using var output = new MemoryStream();
         using var errors = new StringWriter();

@@ -1,6 +1,6 @@
 using Panside.Commands;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
-using Panside.Guide.Sessions;
 using Panside.Screen;
 using Panside.Tests.Screen.Support;
 

@@ -94,7 +94,7 @@ public class StoppingTests
         Assert.Equal(File.ReadAllText(scratch["before"]), File.ReadAllText(scratch["after"]));
     }
 
-    /// <summary>The second of the rule is measured in docs/screen.md; here a slow machine has its time.</summary>
+    /// <summary>The second of the rule is measured in docs/screen-measured.md; here a slow machine has its time.</summary>
     [Theory]
     [InlineData("")]
     [InlineData("trap '' HUP; ")]

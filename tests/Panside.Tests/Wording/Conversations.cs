@@ -1,9 +1,9 @@
 using System.Globalization;
 using Panside.Commands;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Rigs;
 using Panside.Guide.Sessions;
-using Panside.Practice;
 using Panside.Tests.Practice;
 using Panside.Tests.Screen.Support;
 
@@ -28,11 +28,11 @@ internal static class Conversations
         "no", "skip", "later", "tank 22 in", "depth 3 gal", "frobnicate 7", "note", "note sap is cloudy", "why", "undo", "undo", "status", "skipped",
         "help", "exit", "what if", "what if I stop now", "what if I add 5 gal", "what if I fire until eight", "yes", "depth 1 1/2", "no", "yes", "tank 3",
         "tank 30", "sap 21", "yes", "sap 2.1", "leave", "no", "yes", "later", "yes", "wood 40", "no", "lit", "lit", "@9", "rolling", "water 205", "no",
-        "water 211.5", "wood", "draw 103", "no", "draw 236", "no", "draw 213", "barometer 26.5", "no", "pressure here 30.1", "no", "drew 9 qt", "no",
+        "water 211.5", "wood", "draw 103", "no", "draw 236", "no", "draw 213", "barometer 28", "no", "pressure here 30.1", "no", "drew 9 qt", "no",
         "depth 6", "no", "depth 0.6", "depth 1 1/2", "what if I stop now", "what if I add 5 gal", "what if I add 90 gal", "what if I fire until eight",
         "what if I fire until nine in the morning", "@8", "wood", "status", "tank 20", "no", "tank 27", "leave", "no", "open", "@3", "draw 212", "@6", "open",
         "drew 1 qt", "sample 180", "hydrometer 50", "yes", "scorched", "later", "skip", "yes", "depth 1.5", "sweet", "emergency", "wood", "no", "leave",
-        "no", "foam", "low", "depth 1.5", "stack", "yes", "why", "status", "what if I fire until eight", "what if I add 5 gal", "refill", "refill 5 gal", "yes",
+        "no", "foam", "low", "depth 1.5", "stack", "yes", "why", "status", "what if I fire until eight", "what if I add 5 gal", "refill", "refill 5 gal", "yes", "poured", "poured 25 gal", "no", "poured 39 gal", "added 1 gal", "yes", "pan",
         "undo", "skipped", "@30", "still", "status", "what if I stop now", "leave", "yes", "tank 5",
     ];
 
@@ -42,7 +42,7 @@ internal static class Conversations
             .Where(file => Path.GetFileName(file) != "tutorial.said").SelectMany(Said),
         .. Scenes.SelectMany(scene => Typed(Evening.Scenes[scene], Guidance.Beginner)),
         .. Typed(Awkward, Guidance.Beginner), .. Typed(Awkward, Guidance.Practised),
-        .. Boils.SelectMany(boil => new PracticeBoil("two-by-four-forced.yaml", "beginner", ScenarioLibrary.Of(boil.Scenario), boil.Seed).Said).SelectMany(one => one.Answers),
+        .. Boils.SelectMany(boil => PracticeBoil.Of("two-by-four-forced.yaml", "beginner", ScenarioLibrary.Of(boil.Scenario), boil.Seed).Said).SelectMany(one => one.Answers),
     ]);
 
     public static IReadOnlyList<LineOut> Told => All.Value;

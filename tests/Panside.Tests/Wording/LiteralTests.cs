@@ -5,7 +5,7 @@ using System.Text.RegularExpressions;
 using Panside.Commands;
 using Panside.Guide.Sessions;
 using Panside.Guide.Wording;
-using Panside.Practice;
+using Panside.Practice.Simulation;
 using Panside.Screen;
 
 namespace Panside.Tests.Wording;

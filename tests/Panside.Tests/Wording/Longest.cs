@@ -1,7 +1,7 @@
 using Panside.Commands;
 using Panside.Guide.Advice;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Rigs;
-using Panside.Guide.Sessions;
 using Panside.Tests.Screen.Support;
 
 namespace Panside.Tests.Wording;

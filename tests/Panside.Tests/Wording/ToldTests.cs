@@ -60,7 +60,7 @@ public sealed class ToldTests
     [Fact]
     public void O8_every_prompt_shows_its_unit_its_range_and_the_last_value_with_its_age()
     {
-        var prompts = Told.OfType<PromptLine>().Select(line => line.Prompt).Where(prompt => ReadingName.FromCode(prompt.Ask) is not null).ToList();
+        var prompts = Told.OfType<PromptLine>().Select(line => line.Prompt).Where(prompt => KnownReadings.BuiltIn.Find(prompt.Ask) is not null).ToList();
         Assert.All(prompts, prompt =>
         {
             Assert.True(prompt is { Unit: not null, Low: not null, High: not null } && prompt.Low < prompt.High, prompt.Step);
@@ -102,7 +102,7 @@ public sealed class ToldTests
 
     private static HashSet<string> Emergencies => [.. FlowText.Of(Library, Longest.Of).Where(text => text.IsEmergency).Select(text => text.Id)];
 
-    private static Guide.Flows.Flow Library => Commands.Library.Flow(null);
+    private static Guide.Flows.Flow Library => Arguments.Library.Flow(null);
 
     private static IEnumerable<(string Kind, string Text)> Replies => Told.SelectMany(line => line switch
     {

@@ -296,7 +296,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
 
     private IReadOnlyList<string> OfWhole(string said)
     {
-        if (Hearing.Vocabulary.Answers.GetValueOrDefault(said) != "yes")
+        if (Hearing.Terms.Vocabulary.Answers.GetValueOrDefault(said) != "yes")
         {
             return [$"x Say yes, or what is wrong: {string.Join(", ", RigQuestions.All.Select(question => question.Name))}."];
         }
@@ -308,7 +308,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
 
     private IReadOnlyList<string> Replace(string said)
     {
-        switch (Hearing.Vocabulary.Answers.GetValueOrDefault(said))
+        switch (Hearing.Terms.Vocabulary.Answers.GetValueOrDefault(said))
         {
             case "yes":
                 End = RigMade.Written;

@@ -1,8 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Panside.Guide.Hearing;
+using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Measures;
-using Panside.Guide.Words;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Rigs.Making;
@@ -208,6 +207,6 @@ internal static partial class RigQuestions
     [GeneratedRegex(@"\s*channels?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex ChannelsWord();
 
-    [GeneratedRegex(@"^(?<number>\d{1,4})\s*(?:full |fire|(?<thin>thin |half ))?(?:bricks?|(?<thin>splits?))$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?<number>[0-9]{1,4})\s*(?:full |fire|(?<thin>thin |half ))?(?:bricks?|(?<thin>splits?))$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Bricks();
 }

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Panside.Guide.Measures;
-using Panside.Guide.Words;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Rigs.Making;

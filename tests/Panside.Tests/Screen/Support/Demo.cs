@@ -9,14 +9,22 @@ namespace Panside.Tests.Screen.Support;
 /// <summary>A demo session, or the first part of it, as a past boil.</summary>
 internal static class Demo
 {
+    private static readonly Lazy<PastBoil> Long = new(() => Boil("long-boil"));
+
+    /// <summary>The long boil, heard once for all tests of the collection of this name: they look at it one after the other, and none changes it.</summary>
+    public const string LongBoil = "the long boil";
+
+    /// <inheritdoc cref="LongBoil"/>
+    public static PastBoil SharedLongBoil => Long.Value;
+
     public static PastBoil Boil(string name, int? exchanges = null) => Past(name, exchanges).Boil();
 
     public static PastSession Past(string name, int? exchanges = null)
     {
         var path = Story.Demo(name);
-        var record = Record.Of(JournalFile.Read(path));
+        var lines = JournalFile.Read(path);
+        var record = Record.Of(lines);
         return new(
-            path, exchanges is { } first ? record with { Exchanges = [.. record.Exchanges.Take(first)] } : record,
-            Opening.SettingOf(path, record, null));
+            path, () => exchanges is { } first ? lines.Take(record.Exchanges[first].LineNumber - 1) : lines, Opening.SettingOf(path, record, null));
     }
 }

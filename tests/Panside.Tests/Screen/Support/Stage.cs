@@ -1,6 +1,8 @@
 using System.Globalization;
 using Microsoft.Extensions.Time.Testing;
 using Panside.Screen;
+using Panside.Screen.Talking;
+using Panside.Screen.Waiting;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;

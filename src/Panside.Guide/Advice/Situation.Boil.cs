@@ -1,0 +1,36 @@
+using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
+using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Guide.Advice;
+
+/// <content>What the row of a thing may ask.</content>
+public sealed partial class Situation : IBoil
+{
+    Rig IBoil.Rig => Setting.Rig;
+
+    RigEnsemble IBoil.Rigs => State.Rigs;
+
+    Temperature IBoil.BoilingByWeather =>
+        DrawPoint.BoilingToday(Setting, State with { Readings = State.Readings.Remove(ReadingName.BoilingWaterTemperature) });
+
+    Temperature IBoil.Overdrawn => DrawPointToday + DrawPoint.FarOver;
+
+    (double Mean, double Deviation) IBoil.ExpectedRise => State.Rigs.ExpectedRise(DrawPoint.PressureAt(State.Rig.Boiling));
+
+    bool IBoil.IsEmergency => Setting.Flow.PhaseOf(State.Step).IsEmergency;
+
+    bool IBoil.IsSeenBoiling => State.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } boil && State.Rig.IsBoiling
+        && !(State.Last(DeedName.FloodPan)?.At.Time >= boil.At.Time) && !(State.Last(DeedName.FillPan)?.At.Time >= boil.At.Time);
+
+    bool IBoil.IsDrawShut => State.ThisDraw.IsShut;
+
+    Noted<Measure>? IBoil.Last(ReadingName name) => State.Last(name);
+
+    Noted<Measure?>? IBoil.Last(DeedName name) => State.Last(name);
+
+    int IBoil.MinutesSince(Moment moment) => State.MinutesSince(moment);
+}

@@ -1,0 +1,84 @@
+using Panside.Guide.Hearing.Cries;
+using Panside.Guide.Lines;
+using Panside.Guide.Yaml;
+
+namespace Panside.Guide.Flows;
+
+/// <content>What can go wrong, and the clocks of what is done about it.</content>
+public sealed partial class FlowFile
+{
+    private static readonly TimeSpan ComesBack = TimeSpan.FromMinutes(10);
+
+    private List<Danger> Dangers(YamlMap root, Dictionary<string, string> words)
+    {
+        var dangers = new List<Danger>();
+        foreach (var map in root.Maps("dangers", required: true))
+        {
+            var danger = Danger(map, words);
+            if (dangers.Any(other => other.Code == danger.Code))
+            {
+                map.Add("danger", $"the danger '{danger.Code}' stands twice", "a name of its own for each danger");
+            }
+
+            dangers.Add(danger);
+        }
+
+        return dangers;
+    }
+
+    /// <summary>The language that is spoken; where the file does not say it, the words of dangers need not be looked at yet.</summary>
+    private static string Language(YamlMap root)
+    {
+        const string English = "en";
+        return root.Has("language") ? root.Word("language", KnownCries.Words.Languages) ?? English : English;
+    }
+
+    private static Lazy<CryEar> Ear(string language, IReadOnlyList<Danger> dangers) => new(() => new(
+        KnownCries.Words, language, dangers.SelectMany(danger => danger.Cries.Select(cry => (danger.Code, cry))), KnownCries.Fitted(language)));
+
+    private Danger Danger(YamlMap map, Dictionary<string, string> words)
+    {
+        var code = map.Text("danger", required: true) ?? "";
+        Word(map, map.Has("words") ? "words" : "danger", code, map.Texts("words"), words);
+        var go = map.Text("go", required: true) ?? "";
+        var place = map.Place("go");
+        var ways = new List<Passage> { new("word " + code, [], go, place) };
+        foreach (var when in map.Maps("when"))
+        {
+            ways.Add(new(
+                Trigger(when, "when", when.Text("when", required: true) ?? ""), Facts(when, "given"), go, place));
+            when.Finish();
+        }
+
+        var holds = map.Text("while");
+        if (holds is not null && !IsFact(holds))
+        {
+            map.Add("while", $"'{holds}' is no fact", "one that docs/flows.md lists");
+        }
+
+        if (holds is not null)
+        {
+            ways.Add(new("danger " + code, [], go, place));
+        }
+
+        var danger = new Danger(
+            code, go, map.Texts("cries"), ways, holds, Facts(map, "given"), Time(map, "again") ?? ComesBack, map.Flag("listed") ?? true,
+            map.Flag("list") ?? false)
+        { Place = map.Place("danger") };
+        map.Finish();
+        return danger;
+    }
+
+    private StepClock? Clock(YamlMap map)
+    {
+        if (map.Map("clock") is not { } clock)
+        {
+            return null;
+        }
+
+        var read = new StepClock(
+            Worded(clock, "text", required: true) ?? "", Time(clock, "lasts", required: true) ?? TimeSpan.Zero, Worded(clock, "over", required: true) ?? "");
+        clock.Finish();
+        return read;
+    }
+}

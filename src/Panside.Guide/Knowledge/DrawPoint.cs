@@ -1,0 +1,66 @@
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Reckoning.Properties;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Guide.Knowledge;
+
+/// <summary>Where the draw-off thermometer stands at syrup today, and what its reading says of the sugar there.</summary>
+internal static class DrawPoint
+{
+    /// <summary>
+    /// A draw begins at the draw point and ends this far below it: 0.5 °F, a little over a Brix. Less, and every draw is a
+    /// cupful; more, and the pail turns thin. The thermometer calls the hydrometer test; the hydrometer decides.
+    /// </summary>
+    public static TemperatureRise Fall => TemperatureRise.FromFahrenheit(0.5);
+
+    /// <summary>So near to the draw point, at a full boil, the last cell thickens to it within minutes: 1.5 °F.</summary>
+    public static TemperatureRise AtHand => TemperatureRise.FromFahrenheit(1.5);
+
+    /// <summary>So far over the draw point the liquid is no syrup any more: 4 °F, some 4 Brix.</summary>
+    public static TemperatureRise FarOver => TemperatureRise.FromFahrenheit(4);
+
+    /// <summary>A thermometer is read to this: a draw is due when the reading rounds to the draw point.</summary>
+    public static TemperatureRise ReadTo => TemperatureRise.FromFahrenheit(0.1);
+
+    /// <summary>Where this rig's thermometer stands in boiling water today: as read, else by the pressure, else by the altitude.</summary>
+    public static Temperature BoilingToday(Setting setting, SessionState state)
+    {
+        if (state.Last(ReadingName.BoilingWaterTemperature) is { } read)
+        {
+            return Clamped(UnitSystem.Temperature(read.Value));
+        }
+
+        var station = state.Last(ReadingName.StationPressure);
+        var barometer = state.Last(ReadingName.Barometer);
+        if (station is { } here && (barometer is not { } report || here.At.Time >= report.At.Time))
+        {
+            return BoilingWater.TemperatureAt(Setting.Within(UnitSystem.Pressure(here.Value)));
+        }
+
+        return barometer is { } reduced
+            ? BoilingWater.TemperatureAt(Setting.Within(
+                StandardAtmosphere.StationPressure(UnitSystem.Pressure(reduced.Value), setting.Rig.Altitude)))
+            : setting.StandardBoiling;
+    }
+
+    /// <summary>Today's draw point: boiling water today and the elevation of the target density.</summary>
+    public static Temperature Today(Setting setting, SessionState state) =>
+        state.Rig.Boiling + Reckoning.Batch.DrawPoint.For(setting.Rig.Target, PressureAt(state.Rig.Boiling)).Elevation;
+
+    /// <summary>The sugar content that a draw-off temperature means today; null below boiling water.</summary>
+    public static SugarContent? SugarAt(SessionState state, Temperature drawOff)
+    {
+        var rise = drawOff - state.Rig.Boiling;
+        return rise.Celsius is > 0.03 and < 9
+            ? BoilingPointElevation.SugarContentAt(rise, PressureAt(state.Rig.Boiling))
+            : null;
+    }
+
+    /// <summary>The pressure by the boiling point; a thermometer that is off is brought into the formula's range, which moves the elevation by 0.1 °F at most.</summary>
+    public static Pressure PressureAt(Temperature boiling) =>
+        Setting.Within(BoilingWater.PressureAt(Temperature.FromCelsius(double.Clamp(boiling.Celsius, 91.8, 101.7))));
+
+    /// <summary>The range of the latent heat; no sugarhouse stands where it is left by more than a faulty thermometer.</summary>
+    private static Temperature Clamped(Temperature read) => Temperature.FromCelsius(double.Clamp(read.Celsius, 90, 107));
+}

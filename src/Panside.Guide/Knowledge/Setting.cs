@@ -1,0 +1,114 @@
+using Panside.Guide.Flows;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
+using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Properties;
+using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Guide.Knowledge;
+
+/// <summary>How much is explained.</summary>
+public enum Guidance
+{
+    /// <summary>Every step and its reason.</summary>
+    Beginner,
+
+    /// <summary>The clock, the forecast and silence.</summary>
+    Practised,
+}
+
+/// <summary>What a session runs on, and what does not change through it.</summary>
+public sealed class Setting
+{
+    /// <summary>Puts a session's fixed parts together.</summary>
+    /// <param name="flow">The procedure.</param>
+    /// <param name="rig">The rig as its file describes it.</param>
+    /// <param name="guidance">How much is explained.</param>
+    /// <param name="program">Name and version.</param>
+    /// <param name="practice">Whether the rig is simulated.</param>
+    /// <param name="learned">What past boils have taught of the rig; null where nothing was learned.</param>
+    /// <param name="imported">Whether the boil is brought in from a table.</param>
+    public Setting(Flow flow, Rig rig, Guidance guidance, string program, bool practice = false, LearnedRig? learned = null, bool imported = false)
+    {
+        (Flow, Rig, Guidance, Learned) = (flow, rig, guidance, learned);
+        Machine = new(flow);
+        Description = new(
+            rig.PanArea, rig.RunDepth, rig.LeastDepth, rig.FloodDepth, rig.Channels, rig.Draft == Draft.Forced, rig.Firebrick,
+            rig.HasFloat,
+            Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture),
+            rig.Charge, rig.Interval, rig.Target);
+        Header = new(
+            program, flow.Name, flow.Hash, rig.Name, rig.Text, guidance == Guidance.Beginner ? "beginner" : "practised", practice)
+        {
+            LearnedText = learned?.Text,
+            Imported = imported,
+        };
+    }
+
+    /// <summary>The procedure.</summary>
+    public Flow Flow { get; }
+
+    /// <summary>What can be read off an instrument.</summary>
+    public KnownReadings Readings => Flow.Readings;
+
+    /// <summary>The state machine that the procedure becomes.</summary>
+    public FlowMachine Machine { get; }
+
+    /// <summary>The rig as its file describes it.</summary>
+    public Rig Rig { get; }
+
+    /// <summary>The rig as the reckoning takes it.</summary>
+    public RigDescription Description { get; }
+
+    /// <summary>What past boils have taught of the rig; null where nothing was learned.</summary>
+    public LearnedRig? Learned { get; }
+
+    /// <summary>Members of the ensemble; fewer only where a test of something else must be quick.</summary>
+    public int Members { get; init; } = RigEnsemble.UsualCount;
+
+    /// <summary>The same with another number of members.</summary>
+    /// <param name="members">How many; a multiple of 8.</param>
+    public Setting With(int members) =>
+        new(Flow, Rig, Guidance, Header.Program, Header.Practice, Learned, Header.Imported) { Members = members };
+
+    /// <summary>What is known of the rig before the first line.</summary>
+    public RigEnsemble Cold => RigEnsemble.Cold(Description, StandardBoiling, RigPrior.Default, Learned?.Traits, Members);
+
+    /// <summary>How much is explained.</summary>
+    public Guidance Guidance { get; }
+
+    /// <summary>How often a watch is asked; one that does not say it, as often as wood goes in.</summary>
+    /// <param name="watch">The watch.</param>
+    public TimeSpan Every(Watch watch) => (Guidance == Guidance.Practised ? watch.EveryPractised ?? watch.Every : watch.Every) ?? Rig.Interval;
+
+    /// <summary>When a watch was last answered, or what it asks for was told unasked; null where neither was.</summary>
+    /// <param name="watch">The watch.</param>
+    /// <param name="state">What is known.</param>
+    public DateTimeOffset? LastAnswered(Watch watch, SessionState state)
+    {
+        DateTimeOffset?[] times =
+        [
+            state.Watched.TryGetValue(watch.Id, out var answered) ? answered.Time : null,
+            Readings.Find(watch.Ask) is { } reading ? state.Last(reading)?.At.Time : null,
+            ObservationName.FromCode(watch.Ask) is { } seen ? state.Last(seen)?.At.Time : null,
+            watch.Deed is { } deed ? state.Last(deed)?.At.Time : null,
+            watch.Deed == DeedName.AddWood ? state.Last(DeedName.LitFire)?.At.Time : null, // lighting the fire is its first charge
+        ];
+        return times.Max();
+    }
+
+    /// <summary>What the record says of all this.</summary>
+    public SessionHeader Header { get; }
+
+    /// <summary>The units shown and assumed.</summary>
+    public UnitSystem Units => Rig.Units;
+
+    /// <summary>Where water should boil here on a standard day.</summary>
+    public Temperature StandardBoiling => BoilingWater.TemperatureAt(Within(StandardAtmosphere.PressureAt(Rig.Altitude)));
+
+    /// <summary>A pressure brought into the range of the boiling-water formula.</summary>
+    public static Pressure Within(Pressure pressure) =>
+        Pressure.FromKilopascals(double.Clamp(pressure.Kilopascals, 75, 108));
+}

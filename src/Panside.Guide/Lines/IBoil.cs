@@ -1,0 +1,64 @@
+using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
+using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Guide.Lines;
+
+/// <summary>A value and when it was said.</summary>
+public readonly record struct Noted<T>(Moment At, T Value);
+
+/// <summary>The boil as it stands: what the row of a thing may ask of it to say what is usual, expected or hard to believe.</summary>
+public interface IBoil
+{
+    /// <summary>The rig as its file describes it.</summary>
+    Rig Rig { get; }
+
+    /// <summary>What is known of the rig: many possible rigs.</summary>
+    RigEnsemble Rigs { get; }
+
+    /// <summary>The units shown and assumed.</summary>
+    UnitSystem Units => Rig.Units;
+
+    /// <summary>Where this rig's thermometer stands in boiling water.</summary>
+    Temperature Boiling => Rigs.Summary.Boiling;
+
+    /// <summary>Where it should stand there by the pressure that was read last, else by the altitude.</summary>
+    Temperature BoilingByWeather { get; }
+
+    /// <summary>Where the draw-off thermometer stands at syrup today.</summary>
+    Temperature DrawPointToday { get; }
+
+    /// <summary>Where it stands when the liquid is no syrup any more.</summary>
+    Temperature Overdrawn { get; }
+
+    /// <summary>What the members expect of the draw-off over boiling water, in K.</summary>
+    (double Mean, double Deviation) ExpectedRise { get; }
+
+    /// <summary>Whether the operator has said that no more wood goes in.</summary>
+    bool IsHeld { get; }
+
+    /// <summary>Whether sap may be going from the tank into the pan for the flood.</summary>
+    bool MayBeFlooding { get; }
+
+    /// <summary>Whether the pan was last read well under its run depth over a fire.</summary>
+    bool IsPanFallen { get; }
+
+    /// <summary>Whether the flow stands in an emergency.</summary>
+    bool IsEmergency { get; }
+
+    /// <summary>Whether the pan was seen at a good boil, and nothing since has taken it off.</summary>
+    bool IsSeenBoiling { get; }
+
+    /// <summary>Whether the draw-off is shut.</summary>
+    bool IsDrawShut { get; }
+
+    /// <summary>The newest reading of a kind; null where there is none.</summary>
+    Noted<Measure>? Last(ReadingName name);
+
+    /// <summary>The newest deed of a kind; null where there is none.</summary>
+    Noted<Measure?>? Last(DeedName name);
+
+    /// <summary>Whole minutes from a moment until now, never negative.</summary>
+    int MinutesSince(Moment moment);
+}

@@ -1,0 +1,222 @@
+using Panside.Guide.Measures;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Guide.Lines;
+
+/// <content>What is read at the tank and at the pan.</content>
+public sealed partial class ReadingName
+{
+    /// <summary>Sap in the head tank.</summary>
+    public static readonly ReadingName TankVolume = new("tank-volume", Dimension.Volume, "tank", TimeSpan.FromMinutes(15))
+    {
+        Words = ["tank", "sap in tank", "head tank"],
+        Row = "tank",
+        Usual = boil => ToVolume(boil.Units, boil.Rig.Tank),
+        Possible = rig => ToVolume(rig.Units, rig.MostInTank),
+        Expected = TankExpected,
+        WouldTake = (_, _, isHigh) => isHigh ? "It would take a refill that was not told." : "It would take a leak, or an open draw-off.",
+        WarnsOfDanger = (boil, tank, _) => boil.Units.Volume(tank).Liters <= EmptyLiters,
+        Doubted = TankDoubted,
+    };
+
+    /// <summary>Depth of liquid in the pan.</summary>
+    public static readonly ReadingName PanDepth = new("pan-depth", Dimension.Length, "pan depth", TimeSpan.FromMinutes(20))
+    {
+        Words = ["depth", "level", "pan level", "pan"],
+        Row = "depth",
+        Usual = boil => (boil.Units.From(boil.Rig.LeastDepth), boil.Units.From(boil.Rig.FloodDepth)),
+        Possible = rig => (rig.Units.From(default(Length)), rig.Units.From(rig.WallDepth)),
+        Expected = boil => DepthExpected(boil),
+        WouldTake = (_, _, _) => "It would take sap poured in that was not told, or a float stuck open.",
+        WarnsOfDanger = (_, _, isHigh) => !isHigh,
+        Doubted = DepthDoubted,
+    };
+
+    /// <summary>Temperature at the draw-off.</summary>
+    public static readonly ReadingName DrawTemperature = new("draw-temperature", Dimension.Temperature, "draw-off temperature", TimeSpan.FromMinutes(10))
+    {
+        Words = ["draw", "draw temp", "draw-off", "temp", "temperature"],
+        Row = "draw-off",
+        Usual = boil => (boil.Units.From(boil.Boiling), boil.Units.From(boil.DrawPointToday + TemperatureRise.FromCelsius(1))),
+        Possible = _ => Between(-10, 130, Unit.DegreeCelsius),
+        Expected = boil => DrawOffExpected(boil),
+        WouldTake = (boil, read, isHigh) => !isHigh ? NotBoilingThere
+            : UnitSystem.Temperature(read) > boil.Overdrawn
+                ? "It would take sugar past syrup there: if so, say yes and pour sap in at the draw-off now."
+            : UnitSystem.Temperature(read) >= boil.DrawPointToday
+                ? "It would take syrup there: if so, say yes and draw it off now."
+            : "It would take a much sweeter pan: if so, say yes, and have the pail ready.",
+        WarnsOfDanger = (boil, read, _) => boil.IsPanFallen && UnitSystem.Temperature(read) >= boil.DrawPointToday,
+        Doubted = DrawOffDoubted,
+    };
+
+    /// <summary>The same thermometer in boiling water today.</summary>
+    public static readonly ReadingName BoilingWaterTemperature = new("boiling-water-temperature", Dimension.Temperature, "boiling water", TimeSpan.FromHours(6))
+    {
+        Words = ["water", "boiling water", "boiling", "water temp"],
+        Usual = boil => (
+            boil.Units.From(boil.Boiling - TemperatureRise.FromCelsius(2)), boil.Units.From(boil.Boiling + TemperatureRise.FromCelsius(2))),
+        Possible = _ => Between(85, 107, Unit.DegreeCelsius),
+        Expected = boil => boil.Last(BoilingWaterTemperature!) is { } before
+            ? new(UnitSystem.Temperature(before.Value).Celsius, 0.3)
+            : new(boil.BoilingByWeather.Celsius, IsPressureRead(boil) ? 0.4 : 0.5),
+        WouldTake = (_, _, _) => "It would take a thermometer that is off, water not at a full boil, or a quick change of weather.",
+        Doubted = BoilingWaterDoubted,
+    };
+
+    /// <summary>The rows, in the order in which they are listed.</summary>
+    internal static IEnumerable<ReadingName> AtTheRig => [TankVolume, PanDepth, DrawTemperature, BoilingWaterTemperature];
+
+    private const string NotBoilingThere = "It would take a pan that does not boil there, or a thermometer out of the liquid.";
+
+    /// <summary>A tank so empty is told as empty.</summary>
+    private const double EmptyLiters = 0.4;
+
+    /// <summary>A boiling surface that heaves, and a pan that slopes, in meters.</summary>
+    private const double Surface = 0.003;
+
+    /// <summary>A ruler's quarter of an inch.</summary>
+    private static Length SameDepth => Length.FromInches(0.25);
+
+    /// <summary>
+    /// Before the fire sap goes in as it comes, and nobody tells of each pail. Once no more wood goes in the pan is flooded out of the
+    /// tank, and that is told when it is done: meanwhile the tank may hold less by as much.
+    /// </summary>
+    private static Expectation? TankExpected(IBoil boil)
+    {
+        var isRefilledSince = boil.Last(DeedName.RefillTank) is { Value: null } told && !(boil.Last(TankVolume)?.At.Time > told.At.Time);
+        if (!IsLit(boil) || isRefilledSince || boil.Rigs.ExpectedTank is not var (mean, deviation))
+        {
+            return null;
+        }
+
+        var flood = boil.MayBeFlooding ? (boil.Rig.PanArea * (boil.Rig.FloodDepth - boil.Rig.RunDepth)).Liters : 0;
+        return new(mean, deviation) { Below = With(deviation, flood / 2) };
+    }
+
+    private static Doubt? TankDoubted(IBoil boil, Reading reading)
+    {
+        var now = boil.Units.Volume(reading.Measure);
+        if (!IsLit(boil) || boil.Last(TankVolume) is not { } last || boil.Rigs.Summary.Tank is not { } likely)
+        {
+            return null;
+        }
+
+        // No member floods before it is told, so a tank that falls meanwhile is not held against them.
+        var isMembersToo = now > likely || !boil.MayBeFlooding;
+        var isFar = TankExpected(boil)?.IsFar(now.Liters) == true || (isMembersToo && boil.Rigs.IsFar(now));
+        var refill = boil.Last(DeedName.RefillTank) is { } told && told.At.Time >= last.At.Time ? told : (Noted<Measure?>?)null;
+        if (!isFar || (now > likely ? refill is { Value: null } : now.Liters <= EmptyLiters))
+        {
+            return null;
+        }
+
+        string Shown(Volume volume) => Amount.Shown(boil.Units.From(volume));
+        var expected = boil.Units.Volume(last.Value).Liters + (refill is { Value: { } added } ? boil.Units.Volume(added).Liters : 0);
+        var gone = expected - now.Liters;
+        var minutes = double.Max(1, double.Ceiling((reading.At.Time - last.At.Time).TotalMinutes));
+        var since = $"in {Amount.Minutes(minutes)}";
+        return now <= likely
+            ? new(
+                $"{Shown(Volume.FromLiters(gone))} gone {since}? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",
+                $"It would take a leak, an open draw-off, or {Amount.Shown(boil.Units.From(VolumeRate.FromLitersPerHour(gone * 60 / minutes)))} of boiling.")
+            : gone > 0
+            ? new(
+                $"Only {Shown(Volume.FromLiters(gone))} gone {since}? {Shown(likely)} is reckoned, and {Shown(now)} is said.",
+                "It would take a fire much weaker than the last hour's, or a refill that was not told.")
+            : new(
+                $"{Shown(Volume.FromLiters(-gone))} more in the tank {since}, and no refill said? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",
+                "It would take a refill that was not told; or the reading before was low.");
+    }
+
+    /// <summary>
+    /// Before the fire, without a float, in an emergency and after a pan that was too low, it holds what a hand has poured in. Over
+    /// a float it comes down to the float: a pan that was filled deeper than it is run says nothing of where that is. Once no more
+    /// wood goes in, it may be filled up to the flood depth by hand; a pan that was read low, up to its run depth.
+    /// </summary>
+    private static Expectation DepthExpected(IBoil boil)
+    {
+        var run = boil.Rig.RunDepth.Meters;
+        var wasLow = boil.Last(PanDepth) is { } last && UnitSystem.Length(last.Value) < boil.Rig.LeastDepth;
+        if (!IsLit(boil) || !boil.Rig.HasFloat || wasLow || boil.IsEmergency)
+        {
+            return new(1.2 * run, 0.35 * run);
+        }
+
+        var (mean, deviation) = boil.Rigs.ExpectedDepth;
+        var isFlooded = boil.Last(DeedName.FloodPan) is not null;
+        var fillsTo = boil.IsHeld ? boil.Rig.FloodDepth.Meters : boil.IsPanFallen ? run : 0;
+        var toFill = double.Max(fillsTo - mean, 0);
+        return new(mean, With(deviation, Surface + (toFill / 3)))
+        {
+            Below = With(deviation, Surface + (isFlooded ? 0 : double.Max(mean - run, 0) / 3)),
+        };
+    }
+
+    /// <summary>
+    /// What was insisted on is not doubted again while it stands there: each yes would make the rig less known, until nothing is
+    /// certain enough to let anybody go.
+    /// </summary>
+    private static Doubt? DepthDoubted(IBoil boil, Reading reading)
+    {
+        var depth = UnitSystem.Length(reading.Measure);
+        var most = boil.Rig.FloodDepth * 2;
+        var isInsisted = boil.Last(PanDepth) is { } last && UnitSystem.Length(last.Value) is var taken && taken > most && depth < taken + SameDepth;
+        return depth > most && !isInsisted
+            ? new(
+                $"{Amount.Plain(reading.Measure)} deep? This pan runs at {Amount.Shown(boil.Units.From(boil.Rig.RunDepth))} and floods at {Amount.Shown(boil.Units.From(boil.Rig.FloodDepth))}.",
+                "It would take a float stuck open, or a reading in another unit.")
+            : null;
+    }
+
+    /// <summary>
+    /// What the members leave out of the draw-off's way grows with the time since it was read. A pan that is not seen to boil,
+    /// or into which sap was poured, may be colder by any amount; while it is drawn, thinner liquid follows.
+    /// </summary>
+    private static Expectation DrawOffExpected(IBoil boil)
+    {
+        var (mean, deviation) = boil.ExpectedRise;
+        var isBoilingKnown = boil.Rigs.IsThermometerKnown || IsPressureRead(boil);
+        var leftOut = boil.Last(DrawTemperature) is { } read ? 0.3 + (0.015 * int.Min(boil.MinutesSince(read.At), 60))
+            : boil.Last(PanBrix) is not null ? 0.6 : 1.8;
+        var own = With(With(deviation, leftOut), isBoilingKnown ? 0 : 0.4);
+        var below = !boil.IsSeenBoiling ? 20 : boil.IsDrawShut ? double.Max(own, 0.5) : 2;
+        return new(boil.Boiling.Celsius + mean, own) { Below = below };
+    }
+
+    private static Doubt? DrawOffDoubted(IBoil boil, Reading reading)
+    {
+        var read = UnitSystem.Temperature(reading.Measure);
+        var low = boil.IsSeenBoiling && read < boil.Boiling - TemperatureRise.FromCelsius(6);
+        if (!low && read <= boil.Boiling + TemperatureRise.FromCelsius(9))
+        {
+            return null;
+        }
+
+        var point = Amount.Shown(boil.Units.From(boil.DrawPointToday));
+        var range = $"Water boils at {Amount.Shown(boil.Units.From(boil.Boiling))} today and syrup is drawn at {point}.";
+        return new(
+            $"{Amount.Plain(reading.Measure)} at the draw-off? {range}{OtherDegree(reading.Measure, boil.Boiling, 9)}",
+            low ? NotBoilingThere : "It would take sugar nearly candy there: if so, flood the pan now.");
+    }
+
+    private static Doubt? BoilingWaterDoubted(IBoil boil, Reading reading)
+    {
+        var expected = boil.BoilingByWeather;
+        return double.Abs((UnitSystem.Temperature(reading.Measure) - expected).Celsius) > 2.2
+            ? new(
+                $"{Amount.Plain(reading.Measure)} in boiling water? About {Amount.Shown(boil.Units.From(expected))} is expected here.{OtherDegree(reading.Measure, expected, 2.2)}",
+                "It would take a thermometer that is off, water not at a full boil, or another altitude than the rig file says.")
+            : null;
+    }
+
+    private static bool IsPressureRead(IBoil boil) => boil.Last(StationPressure) is not null || boil.Last(Barometer) is not null;
+
+    private static string OtherDegree(Measure measure, Temperature near, double within)
+    {
+        var other = measure.Unit == Unit.DegreeFahrenheit ? Unit.DegreeCelsius : Unit.DegreeFahrenheit;
+        return Measure.Of(measure.Value, other) is { } swapped && double.Abs((UnitSystem.Temperature(swapped) - near).Celsius) <= within
+            ? $" {Amount.Plain(swapped)} would fit: type it with its unit."
+            : "";
+    }
+}

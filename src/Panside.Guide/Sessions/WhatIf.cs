@@ -1,0 +1,178 @@
+using System.Globalization;
+using Panside.Guide.Advice;
+using Panside.Guide.Belief;
+using Panside.Guide.Hearing.Terms;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Guide.Sessions;
+
+/// <summary>Answers what would be, from the ensemble as it stands; nothing is changed by asking.</summary>
+internal static class WhatIf
+{
+    /// <summary>Half of the five minutes that a forecast is honest to.</summary>
+    private const double HalfStep = 2.5;
+
+    private const string TankUnknown = "The tank was not read";
+
+    /// <summary>The answer: one or two lines.</summary>
+    public static IEnumerable<string> Answer(Situation now, Supposition supposed) => supposed switch
+    {
+        _ when !now.IsLit => ["Nothing burns yet, so there is nothing to stop or to go on with. 'panside plan' reckons a boil before the fire."],
+        AddSap(var sap) => Added(now, sap),
+        FireUntil(var until) => Fired(now, until),
+        _ => Stopped(now),
+    };
+
+    private static IEnumerable<string> Stopped(Situation now)
+    {
+        var (shutdown, still) = (now.Shutdown!, now.StillMinutes!.Value);
+        var quiet = still.P95 < 1
+            ? "nothing boils any more"
+            : $"the boil goes still in about {Figures.About(still.P50)}, {Figures.About(still.P95)} at the latest ({Clock(now, still.P95)})";
+        yield return $"Stop now: {FromTo(now, now.ResidualLiters!.Value)} of water still leaves the pan; {quiet}.";
+        yield return now.State.Rig.Tank is null
+            ? $"{TankUnknown}; the shutdown wants up to {Rounded(now, shutdown.ReserveLiters(0.95))} in it."
+            : Left(now, shutdown) + Floor(now);
+    }
+
+    private static string Left(Situation now, Outlook shutdown)
+    {
+        var least = Amount.Shown(now.Setting.Units.From(now.Setting.Rig.LeastDepth));
+        if (shutdown.SpareLiters(0.05) is < 0 and var spare)
+        {
+            return $"The tank can fall short: up to {Rounded(now, -spare, up: true)} more is wanted to keep the pan over its least depth of {least}.";
+        }
+
+        return shutdown.LeftLiters(0.05) < 0
+            ? $"The tank can run dry, and the pan still stays over its least depth of {least}."
+            : $"{FromTo(now, Band.Of(shutdown.LeftLiters))} stays in the tank, and the pan over its least depth of {least}.";
+    }
+
+    /// <remarks>S5: an answer never sounds more daring than common practice.</remarks>
+    private static string Floor(Situation now) => !now.IsHeld && now.State.Rig.Tank is { } tank && tank.Liters < now.FloorLiters
+        ? $" Common practice wants {Amount.Shown(now.Setting.Units.From(Volume.FromLiters(now.FloorLiters)))} at the last charge."
+        : "";
+
+    private static IEnumerable<string> Added(Situation now, Measure sap)
+    {
+        var (rig, units) = (now.Setting.Rig, now.Setting.Units);
+        if (new Possible(now.Setting).Fault(new Did(now.State.Now!.Value, DeedName.RefillTank, sap)) is var (why, _))
+        {
+            return [why];
+        }
+
+        var added = units.Volume(sap);
+        if (now.State.Rig.Tank is not { } tank)
+        {
+            return [$"{TankUnknown}: how much later the last charge would come is not known."];
+        }
+
+        if (rig.TankIsStated && (tank + added).Liters > rig.Tank.Liters * 1.05)
+        {
+            var room = Volume.FromLiters(double.Max((rig.Tank - tank).Liters, 0));
+            return [$"The tank holds {Amount.Shown(units.From(rig.Tank))}: there is room for about {Rounded(now, room.Liters)}."];
+        }
+
+        var more = now.State.Rigs.Refilled(added);
+        if (now.IsHeld)
+        {
+            return [$"No more wood goes in. With {sap} more, {FromTo(now, Band.Of(more.WithoutWood.LeftLiters))} would stay in the tank after the shutdown."];
+        }
+
+        if (now.MinutesToLastCharge is not { } before || now.StopLiters is not { } stop)
+        {
+            return ["The last charge is not known before the pan boils."];
+        }
+
+        var after = Band.Of(more.MinutesToTank(Volume.FromLiters(stop)).At);
+        return
+        [
+            $"With {sap} more the last charge comes about {Clock(now, after.P50)}, {Figures.About(after.P50 - before.P50)} later than without ({Clock(now, before.P50)}).",
+            $"At the soonest it comes {Clock(now, after.P5)}, with {Stop(now, stop)} in the tank.",
+        ];
+    }
+
+    private static IEnumerable<string> Fired(Situation now, DateTimeOffset until)
+    {
+        if (now.Setting.Flow.PhaseOf(now.State.Step).IsEmergency)
+        {
+            return ["This is an emergency: put in no wood until it is over."];
+        }
+
+        var minutes = (int)double.Ceiling((until - now.State.Now!.Value.Time).TotalMinutes);
+        var fired = now.State.Rigs.FiredFor(minutes, now.Setting.Rig.LargeDraw);
+        var wanted = Band.Of(fired.Then.OnceLastCharged(now.Setting.Rig.Charge).ReserveLiters);
+        var water = now.State.Rig.Tank is null
+            ? $"{TankUnknown}; until {Clock(until)} {FromTo(now, Band.Of(fired.BoiledLiters.At))} of water leaves the pan"
+            : fired.TankLiters.At(0.95) <= 0 ? $"At {Clock(until)} the tank would have run dry"
+            : $"At {Clock(until)} {FromTo(now, Band.Of(fired.TankLiters.At))} would be left in the tank";
+        return
+        [
+            Against(now, until, minutes),
+            $"{water}; {Draws(fired.Draws)} until then; the shutdown would then want {FromTo(now, wanted)} in the tank.",
+        ];
+    }
+
+    private static string Against(Situation now, DateTimeOffset until, int minutes)
+    {
+        if (now.IsHeld)
+        {
+            return "The last charge is in, and no more wood goes in: say 'refill' with sap first if you mean to fire on.";
+        }
+
+        if (now.MinutesToLastCharge is not { } last || now.StopLiters is not { } stop)
+        {
+            return $"The last charge is not known before the {(now.State.Rig.Tank is null ? "tank is read" : "pan boils")}.";
+        }
+
+        var due = now.IsLastChargeDue
+            ? $"it is due now, at {Stop(now, stop)} in the tank"
+            : $"it must be in by about {Clock(now, last.P50)}, {Clock(now, last.P5)} at the soonest, at {Stop(now, stop)} in the tank";
+        return minutes > last.P50 + HalfStep || now.IsLastChargeDue ? $"Too long: {Clock(until)} is past the last charge; {due}."
+            : minutes > last.P5 ? $"{Clock(until)} can be past the last charge: {due}."
+            : $"{Clock(until)} is before the last charge: {due}.";
+    }
+
+    private static string Draws(RankedValues draws)
+    {
+        var (low, high) = (Number(draws.At(0.05)), Number(draws.At(0.95)));
+        return high == "0" ? "no draw comes" : high == "1" && low == "1" ? "one draw comes" : low == high ? $"{low} draws come" : $"{low} to {high} draws come";
+    }
+
+    private static string Number(double count) => double.Round(count).ToString("0", CultureInfo.InvariantCulture);
+
+    private static string Stop(Situation now, double liters) => Amount.Shown(now.Setting.Units.From(Volume.FromLiters(liters)));
+
+    private static string FromTo(Situation now, Band liters)
+    {
+        var (low, high) = (Rounded(now, double.Max(liters.P5, 0)), Rounded(now, double.Max(liters.P95, 0)));
+        return low == high ? $"about {low}" : $"{low} to {high}";
+    }
+
+    /// <summary>To the step that forecasts are honest to.</summary>
+    private static string Rounded(Situation now, double liters, bool up = false)
+    {
+        var (units, step) = (now.Setting.Units, Forecasts.VolumeStep(now.Setting.Units));
+        var measure = units.From(Volume.FromLiters(liters));
+        return Amount.Shown(measure.With(up ? double.Ceiling(measure.Value / step) * step : Forecasts.Rounded(measure.Value, step)));
+    }
+
+    /// <summary>A clock time so many minutes from now, to the five minutes that a forecast is honest to.</summary>
+    private static string Clock(Situation now, double minutes)
+    {
+        if (minutes >= TimeSpan.FromDays(1).TotalMinutes)
+        {
+            return "a day or more from now";
+        }
+
+        var at = now.State.Now!.Value.Time.AddMinutes(minutes);
+        var five = double.Round(at.TimeOfDay.TotalMinutes / 5) * 5;
+        return Clock(new DateTimeOffset(at.Date, at.Offset).AddMinutes(five));
+    }
+
+    private static string Clock(DateTimeOffset time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,22 @@
+using System.CommandLine;
+using Panside.Workshop.Judging;
+
+namespace Panside.Workshop.Commands;
+
+/// <summary><c>panside-workshop judge</c>: forecasts beside what truly came.</summary>
+internal static class JudgeCommand
+{
+    /// <summary>The command with its options.</summary>
+    public static Command Create()
+    {
+        var command = new Command("judge", "Practises boils without a person and tells how the forecasts fared, as a table.");
+        var options = new ManyOptions("boils").AddTo(command);
+        command.SetAction(parsed =>
+        {
+            // A setting of its own for each boil: they run at the same time.
+            var (boils, seed, settings) = options.Read(parsed);
+            return Rows.Tell(JudgedTable.Of(boil => settings.Of(boil), boils, seed));
+        });
+        return command;
+    }
+}

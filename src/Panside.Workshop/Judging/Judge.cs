@@ -1,0 +1,127 @@
+using System.Globalization;
+using Panside.Guide.Advice;
+using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
+using Panside.Practice;
+using Panside.Practice.Assurance;
+using Panside.Practice.Operator;
+using Panside.Practice.Scenarios;
+using Panside.Practice.Simulation;
+using Panside.Reckoning.Ensemble;
+
+namespace Panside.Workshop.Judging;
+
+/// <summary>One boil judged: its forecasts, and how it ended.</summary>
+/// <param name="Name">Which it was, so that it can be practised again.</param>
+/// <param name="Judgements">Its forecasts beside what came.</param>
+/// <param name="Outcome">How it ended.</param>
+/// <param name="Rigs">What is known of the rig at the end.</param>
+internal sealed record JudgedBoil(string Name, IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome, RigEnsemble Rigs)
+{
+    /// <summary>What was not good; empty where all was.</summary>
+    public string Fault => string.Join(", ", new[]
+    {
+        Outcome.Said is null ? "not ended within a day" : "",
+        Outcome.Said is { Safe: false } ? "not safe" : "",
+        Outcome.IsScorched ? "scorched" : "",
+        Outcome.IsPromiseKept ? "" : "left too early",
+    }.Where(fault => fault.Length > 0));
+}
+
+/// <summary>
+/// Judges the forecasts by a rig that is not the forecaster's own: a boil is practised without a person, and every so often the
+/// simulated rig is run ahead to see what truly comes.
+/// </summary>
+internal static class Judge
+{
+    private const int EveryMinutes = 2;
+
+    /// <summary>The shorter a phase, the more often it is looked at, so that there is enough to judge it by.</summary>
+    private static int EveryLooks(string phase) => phase switch
+    {
+        "draw-off" => 1,
+        "steady-boil" => SteadyLooks,
+        _ => 3,
+    };
+
+    private const int SteadyLooks = 9;
+
+    /// <summary>
+    /// A draw is judged where it is told to come by then. What is judged is chosen by what was told, never by what came: to
+    /// leave out the draws that came late would make every forecast look late.
+    /// </summary>
+    private const double DrawToldBy = 240;
+
+    private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
+
+    /// <summary>Practises one boil and judges it.</summary>
+    public static JudgedBoil Boil(Setting setting, Scenario scenario, long seed) =>
+        Boil(setting, new PracticeRig(setting.Rig, scenario, seed), seed);
+
+    /// <summary>Practises one boil on a rig and judges it.</summary>
+    /// <param name="setting">What the assistant knows.</param>
+    /// <param name="rig">The rig as it truly is.</param>
+    /// <param name="seed">Of the person who follows the advice.</param>
+    public static JudgedBoil Boil(Setting setting, PracticeRig rig, long seed)
+    {
+        var door = new SessionDoor(setting);
+        var person = new PracticeOperator(rig, setting.Units, seed);
+        var judged = new List<Judgement>();
+
+        // Each boil is looked at from another minute on, so that the looks do not all fall on one place of a charge; never because
+        // something happens, and not while something is done that the forecaster was not told of yet.
+        var (first, looks) = (60L * (1 + FirstLook(seed)), 0);
+        bool IsLook() => rig.Second >= first + (looks * EveryMinutes * 60) && rig.IsFired && !door.State.IsOver;
+        void Look(LineIn line)
+        {
+            if (line is Tick && IsLook())
+            {
+                if (!person.IsUntold && looks % EveryLooks(setting.Flow.PhaseOf(door.State.Step).Code) == 0)
+                {
+                    judged.AddRange(LookAt(setting, door, rig));
+                }
+
+                looks++;
+            }
+        }
+
+        var outcome = new Unattended(door, rig, person, Evening) { TellsTime = IsLook, Overheard = (line, _) => Look(line) }.Run();
+        var name = $"{setting.Rig.Name}, {setting.Guidance.ToString().ToLowerInvariant()}, scenario {rig.Scenario.Name}, seed {seed.ToString(CultureInfo.InvariantCulture)}";
+        return new(name, judged, outcome, door.State.Rigs);
+    }
+
+    private static long FirstLook(long seed) => (seed * 7) % (EveryMinutes * SteadyLooks);
+
+    private static IEnumerable<Judgement> LookAt(Setting setting, SessionDoor door, PracticeRig rig)
+    {
+        var now = new Situation(setting, door.State);
+        var phase = setting.Flow.PhaseOf(door.State.Step).Code;
+        if (!now.IsLit || phase is "emergency" or "over")
+        {
+            yield break;
+        }
+
+        IReadOnlyList<double> Of(Func<double, double> quantile) => [.. Judgement.Levels.Select(quantile)];
+        var lastRate = LastRate.Of(door.State, setting);
+        var outlook = now.State.Rigs.WithoutWood;
+        var (liters, still) = RunAhead.WithoutWood(rig);
+        yield return new(phase, Forecasts.Residual, liters, Of(outlook.ResidualLiters), 4 * lastRate);
+        yield return new(phase, Forecasts.ToStill, still, Of(outlook.StillMinutes), null);
+        if (now.IsHeld || !now.IsFiring || !now.State.Rig.IsBoiling || phase == "shutdown")
+        {
+            // No more wood is asked for: what would come of more, nobody sees.
+            yield break;
+        }
+
+        var sinceWood = (long)(door.State.Now!.Value.Time - now.LastWood!.Value.Time).TotalSeconds;
+        yield return new(
+            phase, Forecasts.Rate, RunAhead.Rate(rig, sinceWood),
+            Of(door.State.Rigs.RatesLitersPerHour(firing: true).At), lastRate);
+        var draw = Of(level => double.Min(door.State.Rigs.MinutesTo(setting.Rig.Target).At(level), RigEnsemble.LongestToDraw));
+        if (draw[Judgement.Middle] <= DrawToldBy && phase != "draw-off")
+        {
+            var minutes = RunAhead.MinutesToDraw(rig, sinceWood, (int)RigEnsemble.LongestToDraw) ?? RigEnsemble.LongestToDraw;
+            yield return new(phase, Forecasts.ToDraw, minutes, draw, null);
+        }
+    }
+}

@@ -1,0 +1,86 @@
+using System.Globalization;
+using Panside.Guide.Knowledge;
+using Panside.Practice.Scenarios;
+
+namespace Panside.Workshop.Judging;
+
+/// <summary>Many judged boils as a table.</summary>
+internal static class JudgedTable
+{
+    /// <summary>Every second boil starts cold with a full tank: few draws come in the others, and a draw is to be judged by more than a few boils.</summary>
+    private static readonly Scenario[] InTurn = [Scenario.ColdStart, Scenario.RawSap, Scenario.ColdStart, Scenario.LastHour];
+
+    /// <summary>Practises boils with seeds from one on, over all scenarios in turn, and tells how the forecasts fared.</summary>
+    /// <param name="setting">What boil number so many runs on.</param>
+    /// <param name="boils">How many.</param>
+    /// <param name="seed">The first boil's.</param>
+    public static IEnumerable<string> Of(Func<int, Setting> setting, int boils, long seed)
+    {
+        var judged = new JudgedBoil[boils];
+
+        // No more at a time than there are cores: each holds many members in memory, and left to itself the pool starts ever more.
+        Parallel.For(0, boils, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, boil => judged[boil] = Judge.Boil(setting(boil), InTurn[boil / 4 % InTurn.Length], seed + boil));
+        return Rows(judged);
+    }
+
+    private static IEnumerable<string> Rows(JudgedBoil[] boils)
+    {
+        yield return "| phase | forecast | looks | in the 50 % band | in the 90 % band | truth less median | score | last rate goes on | better by |";
+        yield return "| --- | --- | --: | --: | --: | --: | --: | --: | --: |";
+        var all = boils.SelectMany((boil, number) => boil.Judgements.Select(one => (Boil: number, Judgement: one))).ToList();
+        foreach (var group in all.GroupBy(one => (one.Judgement.Forecast, one.Judgement.Phase)).OrderBy(group => group.Key.Forecast, StringComparer.Ordinal)
+                     .ThenBy(group => group.Key.Phase, StringComparer.Ordinal))
+        {
+            yield return Row(group.Key.Phase, group.Key.Forecast, [.. group]);
+        }
+
+        foreach (var group in all.GroupBy(one => one.Judgement.Forecast).OrderBy(group => group.Key, StringComparer.Ordinal))
+        {
+            yield return Row("all", group.Key, [.. group]);
+        }
+
+        yield return "";
+        var ended = boils.Where(boil => boil.Outcome.Said is not null).ToList();
+        yield return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{boils.Length} boils: {ended.Count} ended, {boils.Count(boil => boil.Outcome.IsScorched)} scorched, "
+            + $"{boils.Count(boil => !boil.Outcome.IsPromiseKept)} left too early, {boils.Count(boil => !boil.Outcome.IsGood)} not good; "
+            + $"median {Median(ended.Select(boil => boil.Outcome.TankLeft.UsGallons)):F1} gal left in the tank.");
+        foreach (var boil in boils.Where(boil => !boil.Outcome.IsGood))
+        {
+            yield return $"Not good: {boil.Name}: {boil.Fault}.";
+        }
+    }
+
+    private static string Row(string phase, string forecast, IReadOnlyList<(int Boil, Judgement Judgement)> looks)
+    {
+        var judged = looks.Select(look => look.Judgement).ToList();
+        var half = Share(looks, one => one.InHalf);
+        var band = Share(looks, one => one.InBand);
+        var score = judged.Average(one => one.Score);
+        var compared = judged.Where(one => one.ScoreOfLastRate is not null).ToList();
+        var last = compared.Count > 0 ? compared.Average(one => one.ScoreOfLastRate!.Value) : double.NaN;
+        var better = compared.Count > 0 ? 100 * (1 - (compared.Average(one => one.Score) / last)) : double.NaN;
+        string Shown(double value, string format) => double.IsNaN(value) ? "" : value.ToString(format, CultureInfo.InvariantCulture);
+        return $"| {phase} | {forecast} | {judged.Count} | {half} | {band} | {Shown(judged.Average(one => one.Truth - one.Median), "F2")} | {Shown(score, "F2")} "
+            + $"| {Shown(last, "F2")} | {Shown(better, "F0")}{(double.IsNaN(better) ? "" : " %")} |";
+    }
+
+    /// <summary>
+    /// A part of the looks in hundredths, and its standard error. Looks of one boil go together, so the error is that of the mean over
+    /// boils of unlike size: the root of the sum over boils of their squared sums of deviations, by the count of looks (the sandwich
+    /// estimator of K.-Y. Liang, S. Zeger, Biometrika 73 (1986) 13–22, from memory).
+    /// </summary>
+    internal static string Share(IReadOnlyList<(int Boil, Judgement Judgement)> looks, Func<Judgement, double> part)
+    {
+        var share = looks.Average(look => part(look.Judgement));
+        var error = double.Sqrt(looks.GroupBy(look => look.Boil, look => part(look.Judgement) - share).Sum(boil => double.Pow(boil.Sum(), 2))) / looks.Count;
+        return string.Create(CultureInfo.InvariantCulture, $"{100 * share:F1} ± {100 * error:F1} %");
+    }
+
+    private static double Median(IEnumerable<double> values)
+    {
+        var sorted = values.Order().ToList();
+        return sorted.Count > 0 ? sorted[sorted.Count / 2] : double.NaN;
+    }
+}

@@ -1,0 +1,3 @@
+using Panside.Workshop.Commands;
+
+return WorkshopLine.Run(args);
