@@ -7,5 +7,19 @@ internal sealed class Scratch : IDisposable
 
     public string this[string name] => Path.Combine(Folder, name);
 
-    public void Dispose() => Directory.Delete(Folder, recursive: true);
+    /// <summary>A program whose terminal was closed may still write its last file here: tried again then, and left to the system in the end.</summary>
+    public void Dispose()
+    {
+        for (var tries = 0; tries < 40 && Directory.Exists(Folder); tries++)
+        {
+            try
+            {
+                Directory.Delete(Folder, recursive: true);
+            }
+            catch (Exception caught) when (caught is IOException or UnauthorizedAccessException)
+            {
+                Thread.Sleep(50);
+            }
+        }
+    }
 }
