@@ -82,6 +82,13 @@ public static class Facts
         ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read && !(now.LastWood?.Time >= read.At.Time),
         ["channels-unknown"] = now => now.State.Last(ObservationName.Gradient) is not { } seen
             || now.LastWood?.Time >= seen.At.Time,
+        ["clear-known"] = now => now.MinutesToClear is not null,
+        ["draw-known"] = now => now.MinutesToDraw is not null,
+        ["draw-off-read"] = now => now.State.Last(ReadingName.DrawTemperature) is not null,
+        ["last-charge-known"] = now => now.MinutesToLastCharge is not null,
+        ["sap-used-known"] = now => Evening.SapUsedLiters(now) is not null,
+        ["syrup-expected-known"] = now => Evening.SyrupLiters(now) is not null,
+        ["bare-known"] = now => now.MinutesToBare is not null,
         ["clear-to-leave"] = now => now.Unmet.Count == 0,
     }.ToFrozenDictionary();
 

@@ -9,7 +9,7 @@ using Panside.Reckoning.Rig;
 namespace Panside.Guide.Advice;
 
 /// <summary>What can stand in braces in a flow's texts, in the rig's units. Each is described in docs/flows.md.</summary>
-public static class Figures
+public static partial class Figures
 {
     private const string Unknown = "not known";
 
@@ -57,7 +57,7 @@ public static class Figures
             : Volume(now, now.Setting.Rig.PanArea * now.Setting.Rig.LeastDepth),
         ["unmet"] = now => now.Unmet.Count == 0 ? "nothing" : now.Unmet[0] + (now.Unmet.Count > 1 ? "; and more" : ""),
         ["channels-mix"] = _ => Amount.Minutes(CommonPractice.ChannelsMix.TotalMinutes),
-    }.ToFrozenDictionary();
+    }.Concat(OfTheEvening).ToFrozenDictionary();
 
     /// <summary>Their names.</summary>
     public static IReadOnlyList<string> Names { get; } = [.. All.Keys.Order(StringComparer.Ordinal)];

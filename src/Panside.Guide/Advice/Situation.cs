@@ -102,6 +102,15 @@ public sealed partial class Situation
         }
     }
 
+    /// <summary>
+    /// Minutes until the boil is still, with no wood after the last charge as this program advises it; null where that is not known. What
+    /// else must be seen before anybody leaves, coals and depth, can take longer.
+    /// </summary>
+    public Band? MinutesToClear => IsHeld ? StillMinutes
+        : MinutesToLastCharge is { } last && Shutdown is not null && Band.Of(State.Rigs.OnceLastCharged(Setting.Rig.Charge).StillMinutes) is var still
+            ? new Band(last.P5 + still.P5, last.P50 + still.P50, last.P95 + still.P95)
+            : null;
+
     /// <summary>Whether the charge that comes next would find less sap than the shutdown needs: then the last one is in.</summary>
     public bool IsLastChargeDue
     {

@@ -49,6 +49,9 @@ public sealed record Flow
     /// <summary>Each way to say one of them, with the word that it stands for.</summary>
     public required FrozenDictionary<string, string> Words { get; init; }
 
+    /// <summary>The code of the language that it is spoken in: <c>en</c>.</summary>
+    public required string Language { get; init; }
+
     /// <summary>Hears what is cried out, in the flow's language, with the cries that it adds.</summary>
     public required Lazy<CryEar> Ear { get; init; }
 

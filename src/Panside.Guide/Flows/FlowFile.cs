@@ -67,6 +67,7 @@ public sealed partial class FlowFile
             Phases = phases,
             Start = start,
             Dangers = dangers,
+            Language = language,
             Ear = Ear(language, dangers),
             Anywhere = anywhere,
             Watches = watches,

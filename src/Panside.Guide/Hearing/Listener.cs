@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
@@ -10,6 +11,11 @@ namespace Panside.Guide.Hearing;
 public sealed partial class Listener(Setting setting)
 {
     private const int LongestText = 400;
+
+    /// <summary>What is so surely a fact, a deed or a question is no cry. Judged by cries and talk of writers left out: see docs/hearing.md.</summary>
+    private const double SurelyNoCry = 0.99;
+
+    private readonly TalkListener _talk = new(setting);
 
     /// <summary>What the text means.</summary>
     /// <param name="at">When it was said.</param>
@@ -38,9 +44,16 @@ public sealed partial class Listener(Setting setting)
             return new MeansWord(Supposition.Word, supposed);
         }
 
-        // What is understood as it stands is taken so; whatever else is said is weighed for dangers before it is not understood.
+        // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
         var understood = Word(at, said, open) ?? Pouring.Understand(at, said, setting.Units) ?? Amount(at, said, open);
-        return understood is null or MeansNothing ? Cry(text) ?? understood ?? Lost(said, open) : understood;
+        return understood is not (null or MeansNothing) ? understood : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? Lost(text, said, open);
+    }
+
+    /// <summary>A cry goes before everything that is not wholly and surely something else.</summary>
+    private Understood? Weighed(Moment at, string text, Prompt? open, bool isCertain)
+    {
+        var talk = isCertain ? TalkHeard.Nothing : _talk.Hear(at, text, open);
+        return Cry(text) is { } cry && !(talk.IsWhole && talk.Share >= SurelyNoCry) ? cry : talk.Understood;
     }
 
     private MeansCry? Cry(string text) => setting.Flow.Ear.Value.Hear(text) is { } cry ? new(cry.Hazards, cry.IsSure) : null;
@@ -97,7 +110,7 @@ public sealed partial class Listener(Setting setting)
         if (unitWord.Length > 0 && unit is null)
         {
             return setting.Readings.Words.ContainsKey(name) || DeedName.Said.ContainsKey(name)
-                ? new MeansNothing($"'{unitWord}' is no unit that is known here. Expected: {UnitNames.CodesOf(Kind(name))}.")
+                ? new MeansNothing($"'{unitWord}' is no unit that is known here. Expected: {UnitNames.CodesOf(Kind(name))}.") { IsCertain = _talk.IsStrange(unitWord) }
                 : null;
         }
 
@@ -142,7 +155,7 @@ public sealed partial class Listener(Setting setting)
             return AmountThenName().Match(said) is { Success: true } match
                 && Amount(at, $"{match.Groups["name"].Value} {match.Groups["amount"].Value}", open) is { } turned
                 ? turned
-                : new MeansNothing($"'{behind}' is no unit that is known here. Expected: {Expected(open)}.");
+                : new MeansNothing($"'{behind}' is no unit that is known here. Expected: {Expected(open)}.") { IsCertain = _talk.IsStrange(behind) };
         }
 
         if (asked is not null && (unit is null || unit.Value.Kind() == asked.Kind))
@@ -183,8 +196,11 @@ public sealed partial class Listener(Setting setting)
         };
     }
 
-    private static MeansNothing Lost(string said, Prompt? open) =>
-        new MeansNothing($"'{said}' is not understood. Expected: {Expected(open)}. 'help' lists the words.");
+    private MeansNothing Lost(string text, string said, Prompt? open)
+    {
+        var near = _talk.Near(text);
+        return new($"'{said}' is not understood. {(near.Count > 0 ? $"Perhaps {string.Join(" or ", near.Select(one => $"'{one}'"))}? " : "")}Expected: {Expected(open)}. 'help' lists the words.");
+    }
 
     private static string Expected(Prompt? open)
     {

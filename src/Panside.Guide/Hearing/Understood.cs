@@ -16,6 +16,20 @@ public sealed record MeansWord(string Word, string Rest) : Understood;
 /// <param name="IsSure">Whether it can only be the first of them.</param>
 public sealed record MeansCry(IReadOnlyList<string> Dangers, bool IsSure) : Understood;
 
+/// <summary>A question, or something about the talk itself: what one lacks, being away, say that again.</summary>
+internal sealed record MeansTalk(Talk.Meaning Meaning) : Understood;
+
+/// <summary>A line that may have been meant: it is asked.</summary>
+internal sealed record MeansUnsure(LineIn Line) : Understood;
+
+/// <summary>Several things in one breath.</summary>
+/// <param name="Facts">Each of them, in the order said.</param>
+internal sealed record MeansSeveral(IReadOnlyList<Understood> Facts) : Understood;
+
 /// <summary>Nothing that is known here.</summary>
 /// <param name="Why">What was understood of it, and what was expected.</param>
-public sealed record MeansNothing(string Why) : Understood;
+public sealed record MeansNothing(string Why) : Understood
+{
+    /// <summary>Whether every word of it was understood, so that nothing else can be meant.</summary>
+    public bool IsCertain { get; init; } = true;
+}

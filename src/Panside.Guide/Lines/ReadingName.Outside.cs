@@ -11,6 +11,7 @@ public sealed partial class ReadingName
     /// <summary>Pressure reduced to sea level, as a weather report gives it.</summary>
     public static readonly ReadingName Barometer = new("barometer", Dimension.Pressure, "barometer", TimeSpan.FromHours(3))
     {
+        Instruments = ["barometer"],
         Words = ["baro", "weather"],
         Usual = _ => Between(97, 105, Unit.Kilopascal),
         Possible = _ => Between(94, 106, Unit.Kilopascal), // what the reduction to the altitude is made for
@@ -27,6 +28,7 @@ public sealed partial class ReadingName
     /// <summary>Pressure here, not reduced.</summary>
     public static readonly ReadingName StationPressure = new("station-pressure", Dimension.Pressure, "pressure here", TimeSpan.FromHours(3))
     {
+        Instruments = ["barometer"],
         Words = ["pressure here", "station", "local pressure"],
         Usual = boil => Between(PressureHere(boil.Rig) - 3, PressureHere(boil.Rig) + 3, Unit.Kilopascal),
         Possible = _ => Between(60, 110, Unit.Kilopascal),

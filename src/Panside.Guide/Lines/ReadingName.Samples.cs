@@ -10,6 +10,7 @@ public sealed partial class ReadingName
     /// <summary>Sugar of the raw sap.</summary>
     public static readonly ReadingName SapBrix = new("sap-brix", Dimension.Sugar, "sap", TimeSpan.FromHours(6))
     {
+        Instruments = ["refractometer"],
         Words = ["sap", "sap sugar", "raw sap"],
         Usual = _ => Between(1, 4, Unit.Brix),
         Possible = _ => Between(0, 40, Unit.Brix),
@@ -21,6 +22,7 @@ public sealed partial class ReadingName
     /// <summary>Mean sugar of what stands in the pan before the fire is lit.</summary>
     public static readonly ReadingName PanBrix = new("pan-brix", Dimension.Sugar, "pan sugar", TimeSpan.FromHours(6))
     {
+        Instruments = ["refractometer"],
         Words = ["pan sugar"],
         Usual = _ => Between(2, 30, Unit.Brix),
         Possible = _ => Between(0, 75, Unit.Brix),
@@ -32,6 +34,7 @@ public sealed partial class ReadingName
     /// <summary>Sugar of a cooled sample from the draw-off side.</summary>
     public static readonly ReadingName DrawBrix = new("draw-brix", Dimension.Sugar, "draw-off sugar", TimeSpan.FromMinutes(30))
     {
+        Instruments = ["refractometer"],
         Words = ["draw sugar", "draw-off sugar", "draw-off brix"],
         Usual = _ => Between(5, 66, Unit.Brix),
         Possible = _ => Between(0, 75, Unit.Brix),
@@ -42,6 +45,7 @@ public sealed partial class ReadingName
     /// <summary>What the syrup hydrometer shows.</summary>
     public static readonly ReadingName HydrometerBrix = new("hydrometer-brix", Dimension.Sugar, "hydrometer", TimeSpan.FromMinutes(30))
     {
+        Instruments = ["hydrometer"],
         Words = ["hydrometer", "hydro", "glass", "syrup"],
         Usual = _ => Between(50, 70, Unit.Brix),
         Possible = _ => Between(0, 85, Unit.Brix),
@@ -54,6 +58,7 @@ public sealed partial class ReadingName
     /// <summary>Temperature of the hydrometer's sample.</summary>
     public static readonly ReadingName SampleTemperature = new("sample-temperature", Dimension.Temperature, "sample", TimeSpan.FromMinutes(30))
     {
+        Instruments = ["thermometer", "hydrometer"],
         Words = ["sample", "sample temp", "cup"],
         Usual = boil => (boil.Units.From(Temperature.FromCelsius(15)), boil.Units.From(boil.Boiling)),
         Possible = _ => Between(-5, 125, Unit.DegreeCelsius),

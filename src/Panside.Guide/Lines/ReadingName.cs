@@ -22,6 +22,9 @@ public sealed partial class ReadingName(string code, Dimension kind, string spok
     /// <summary>Its name in the screen's rows, as short as they are: <c>draw-off</c>; null where it has no row there.</summary>
     public string? Row { get; init; }
 
+    /// <summary>What it is read with: who has none of one of them is not asked. Empty where a stick or the eye will do.</summary>
+    public IReadOnlyList<string> Instruments { get; init; } = [];
+
     /// <summary>What a doubt says behind the amount: <c>for tank</c>.</summary>
     public string Where { get; init; } = $"for {spoken}";
 

@@ -20,15 +20,15 @@ public static class UnitNames
         (Unit.DegreeCelsius, Dimension.Temperature, "degC", "°C", ["c", "°c", "degc", "deg c", "celsius"]),
         (Unit.Brix, Dimension.Sugar, "Brix", "Brix", ["brix", "bx", "°brix", "°bx", "b"]),
         (Unit.InchOfMercury, Dimension.Pressure, "inHg", "inHg", ["inhg", "in hg", "\"hg"]),
-        (Unit.Hectopascal, Dimension.Pressure, "hPa", "hPa", ["hpa", "mbar", "mb", "millibar", "millibars"]),
-        (Unit.Kilopascal, Dimension.Pressure, "kPa", "kPa", ["kpa"]),
+        (Unit.Hectopascal, Dimension.Pressure, "hPa", "hPa", ["hpa", "hectopascal", "hectopascals", "mbar", "mb", "millibar", "millibars"]),
+        (Unit.Kilopascal, Dimension.Pressure, "kPa", "kPa", ["kpa", "kilopascal", "kilopascals"]),
         (Unit.Pound, Dimension.Mass, "lb", "lb", ["lb", "lbs", "pound", "pounds"]),
         (Unit.Kilogram, Dimension.Mass, "kg", "kg", ["kg", "kilo", "kilos", "kilogram", "kilograms"]),
         (Unit.Minute, Dimension.Time, "min", "min", ["min", "mins", "minute", "minutes"]),
         (Unit.Hour, Dimension.Time, "h", "h", ["h", "hr", "hrs", "hour", "hours"]),
         (Unit.GallonPerHour, Dimension.VolumeRate, "gal/h", "gal/h", ["gal/h", "gph", "gal/hr", "gal/hour"]),
         (Unit.LiterPerHour, Dimension.VolumeRate, "L/h", "L/h", ["l/h", "lph", "l/hr", "l/hour"]),
-        (Unit.Percent, Dimension.Share, "%", "%", ["%", "percent"]),
+        (Unit.Percent, Dimension.Share, "%", "%", ["%", "percent", "pct"]),
     ];
 
     private static readonly FrozenDictionary<string, Unit> ByCode =
@@ -52,6 +52,9 @@ public static class UnitNames
 
     /// <summary>The unit of a word as a person writes it; null where there is none.</summary>
     public static Unit? FromWord(string word) => ByWord.TryGetValue(word.Trim(), out var unit) ? unit : null;
+
+    /// <summary>Every word that a unit is written as, in small letters.</summary>
+    public static IReadOnlyList<string> Words { get; } = [.. Table.SelectMany(row => row.Written)];
 
     /// <summary>What is measured, as a sentence begins with it: <c>a volume a time</c>.</summary>
     public static string Spoken(Dimension dimension) => dimension switch

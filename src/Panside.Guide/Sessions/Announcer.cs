@@ -62,7 +62,7 @@ internal sealed class Announcer(Setting setting)
             }
         }
 
-        var watches = step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)).ToList();
+        var watches = step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)).Where(watch => !Lacks.IsLacking(turn.State, setting.Readings.Find(watch.Ask))).ToList();
         foreach (var watch in watches)
         {
             if (open?.Step == watch.Id)
@@ -123,7 +123,7 @@ internal sealed class Announcer(Setting setting)
     }
 
     /// <summary>Asks the open prompt again, with what belongs to it.</summary>
-    private void Repeat(Turn turn)
+    public void Repeat(Turn turn)
     {
         if (turn.State.Open is not { } open)
         {

@@ -21,6 +21,7 @@ public sealed class Decider
     private readonly Walker _walker;
     private readonly Announcer _announcer;
     private readonly Adviser _adviser;
+    private readonly Conversation _conversation;
     private readonly Replies _replies;
 
     /// <summary>A decider for a session's fixed parts.</summary>
@@ -34,6 +35,7 @@ public sealed class Decider
         _announcer = new(setting);
         _adviser = new(setting);
         _replies = new(setting);
+        _conversation = new(setting, _replies, _walker, _announcer);
     }
 
     /// <summary>The state after the line, and what is said to it.</summary>
@@ -141,8 +143,22 @@ public sealed class Decider
             return;
         }
 
-        switch (_listener.Understand(text.At, text.Words, Asked(turn.State)))
+        HearUnderstood(turn, text, _listener.Understand(text.At, text.Words, Asked(turn.State)));
+    }
+
+    private void HearUnderstood(Turn turn, Text text, Understood understood)
+    {
+        switch (understood)
         {
+            case MeansSeveral(var facts):
+                HearSeveral(turn, text, facts);
+                break;
+            case MeansUnsure(var unsure):
+                AskWhether(turn, unsure);
+                break;
+            case MeansTalk(var meaning):
+                _conversation.Answer(turn, text.At, meaning);
+                break;
             case MeansLine(Added unplaced) when !PanOrTank.IsPanMeant(turn):
                 Question(turn, unplaced, PanOrTank.Question(unplaced, _setting.Rig.HasFloat), Added.Places);
                 break;
@@ -175,6 +191,52 @@ public sealed class Decider
         }
     }
 
+    /// <summary>
+    /// What was said in one breath is taken one by one, and one undo takes all of it back. Of several that are not sure one is asked,
+    /// and what could not be taken is told as that: what was taken stays.
+    /// </summary>
+    private void HearSeveral(Turn turn, Text text, IReadOnlyList<Understood> facts)
+    {
+        var (before, said) = (turn.State.Past.Count, new List<string>());
+        foreach (var fact in facts)
+        {
+            var wasDoubted = turn.State.Doubted;
+            switch (fact)
+            {
+                case MeansNothing(var why):
+                    turn.Tell($"Not taken: {why}");
+                    break;
+                case MeansUnsure(var unsure) when wasDoubted is not null && wasDoubted.At == text.At:
+                    turn.Tell($"Not taken, as it is not sure: {Describe.Line(unsure)}. Say it alone.");
+                    break;
+                default:
+                    HearUnderstood(turn, text, fact);
+                    break;
+            }
+
+            if (fact is MeansLine(var line))
+            {
+                said.Add(Describe.Line(line));
+            }
+        }
+
+        turn.Happen(new SaidTogether(before, string.Join("; ", said)));
+    }
+
+    /// <summary>What may have been meant is asked, where it could be.</summary>
+    private void AskWhether(Turn turn, LineIn line)
+    {
+        if (_possible.Fault(line) is not null || Sequence.Fault(turn, line) is not null)
+        {
+            turn.Refuse($"Not sure what was meant: perhaps '{Describe.Line(line)}', which cannot be now. Say it in other words.", "text");
+            return;
+        }
+
+        Question(turn, line, _believable.Doubt(turn.State, line) ?? new($"{Sentence(Describe.Line(line))}: is that what you mean?", "Yes takes it. If not, say it in other words."));
+    }
+
+    private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
     /// <summary>A cry opens the emergency of its danger; where that is not sure, the list, with the likely ones first.</summary>
     private void Cry(Turn turn, Moment at, IReadOnlyList<string> dangers, bool isSure)
     {
@@ -186,9 +248,17 @@ public sealed class Decider
         _walker.Fire(turn, "word " + word);
     }
 
+    /// <summary>What was typed is told back as it was heard, but only where it could be: what is refused was not heard as anything.</summary>
     private void HearMeant(Turn turn, LineIn meant)
     {
-        turn.Say((at, number) => new HeardLine(at, number, meant));
+        var isRefused = meant is Answer
+            ? turn.State.Doubted is null && turn.State.Open is null
+            : turn.State.SaidNow.Contains(meant) || _possible.Fault(meant) is not null || Sequence.Fault(turn, meant) is not null;
+        if (!isRefused)
+        {
+            turn.Say((at, number) => new HeardLine(at, number, meant));
+        }
+
         Hear(turn, meant);
     }
 

@@ -33,6 +33,11 @@ public sealed class Evolver(Setting setting)
             Past = (state.Past.Count < PastKept ? state.Past : state.Past.RemoveAt(0)).Add(state with { Past = [] }),
             LastSaid = what,
         },
+        SaidTogether(var before, var what) when state.Past.Count > before + 1 => state with
+        {
+            Past = state.Past.RemoveRange(before + 1, state.Past.Count - before - 1),
+            LastSaid = what,
+        },
         Took(var line, var insisted) => _takenIn.Take(state with { SaidNow = state.SaidNow.Add(line) }, line, insisted),
         Moved(var step, var back) => state with
         {

@@ -13,6 +13,11 @@ public sealed record TimeCame(Moment To) : Happening;
 /// <summary>The operator is about to say something that can be undone.</summary>
 public sealed record Remembered(string What) : Happening;
 
+/// <summary>Several things were said in one breath: one undo takes all of them back.</summary>
+/// <param name="Before">How many things could be undone before.</param>
+/// <param name="What">All of them, in words.</param>
+public sealed record SaidTogether(int Before, string What) : Happening;
+
 /// <summary>A reading, an observation or a deed is taken as true.</summary>
 /// <param name="Line">The line.</param>
 /// <param name="Insisted">Whether it was doubted, and the operator stands by it.</param>

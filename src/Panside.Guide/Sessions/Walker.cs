@@ -166,6 +166,11 @@ internal sealed class Walker(Setting setting)
                 continue;
             }
 
+            if (setting.Flow.Steps[from] is { IsCritical: false, Ask: { } ask } && Lacks.IsLacking(turn.State, setting.Readings.Find(ask)) && Fire(turn, "answer skip"))
+            {
+                continue;
+            }
+
             if (setting.Machine.NextByFact(from, turn.State.ReturnTo, turn.Holds) is not { } to)
             {
                 return;

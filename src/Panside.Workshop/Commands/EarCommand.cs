@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Panside.Guide.Hearing;
 using Panside.Guide.Hearing.Cries;
 using Panside.Workshop.Hearing;
 
@@ -14,7 +15,8 @@ internal static class EarCommand
         var language = new Option<string>("--language") { Description = "The language that they are in.", HelpName = "CODE", DefaultValueFactory = _ => "en" };
         var fit = new Option<string>("--fit") { Description = "Fits the weights to these sentences and writes them to this file, instead of hearing them.", HelpName = "WEIGHTS" };
         var misheard = new Option<bool>("--misheard") { Description = "Names each sentence that was not heard as it was meant." };
-        var command = new Command("ear", "Tells how well cries are heard among everyday talk, as a table by habit of speech; or fits the ear to sentences.") { files, language, fit, misheard };
+        var alone = new Option<bool>("--alone") { Description = "Hears for cries alone, and not for what is surely a fact, a deed or a question." };
+        var command = new Command("ear", "Tells how well cries are heard among everyday talk, as a table by habit of speech; or fits the ear to sentences.") { files, language, fit, misheard, alone };
         command.SetAction(parsed =>
         {
             var code = parsed.GetValue(language)!;
@@ -30,9 +32,16 @@ internal static class EarCommand
                 return ExitStatus.Done;
             }
 
-            var ear = new CryEar(KnownCries.Words, code, [], KnownCries.Fitted(code));
-            return Rows.Tell(parsed.GetValue(misheard) ? EarTable.Misheard(ear, sentences) : EarTable.Of(ear, sentences));
+            var hear = parsed.GetValue(alone) ? new CryEar(KnownCries.Words, code, [], KnownCries.Fitted(code)).Hear : WholeEar();
+            return Rows.Tell(parsed.GetValue(misheard) ? EarTable.Misheard(hear, sentences) : EarTable.Of(hear, sentences));
         });
         return command;
+    }
+
+    /// <summary>What a session makes of a sentence said in a steady boil: whether it is a cry.</summary>
+    private static Func<string, Cry?> WholeEar()
+    {
+        var ear = new SteadyBoilEar();
+        return text => ear.Understand(text) is MeansCry(var dangers, var isSure) ? new(dangers, isSure) : null;
     }
 }

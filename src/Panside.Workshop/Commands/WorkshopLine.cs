@@ -27,6 +27,7 @@ internal static class WorkshopLine
             AssureCommand.Create(),
             PictureCommand.Create(),
             EarCommand.Create(),
+            TalkCommand.Create(),
             LintCommand.Create(),
             TrialsCommand.Create(),
         };

@@ -15,26 +15,27 @@ internal static class EarFit
     private const int FewestSentences = 2;
     private const int FewestOfAPiece = 3;
 
-    /// <summary>The text of a file of weights.</summary>
+    /// <summary>The text of the weights of an ear for cries.</summary>
     /// <param name="ear">The ear whose traits are weighed.</param>
     /// <param name="sentences">What it is fitted to.</param>
-    public static string Of(CryEar ear, IReadOnlyList<SaidSentence> sentences)
+    public static string Of(CryEar ear, IReadOnlyList<SaidSentence> sentences) =>
+        Of([.. sentences.Select(sentence => new Heard(sentence.Hazard ?? FittedWeights.None, ear.TraitsOf(sentence.Text)))], Dearness, least: 0.015);
+
+    /// <summary>The text of a file of weights.</summary>
+    /// <param name="heard">What each sentence means, and its traits.</param>
+    /// <param name="dearness">How dear the squares of the weights are.</param>
+    /// <param name="least">What is smaller is left out.</param>
+    public static string Of(IReadOnlyList<Heard> heard, float dearness, double least)
     {
-        var heard = sentences.Select(sentence => (sentence.Hazard, Traits: ear.TraitsOf(sentence.Text))).ToList();
-        var hazards = heard.Select(one => one.Hazard).OfType<string>().Distinct().Order(StringComparer.Ordinal).Prepend(FittedWeights.None).ToList();
+        var kinds = heard.Select(one => one.Kind).Where(kind => kind != FittedWeights.None).Distinct().Order(StringComparer.Ordinal).Prepend(FittedWeights.None).ToList();
         var traits = heard.SelectMany(one => one.Traits).CountBy(trait => trait)
             .Where(count => count.Value >= (count.Key.StartsWith("piece ", StringComparison.Ordinal) ? FewestOfAPiece : FewestSentences))
             .Select(count => count.Key).Order(StringComparer.Ordinal).ToList();
         var places = traits.Index().ToDictionary(trait => trait.Item, trait => trait.Index, StringComparer.Ordinal);
-        var examples = heard.Select(one => new Example
-        {
-            Traits = Vector(one.Traits, places),
-            Hazard = (uint)hazards.IndexOf(one.Hazard ?? FittedWeights.None),
-        });
-
-        var (biases, weights) = Fit(examples, traits.Count, hazards.Count);
-        var comment = $"Weights of traits, in hundredths, fitted to {sentences.Count} sentences by 'panside-workshop ear'. Made, not written: see docs/hearing.md.";
-        return FittedWeights.Write(comment, hazards, biases, traits.Select((trait, place) => (trait, (IReadOnlyList<double>)[.. weights.Select(row => (double)row[place])])));
+        var examples = heard.Select(one => new Example { Traits = Vector(one.Traits, places), Hazard = (uint)kinds.IndexOf(one.Kind) });
+        var (biases, weights) = Fit(examples, traits.Count, kinds.Count, dearness);
+        var comment = $"Weights of traits, in hundredths, fitted to {heard.Count} sentences by 'panside-workshop ear'. Made, not written: see docs/hearing.md.";
+        return FittedWeights.Write(comment, kinds, biases, traits.Select((trait, place) => (trait, (IReadOnlyList<double>)[.. weights.Select(row => (double)row[place])])), least);
     }
 
     private static VBuffer<float> Vector(IEnumerable<string> traits, Dictionary<string, int> places)
@@ -43,7 +44,8 @@ internal static class EarFit
         return new(places.Count, there.Length, [.. Enumerable.Repeat(1f, there.Length)], there);
     }
 
-    private static (IReadOnlyList<double> Biases, IReadOnlyList<float[]> Weights) Fit(IEnumerable<Example> examples, int traits, int hazards)
+    private static (IReadOnlyList<double> Biases, IReadOnlyList<float[]> Weights) Fit(
+        IEnumerable<Example> examples, int traits, int hazards, float dearness)
     {
         var context = new MLContext(seed: 1);
         var schema = SchemaDefinition.Create(typeof(Example));
@@ -54,7 +56,7 @@ internal static class EarFit
             FeatureColumnName = nameof(Example.Traits),
             LabelColumnName = nameof(Example.Hazard),
             L1Regularization = 0,
-            L2Regularization = Dearness,
+            L2Regularization = dearness,
             NumberOfThreads = 1,
             OptimizationTolerance = 1e-5f,
             MaximumNumberOfIterations = 400,
@@ -72,3 +74,8 @@ internal static class EarFit
         public uint Hazard { get; init; }
     }
 }
+
+/// <summary>A sentence that is fitted to.</summary>
+/// <param name="Kind">What it means.</param>
+/// <param name="Traits">What it has.</param>
+internal sealed record Heard(string Kind, IReadOnlyCollection<string> Traits);

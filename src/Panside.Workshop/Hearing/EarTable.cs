@@ -6,9 +6,9 @@ namespace Panside.Workshop.Hearing;
 internal static class EarTable
 {
     /// <summary>The rows of the table.</summary>
-    public static IEnumerable<string> Of(CryEar ear, IReadOnlyList<SaidSentence> sentences)
+    public static IEnumerable<string> Of(Func<string, Cry?> hear, IReadOnlyList<SaidSentence> sentences)
     {
-        var heard = sentences.Select(sentence => (Said: sentence, Cry: ear.Hear(sentence.Text))).ToList();
+        var heard = sentences.Select(sentence => (Said: sentence, Cry: hear(sentence.Text))).ToList();
         yield return "habit            cries  opened   right  everyday  falsely";
         foreach (var habit in heard.GroupBy(one => one.Said.Habit).OrderBy(group => group.Key, StringComparer.Ordinal))
         {
@@ -19,9 +19,9 @@ internal static class EarTable
     }
 
     /// <summary>What was not heard as it was meant, a sentence a line.</summary>
-    public static IEnumerable<string> Misheard(CryEar ear, IReadOnlyList<SaidSentence> sentences) =>
+    public static IEnumerable<string> Misheard(Func<string, Cry?> hear, IReadOnlyList<SaidSentence> sentences) =>
         from said in sentences
-        let cry = ear.Hear(said.Text)
+        let cry = hear(said.Text)
         where said.Hazard is null ? cry is not null : cry is not { Hazards: [var first, ..] } || first != said.Hazard
         select $"{said.Hazard ?? "everyday"} heard as {(cry is null ? "nothing" : string.Join(", ", cry.Hazards.DefaultIfEmpty("unsure")))}: {said.Text}";
 

@@ -8,10 +8,11 @@ using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Tests.Flows;
 
-/// <summary>docs/flows.md, docs/adding-a-step.md and docs/rigs.md name everything that a file may hold, and state what the program does.</summary>
+/// <summary>docs/flows.md, docs/figures.md, docs/adding-a-step.md and docs/rigs.md name everything that a file may hold, and state what the program does.</summary>
 public partial class GuideToFilesTests
 {
     private static readonly string Flows = RepositoryFiles.Read("docs", "flows.md");
+    private static readonly string InBraces = RepositoryFiles.Read("docs", "figures.md");
     private static readonly string Adding = RepositoryFiles.Read("docs", "adding-a-step.md");
     private static readonly string Rigs = RepositoryFiles.Read("docs", "rigs.md");
 
@@ -34,12 +35,12 @@ public partial class GuideToFilesTests
     public void Every_fact_has_a_line_of_its_own() => Assert.All(Facts.Names, fact => Assert.Single(Rows(Flows), row => row.StartsWith($"| `{fact}` | ", StringComparison.Ordinal)));
 
     [Fact]
-    public void Every_figure_has_a_line_of_its_own() => Assert.All(Figures.Names, figure => Assert.Single(Rows(Flows), row => row.StartsWith($"| `{{{figure}}}` | ", StringComparison.Ordinal)));
+    public void Every_figure_has_a_line_of_its_own() => Assert.All(Figures.Names, figure => Assert.Single(Rows(InBraces), row => row.StartsWith($"| `{{{figure}}}` | ", StringComparison.Ordinal)));
 
     [Fact]
     public void No_fact_and_no_figure_is_described_that_there_is_not()
     {
-        var (facts, figures) = (Section(Flows, "## Facts"), Section(Flows, "## Figures"));
+        var (facts, figures) = (Section(Flows, "## Facts"), Section(InBraces, "## Figures"));
         Assert.Equal(Facts.Names, First().Matches(facts).Select(match => match.Groups["name"].Value).Order(StringComparer.Ordinal));
         Assert.Equal(Figures.Names, First().Matches(figures).Select(match => match.Groups["name"].Value.Trim('{', '}')).Order(StringComparer.Ordinal));
     }

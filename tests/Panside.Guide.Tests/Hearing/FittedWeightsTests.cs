@@ -28,7 +28,7 @@ public class FittedWeightsTests
     [Fact]
     public void What_is_written_reads_as_it_was_but_for_what_rounds_to_nothing()
     {
-        var text = FittedWeights.Write("made", ["none", "fire"], [0.5, -0.25], [("word b", [0.004, 1]), ("word a", [-2, 0.01]), ("word c", [0.01, -0.01])]);
+        var text = FittedWeights.Write("made", ["none", "fire"], [0.5, -0.25], [("word b", [0.004, 1]), ("word a", [-2, 0.01]), ("word c", [0.01, -0.01])], least: 0.015);
         Assert.Equal("# made\nhazards\tnone fire\nbias\t0:50 1:-25\nword a\t0:-200\nword b\t1:100\n", text);
         var shares = new FittedWeights(text).Shares(["word a", "word b"]);
         Assert.Equal(double.Exp(0.50 - 2.00 - (-0.25 + 1.00)), shares[0] / shares[1], 9);

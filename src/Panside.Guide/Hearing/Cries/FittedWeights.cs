@@ -51,6 +51,9 @@ public sealed class FittedWeights
     /// <summary>The hazards that they know, <see cref="None"/> among them.</summary>
     public IReadOnlyList<string> Hazards => _hazards;
 
+    /// <summary>Whether they know a trait.</summary>
+    public bool Has(string trait) => _weights.ContainsKey(trait);
+
     /// <summary>How likely each of <see cref="Hazards"/> is, by the traits of a sentence: shares of 1.</summary>
     /// <remarks>The soft maximum of the sums of weights (Bishop, Pattern Recognition and Machine Learning, 4.3.4).</remarks>
     public double[] Shares(IEnumerable<string> traits)
@@ -74,16 +77,17 @@ public sealed class FittedWeights
     /// <param name="comment">What it was fitted on; a line of its own.</param>
     /// <param name="hazards">The hazards in the order of the weights.</param>
     /// <param name="biases">What each begins with.</param>
-    /// <param name="weights">Each trait's weights. Those that round to nothing are left out.</param>
-    public static string Write(string comment, IReadOnlyList<string> hazards, IReadOnlyList<double> biases, IEnumerable<(string Trait, IReadOnlyList<double> Weights)> weights)
+    /// <param name="weights">Each trait's weights. </param>
+    /// <param name="least">What is smaller is left out.</param>
+    public static string Write(string comment, IReadOnlyList<string> hazards, IReadOnlyList<double> biases, IEnumerable<(string Trait, IReadOnlyList<double> Weights)> weights, double least)
     {
         var rows = weights.OrderBy(row => row.Trait, StringComparer.Ordinal).Prepend((Bias, biases))
-            .Select(row => (row.Item1, Said: Said(row.Item2))).Where(row => row.Said.Length > 0).Select(row => $"{row.Item1}\t{row.Said}");
+            .Select(row => (row.Item1, Said: Said(row.Item2, row.Item1 == Bias ? 0 : least))).Where(row => row.Said.Length > 0).Select(row => $"{row.Item1}\t{row.Said}");
         return string.Join('\n', rows.Prepend($"hazards\t{string.Join(' ', hazards)}").Prepend($"# {comment}")) + "\n";
     }
 
-    private static string Said(IReadOnlyList<double> weights) => string.Join(' ', weights
-        .Select((weight, hazard) => (Hazard: hazard, Hundredths: (int)double.Round(100 * weight))).Where(weight => int.Abs(weight.Hundredths) > 1)
+    private static string Said(IReadOnlyList<double> weights, double least) => string.Join(' ', weights
+        .Select((weight, hazard) => (Hazard: hazard, Hundredths: (int)double.Round(100 * weight))).Where(weight => int.Abs(weight.Hundredths) >= 100 * least)
         .Select(weight => string.Create(CultureInfo.InvariantCulture, $"{weight.Hazard}:{weight.Hundredths}")));
 
     private static (byte Hazard, short Hundredths)[] Row(ReadOnlySpan<char> written, int number, int hazards)

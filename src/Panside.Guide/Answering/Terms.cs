@@ -1,0 +1,69 @@
+using System.Collections.Frozen;
+using System.Text;
+using Panside.Guide.Yaml;
+
+namespace Panside.Guide.Answering;
+
+/// <summary>A term of the trade.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Is">What it is.</param>
+/// <param name="Measure">How to measure or check it; null where nothing can be measured.</param>
+public sealed record Term(string Name, string Is, string? Measure);
+
+/// <summary>The terms of the trade in one language: <c>flows/words/terms.yaml</c>.</summary>
+public sealed class Terms
+{
+    private readonly IReadOnlyList<(string Said, Term Term)> _said;
+
+    private Terms(IReadOnlyList<(string Said, Term Term)> said) => _said = [.. said.OrderByDescending(row => row.Said.Length)];
+
+    /// <summary>All of them, each once.</summary>
+    public IEnumerable<Term> All => _said.Select(row => row.Term).Distinct();
+
+    /// <summary>The term that is named in what was said, the longest name first; null where none is.</summary>
+    public Term? In(string said)
+    {
+        var words = $" {Plain(said)} ";
+        return _said.FirstOrDefault(row => words.Contains($" {row.Said} ", StringComparison.Ordinal)).Term;
+    }
+
+    /// <summary>Reads a file.</summary>
+    /// <param name="file">Its name, for faults.</param>
+    /// <param name="text">Its text.</param>
+    /// <exception cref="FaultyFileException">Something in it is wrong; the exception tells every fault with its place.</exception>
+    public static FrozenDictionary<string, Terms> Read(string file, string text) => WordsByLanguage.Read(file, text, "terms", Language);
+
+    private static Terms Language(YamlMap map)
+    {
+        var said = new List<(string, Term)>();
+        if (map.Map("terms", required: true) is { } terms)
+        {
+            foreach (var name in terms.Keys.ToList())
+            {
+                if (terms.Map(name, required: true) is { } one)
+                {
+                    var term = new Term(name, one.Text("is", required: true) ?? "", one.Text("measure"));
+                    said.AddRange(one.Texts("said", required: true).Append(name).Select(Plain).Distinct().Select(words => (words, term)));
+                    one.Finish();
+                }
+            }
+
+            terms.Finish();
+        }
+
+        map.Finish();
+        return new(said);
+    }
+
+    /// <summary>Small letters and single spaces, nothing else.</summary>
+    private static string Plain(string text)
+    {
+        var plain = new StringBuilder(text.Length);
+        foreach (var letter in text.ToLowerInvariant())
+        {
+            _ = char.IsLetterOrDigit(letter) ? plain.Append(letter) : plain.Length > 0 && plain[^1] != ' ' ? plain.Append(' ') : plain;
+        }
+
+        return plain.ToString().Trim();
+    }
+}

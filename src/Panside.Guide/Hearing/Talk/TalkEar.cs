@@ -1,0 +1,148 @@
+using Panside.Guide.Hearing.Cries;
+using Panside.Guide.Hearing.Sentences;
+
+namespace Panside.Guide.Hearing.Talk;
+
+/// <summary>
+/// Hears facts, deeds and questions in what people say. A line is cut into words and amounts, the words into pieces of one meaning
+/// each, so that all together are likeliest, and each piece has the meaning that the fitted weights give it.
+/// </summary>
+/// <param name="words">The words of the language.</param>
+/// <param name="fitted">The weights of its meanings.</param>
+/// <param name="stemsOf">The kind of the language's endings.</param>
+internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string stemsOf)
+{
+    /// <summary>What each further piece costs, as a share: a line is one thing unless two are clearly likelier.</summary>
+    private const double PieceCost = 0.8;
+
+    /// <summary>The same where nothing but a word's end tells that another piece begins.</summary>
+    private const double WordCost = 0.08;
+
+    /// <summary>A line so short may be cut anywhere: <c>steady boil deep coals</c>.</summary>
+    private const int ShortLine = 14;
+    private const double Least = 1e-4;
+
+    /// <summary>Cries are weighed by an ear of their own; here they only take from what is likely.</summary>
+    private const double CriesCount = 0.15;
+
+    private const int MostCuts = 14;
+
+    /// <summary>An amount that means nothing among others that do is so much the less likely.</summary>
+    private const double LostAmount = 0.4;
+
+    /// <summary>A number of such a size without a word is the thermometer at the draw-off: that is what is watched.</summary>
+    private const string DrawOff = "reading:draw-temperature";
+
+    private readonly AmountReader _reader = new(words);
+
+    /// <summary>The words and amounts of a line.</summary>
+    public IReadOnlyList<Piece> Pieces(string text) => _reader.Read(text);
+
+    /// <summary>The traits of a line that is one piece, for fitting.</summary>
+    public IReadOnlyCollection<string> TraitsOf(IReadOnlyList<Piece> pieces, bool isAsked) => TalkTraits.Of(pieces, isAsked, Stems.Of(stemsOf));
+
+    /// <summary>Where a line may be cut: at pauses, before words that join, beside amounts.</summary>
+    public IReadOnlyList<int> Cuts(IReadOnlyList<Piece> pieces) =>
+    [
+        .. Enumerable.Range(1, int.Max(pieces.Count - 1, 0)).Where(at =>
+            pieces[at].IsPaused || words.Breaks.Contains(pieces[at].Text) || pieces[at].Amount is not null || pieces[at - 1].Amount is not null),
+    ];
+
+    /// <summary>Whether a line is one amount with its unit.</summary>
+    public bool IsAmount(string text) => _reader.Read(text) is [{ Amount.Unit: not null }];
+
+    /// <summary>The one amount of a line that says nothing else; null where it says more, or less.</summary>
+    public SpokenAmount? AloneIn(string text)
+    {
+        var pieces = _reader.Read(text);
+        var amounts = pieces.Where(piece => piece.Amount is not null).ToList();
+        return amounts.Count == 1 && pieces.All(piece => piece.Amount is not null || words.Light.Contains(piece.Text)) ? amounts[0].Amount : null;
+    }
+
+    /// <summary>What a line means, in the order in which it was said; empty where it has no words.</summary>
+    /// <param name="text">The line.</param>
+    /// <param name="prior">How much likelier a kind is made by what is asked just now: 1 where nothing tells.</param>
+    public IReadOnlyList<Meaning> Hear(string text, Func<string, double> prior)
+    {
+        var pieces = _reader.Read(text);
+        if (fitted is null || pieces.Count == 0)
+        {
+            return [];
+        }
+
+        var isAsked = text.Contains('?', StringComparison.Ordinal);
+        var stems = Stems.Of(stemsOf);
+        var natural = Cuts(pieces);
+        List<int> cuts = [0, .. (pieces.Count <= ShortLine ? Enumerable.Range(1, pieces.Count - 1) : natural.Take(MostCuts)), pieces.Count];
+        var best = new (double Log, int From, Meaning? Meaning)[cuts.Count];
+        Array.Fill(best, (double.NegativeInfinity, 0, null));
+        best[0] = (0, 0, null);
+        for (var end = 1; end < cuts.Count; end++)
+        {
+            for (var start = 0; start < end; start++)
+            {
+                var part = pieces.Skip(cuts[start]).Take(cuts[end] - cuts[start]).ToList();
+                while (part.Count > 1 && part[0].Amount is null && words.Breaks.Contains(part[0].Text))
+                {
+                    part.RemoveAt(0);
+                }
+
+                if (part.Count(piece => piece.Amount is not null) > 2)
+                {
+                    continue;
+                }
+
+                var meaning = Likeliest(part, start == 0 && end == cuts.Count - 1, isAsked && end == cuts.Count - 1, stems, prior);
+                var log = best[start].Log + double.Log(double.Max(meaning.Share, Least)) + (start == 0 ? 0 : double.Log(natural.Contains(cuts[start]) ? PieceCost : WordCost));
+                if (log > best[end].Log)
+                {
+                    best[end] = (log, start, meaning);
+                }
+            }
+        }
+
+        var meanings = new List<Meaning>();
+        for (var end = cuts.Count - 1; end > 0 && best[end].Meaning is { } meaning; end = best[end].From)
+        {
+            meanings.Insert(0, meaning);
+        }
+
+        return meanings;
+    }
+
+    /// <summary>The likeliest kinds of a whole line, whatever their amounts.</summary>
+    public IEnumerable<(string Kind, double Share)> Nearest(string text)
+    {
+        var pieces = _reader.Read(text);
+        return fitted is null || !pieces.Any(piece => Knows(piece.Text)) ? []
+            : fitted.Hazards.Zip(fitted.Shares(TalkTraits.Of(pieces, text.Contains('?', StringComparison.Ordinal), Stems.Of(stemsOf)))).OrderByDescending(row => row.Second).Take(4);
+    }
+
+    /// <summary>Whether the weights know a word.</summary>
+    public bool Knows(string word) => Knows(word, Stems.Of(stemsOf));
+
+    private bool Knows(string word, Stems stems) => fitted?.Has("word " + stems.Stem(word)) == true;
+
+    private Meaning Likeliest(List<Piece> part, bool isWhole, bool isAsked, Stems stems, Func<string, double> prior)
+    {
+        var shares = fitted!.Shares(TalkTraits.Of(part, isAsked, stems));
+        var amounts = part.Where(piece => piece.Amount is not null).Select(piece => piece.Amount!).ToList();
+        var isKnown = part.Exists(piece => piece.Amount is not null || Knows(piece.Text, stems));
+        var isBare = part.TrueForAll(piece => piece.Amount is { Unit: null, Hint: AmountHint.None });
+        var (best, all) = ((Kind: Meaning.None, Share: 0.0), 0.0);
+        for (var place = 0; place < shares.Length; place++)
+        {
+            var kind = fitted.Hazards[place];
+            var weighed = shares[place] * (kind == Meaning.Cry ? CriesCount : prior(kind));
+            all += weighed;
+            if (weighed > best.Share && kind != Meaning.Several && Slots.Take(kind, amounts) && (!isBare || kind == Meaning.None || (kind == DrawOff && part is [{ Amount.Value: > 203 and < 224 }]))
+                && (isKnown || kind == Meaning.None || (prior(kind) > 1 && !kind.StartsWith("answer", StringComparison.Ordinal))))
+            {
+                best = (kind, weighed);
+            }
+        }
+
+        var lost = best.Kind == Meaning.None && amounts.Count > 0 && !isWhole ? LostAmount : 1;
+        return new(best.Kind, Slots.Amount(best.Kind, amounts), lost * best.Share / all, string.Join(' ', part.Select(piece => piece.Text)));
+    }
+}

@@ -1,0 +1,149 @@
+using Panside.Guide.Answering;
+using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+
+namespace Panside.Guide.Hearing.Talk;
+
+/// <summary>Makes what the ear heard into lines, with the open prompt in mind.</summary>
+/// <param name="setting">What the session runs on.</param>
+internal sealed class TalkListener(Setting setting)
+{
+    /// <summary>From this share on a fact is taken and told back; under it it is asked. Judged by writers left out: see docs/hearing.md.</summary>
+    public const double TakenFrom = 0.6;
+
+    /// <summary>Under this share nothing is made of it.</summary>
+    public const double AskedFrom = 0.3;
+
+    /// <summary>What is less likely is not named as near: judged by hand.</summary>
+    private const double NearFrom = 0.12;
+
+    /// <summary>What is asked just now is so much likelier to be told.</summary>
+    private const double AskedWeighs = 4;
+
+    /// <summary>What was heard of a line.</summary>
+    /// <param name="at">When it was said.</param>
+    /// <param name="text">The line.</param>
+    /// <param name="open">The open prompt; null where nothing is asked.</param>
+    public TalkHeard Hear(Moment at, string text, Prompt? open)
+    {
+        if (KnownTalk.Ear(setting.Flow.Language) is not { } ear)
+        {
+            return TalkHeard.Nothing;
+        }
+
+        var asked = open is null ? null : setting.Readings.Find(open.Ask);
+        if (asked is not null && ear.AloneIn(text) is { } alone && alone.Fits(asked.Kind))
+        {
+            return new([Line(at, new("reading:" + asked.Code, alone, 1, text))], IsWhole: true, 1);
+        }
+
+        var meanings = ear.Hear(text, kind => Weight(kind, open));
+        var facts = meanings.Where(meaning => meaning.Kind is not (Meaning.None or Meaning.Cry) && meaning.Share >= AskedFrom).ToList();
+        return facts.Count == 0
+            ? TalkHeard.Nothing
+            : new([.. facts.Select(fact => Line(at, fact))], facts.Count == meanings.Count, facts.Min(fact => fact.Share));
+    }
+
+    /// <summary>What a line that was not understood comes nearest to, in words that are: two at the most.</summary>
+    public IReadOnlyList<string> Near(string text) => KnownTalk.Ear(setting.Flow.Language) is not { } ear ? [] :
+    [
+        .. ear.Nearest(text).Where(near => near.Share >= NearFrom).Select(near => Example(near.Kind)).OfType<string>().Take(2),
+    ];
+
+    private string? Example(string kind)
+    {
+        var parts = kind.Split(':');
+        return parts[0] switch
+        {
+            "ask" => KnownAnswers.BookOf(setting.Flow.Language).Asks.GetValueOrDefault(parts[1])?.Said,
+            "reading" => setting.Readings.Find(parts[1]) is { Words: [var word, ..] } ? $"{word} …" : null,
+            "observed" => $"{parts[1]} {parts[2]}",
+            "did" => DeedName.FromCode(parts[1])?.Words[0],
+            _ => null,
+        };
+    }
+
+    /// <summary>Whether what stands behind a number is one word that nobody says in talk: a unit that is not known.</summary>
+    public bool IsStrange(string behind) => behind.All(char.IsLetter) && KnownTalk.Ear(setting.Flow.Language) is { } ear && !ear.Knows(behind.ToLowerInvariant())
+        && !ear.IsAmount($"1 {behind}");
+
+    private static double Weight(string kind, Prompt? open) => open switch
+    {
+        null => 1,
+        { Ask: Prompt.Confirm } => kind.StartsWith("answer:", StringComparison.Ordinal) ? AskedWeighs : 1,
+        { Ask: "drawn-volume" } => kind == "did:close-draw" ? AskedWeighs : 1,
+        { Ask: var ask } => kind == "reading:" + ask || kind.StartsWith($"observed:{ask}:", StringComparison.Ordinal) ? AskedWeighs : 1,
+    };
+
+    private Understood Line(Moment at, Meaning meaning)
+    {
+        var understood = Sure(at, meaning);
+        return meaning.Share < TakenFrom && understood is MeansLine(var line and not Answer) ? new MeansUnsure(line) : understood;
+    }
+
+    private Understood Sure(Moment at, Meaning meaning)
+    {
+        var parts = meaning.Kind.Split(':');
+        switch (parts[0])
+        {
+            case "reading" when setting.Readings.Find(parts[1]) is { } name && meaning.Amount is { } amount:
+                return Measured(amount.In(name.UnitIn(setting.Units)), measure => new Reading(at, name, measure));
+            case "observed" when ObservationName.FromCode(parts[1]) is { } seen:
+                return new MeansLine(new Observed(at, seen, parts[2]));
+            case "did" when DeedName.FromCode(parts[1]) is { } deed:
+                return Deed(at, deed, parts.Length > 2 ? parts[2] : null, meaning.Amount);
+            case "added" when meaning.Amount is { } amount:
+                var place = Added.Places.FirstOrDefault(place => meaning.Words.Split(' ').Contains(place));
+                return Measured(amount.In(setting.Units.Preferred(Dimension.Volume)), measure => Placed(new(at, measure, Liquids.Sap), place));
+            case "hold" when setting.Flow.Words.TryGetValue("hold wood", out var word):
+                return new MeansWord(word, "");
+            case "answer":
+                return new MeansLine(new Answer(at, parts[1]));
+            case "word" when parts[1] == "undo":
+                return new MeansWord("undo", "");
+            default:
+                return new MeansTalk(meaning);
+        }
+    }
+
+    private static LineIn Placed(Added added, string? place) => place switch
+    {
+        "pan" => added.IntoPan(added.At),
+        "tank" => added.IntoTank(added.At),
+        _ => added,
+    };
+
+    private Understood Deed(Moment at, DeedName deed, string? liquid, SpokenAmount? amount)
+    {
+        if (amount is null || deed.Kind is not { } kind)
+        {
+            return deed == DeedName.RefillTank || deed.WantsAmount ? new MeansNothing(Pouring.HowMuch) : new MeansLine(new Did(at, deed, null));
+        }
+
+        return Measured(
+            amount.In(deed.Reads?.UnitIn(setting.Units) ?? setting.Units.Preferred(kind)),
+            measure => liquid is null ? new Did(at, deed, measure) : new Did(at, deed, measure) { Is = liquid });
+    }
+
+    private static Understood Measured((double Value, Unit Unit) amount, Func<Measure, LineIn> means) =>
+        Measure.Of(amount.Value, amount.Unit) is { } measure ? new MeansLine(means(measure)) : new MeansNothing($"{Measure.Fault(amount.Value, amount.Unit)}.");
+}
+
+/// <summary>What the ear for talk made of a line.</summary>
+/// <param name="Facts">What it understood, in the order said.</param>
+/// <param name="IsWhole">Whether nothing was left over.</param>
+/// <param name="Share">How sure the least sure of them is: a share of 1.</param>
+internal sealed record TalkHeard(IReadOnlyList<Understood> Facts, bool IsWhole, double Share)
+{
+    /// <summary>Nothing was understood.</summary>
+    public static readonly TalkHeard Nothing = new([], IsWhole: false, 0);
+
+    /// <summary>The facts as one.</summary>
+    public Understood? Understood => Facts switch
+    {
+        [] => null,
+        [var one] => one,
+        _ => new MeansSeveral(Facts),
+    };
+}

@@ -1,0 +1,134 @@
+using System.Collections.Frozen;
+using System.Globalization;
+using Panside.Guide.Yaml;
+
+namespace Panside.Guide.Hearing.Talk;
+
+/// <summary>The words of a language by which talk is cut into facts and numbers: <c>flows/words/talk.yaml</c>.</summary>
+internal sealed class TalkWords
+{
+    private TalkWords(YamlMap map)
+    {
+        Numbers = Numbered(map, "numbers");
+        Parts = Numbered(map, "parts");
+        Some = Numbered(map, "some");
+        (Hundred, Point, And, One) = (Words(map, "hundred"), Words(map, "point"), Words(map, "and"), Words(map, "one"));
+        (Of, Minus, Degrees, Breaks) = (Words(map, "of"), Words(map, "minus"), Words(map, "degrees"), Words(map, "breaks"));
+        (NoUnitBefore, Half, Past, To) = (Words(map, "no-unit-before"), Words(map, "half"), Words(map, "past"), Words(map, "to"));
+        (Morning, Evening, Clock) = (Words(map, "morning"), Words(map, "evening"), Words(map, "clock"));
+        (Thousand, Below, Short, Dropped, Ounces, NoUnits, Counted) = (Words(map, "thousand"), Words(map, "below"), Words(map, "short"), Words(map, "dropped"), Words(map, "ounces"), Words(map, "no-units"), Words(map, "counted"));
+        Times = Numbered(map, "times");
+        Light = map.Texts("light").ToFrozenSet(StringComparer.Ordinal);
+        map.Finish();
+    }
+
+    /// <summary>Whole numbers to ninety.</summary>
+    public FrozenDictionary<string, double> Numbers { get; }
+
+    /// <summary>Parts of one: half, quarter.</summary>
+    public FrozenDictionary<string, double> Parts { get; }
+
+    /// <summary>Words that count: a couple, a dozen.</summary>
+    public FrozenDictionary<string, double> Some { get; }
+
+    /// <summary>Times of day that have a name, in minutes since midnight.</summary>
+    public FrozenDictionary<string, double> Times { get; }
+
+    /// <summary>A hundred.</summary>
+    public FrozenSet<string> Hundred { get; }
+
+    /// <summary>A thousand.</summary>
+    public FrozenSet<string> Thousand { get; }
+
+    /// <summary>Behind a number: below zero.</summary>
+    public FrozenSet<string> Below { get; }
+
+    /// <summary>So much less than what follows: a quarter under two.</summary>
+    public FrozenSet<string> Short { get; }
+
+    /// <summary>Swearing and humming, which may stand in the middle of a number.</summary>
+    public FrozenSet<string> Dropped { get; }
+
+    /// <summary>Ounces, behind pounds.</summary>
+    public FrozenSet<string> Ounces { get; }
+
+    /// <summary>What is counted and not measured: splits, channels.</summary>
+    public FrozenSet<string> Counted { get; }
+
+    /// <summary>Ordinary words that look like a unit with a slip.</summary>
+    public FrozenSet<string> NoUnits { get; }
+
+    /// <summary>The decimal point.</summary>
+    public FrozenSet<string> Point { get; }
+
+    /// <summary>Joins a whole and a part.</summary>
+    public FrozenSet<string> And { get; }
+
+    /// <summary>Articles that count as one before a unit.</summary>
+    public FrozenSet<string> One { get; }
+
+    /// <summary>Stands between a part and its unit.</summary>
+    public FrozenSet<string> Of { get; }
+
+    /// <summary>Below zero.</summary>
+    public FrozenSet<string> Minus { get; }
+
+    /// <summary>Degrees of a kind that is not said, or said behind.</summary>
+    public FrozenSet<string> Degrees { get; }
+
+    /// <summary>Begins another fact.</summary>
+    public FrozenSet<string> Breaks { get; }
+
+    /// <summary>Before these <c>in</c> is no inch.</summary>
+    public FrozenSet<string> NoUnitBefore { get; }
+
+    /// <summary>A half, before <see cref="Past"/>.</summary>
+    public FrozenSet<string> Half { get; }
+
+    /// <summary>Past an hour.</summary>
+    public FrozenSet<string> Past { get; }
+
+    /// <summary>Before an hour.</summary>
+    public FrozenSet<string> To { get; }
+
+    /// <summary>Before noon.</summary>
+    public FrozenSet<string> Morning { get; }
+
+    /// <summary>After noon.</summary>
+    public FrozenSet<string> Evening { get; }
+
+    /// <summary>Says that a number is a time of day.</summary>
+    public FrozenSet<string> Clock { get; }
+
+    /// <summary>Words that say nothing.</summary>
+    public FrozenSet<string> Light { get; }
+
+    /// <summary>The words of each language of a file.</summary>
+    /// <param name="file">Its name, for faults.</param>
+    /// <param name="text">Its text.</param>
+    /// <exception cref="FaultyFileException">Something in it is wrong; the exception tells every fault with its place.</exception>
+    public static FrozenDictionary<string, TalkWords> Read(string file, string text) => WordsByLanguage.Read(file, text, "talk", language => new TalkWords(language));
+
+    private static FrozenSet<string> Words(YamlMap map, string key) => map.Texts(key, required: true).ToFrozenSet(StringComparer.Ordinal);
+
+    private static FrozenDictionary<string, double> Numbered(YamlMap map, string key)
+    {
+        var numbers = new Dictionary<string, double>(StringComparer.Ordinal);
+        if (map.Map(key, required: true) is { } rows)
+        {
+            foreach (var word in rows.Keys.ToList())
+            {
+                if (rows.Text(word) is { } written && double.TryParse(written, NumberStyles.Float, CultureInfo.InvariantCulture, out var number))
+                {
+                    numbers[word] = number;
+                }
+                else
+                {
+                    rows.Add(word, "is no number", "a number, as in 'twenty: 20'");
+                }
+            }
+        }
+
+        return numbers.ToFrozenDictionary(StringComparer.Ordinal);
+    }
+}
