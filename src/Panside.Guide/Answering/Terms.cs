@@ -27,6 +27,18 @@ public sealed class Terms
         return _said.FirstOrDefault(row => words.Contains($" {row.Said} ", StringComparison.Ordinal)).Term;
     }
 
+    /// <summary>Whether what was said is a term and nothing more, but for an article.</summary>
+    public bool Is(string said)
+    {
+        var words = Plain(said);
+        foreach (var article in new[] { "a ", "an ", "the " })
+        {
+            words = words.StartsWith(article, StringComparison.Ordinal) ? words[article.Length..] : words;
+        }
+
+        return _said.Any(row => row.Said == words || $"{row.Said} mean" == words);
+    }
+
     /// <summary>Reads a file.</summary>
     /// <param name="file">Its name, for faults.</param>
     /// <param name="text">Its text.</param>

@@ -12,8 +12,11 @@ public sealed partial class Listener(Setting setting)
 {
     private const int LongestText = 400;
 
-    /// <summary>What is so surely a fact, a deed or a question is no cry. Judged by cries and talk of writers left out: see docs/hearing.md.</summary>
+    /// <summary>What is so surely a fact, a deed or a question is no cry. Set by the counts of docs/hearing.md, out of 0.9, 0.97 and 0.99.</summary>
     private const double SurelyNoCry = 0.99;
+
+    /// <summary>The same of foam that rises.</summary>
+    private const double SurelyRising = 0.9;
 
     private readonly TalkListener _talk = new(setting);
 
@@ -45,7 +48,7 @@ public sealed partial class Listener(Setting setting)
         }
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
-        var understood = Word(at, said, open) ?? Pouring.Understand(at, said, setting.Units) ?? Amount(at, said, open);
+        var understood = Word(at, said, open) ?? Pouring.Understand(at, said, setting.Units) ?? Amount(at, said, open) ?? _talk.Term(text);
         return understood is not (null or MeansNothing) ? understood : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? Lost(text, said, open);
     }
 
@@ -53,8 +56,12 @@ public sealed partial class Listener(Setting setting)
     private Understood? Weighed(Moment at, string text, Prompt? open, bool isCertain)
     {
         var talk = isCertain ? TalkHeard.Nothing : _talk.Hear(at, text, open);
-        return Cry(text) is { } cry && !(talk.IsWhole && talk.Share >= SurelyNoCry) ? cry : talk.Understood;
+        return Cry(text) is { } cry && !(talk.IsWhole && talk.Share >= (SaysFoamRises(talk, cry) ? SurelyRising : SurelyNoCry)) ? cry : talk.Understood;
     }
+
+    /// <summary>Foam that rises is seen and told often, and has its own advice; only foam that goes over is an emergency.</summary>
+    private static bool SaysFoamRises(TalkHeard talk, MeansCry cry) =>
+        cry.Dangers is ["foam", ..] && talk.Facts.Any(fact => fact is MeansLine(Observed { Name.Code: "foam", Is: "rising" }));
 
     private MeansCry? Cry(string text) => setting.Flow.Ear.Value.Hear(text) is { } cry ? new(cry.Hazards, cry.IsSure) : null;
 
@@ -110,7 +117,7 @@ public sealed partial class Listener(Setting setting)
         if (unitWord.Length > 0 && unit is null)
         {
             return setting.Readings.Words.ContainsKey(name) || DeedName.Said.ContainsKey(name)
-                ? new MeansNothing($"'{unitWord}' is no unit that is known here. Expected: {UnitNames.CodesOf(Kind(name))}.") { IsCertain = _talk.IsStrange(unitWord) }
+                ? new MeansNothing($"'{unitWord}' is no unit that is known here. Expected: {UnitNames.SpokenOf(Kind(name))}.") { IsCertain = _talk.IsStrange(unitWord) }
                 : null;
         }
 
@@ -126,7 +133,7 @@ public sealed partial class Listener(Setting setting)
             var assumed = deed.Reads?.UnitIn(setting.Units) ?? setting.Units.Preferred(kind);
             return Held(value, unit ?? assumed, measure => measure.Unit.Kind() == kind
                 ? new MeansLine(new Did(at, deed, measure))
-                : new MeansNothing($"'{said}': {deed.Spoken} wants {UnitNames.CodesOf(kind)}."));
+                : new MeansNothing($"'{said}': {deed.Spoken} wants {UnitNames.SpokenOf(kind)}."));
         }
 
         return null;
@@ -142,7 +149,7 @@ public sealed partial class Listener(Setting setting)
         ("pan-depth", Dimension.Sugar) => new MeansLine(new Reading(at, ReadingName.PanBrix, measure)),
         ("draw-temperature", Dimension.Sugar) => new MeansLine(new Reading(at, ReadingName.DrawBrix, measure)),
         ("draw-temperature", Dimension.Volume) => new MeansLine(new Did(at, DeedName.CloseDraw, measure)),
-        _ => new MeansNothing($"'{said}': {name.Spoken} is read in {UnitNames.CodesOf(name.Kind)}, not in {measure.Unit.Shown()}."),
+        _ => new MeansNothing($"'{said}': {name.Spoken} is read in {UnitNames.SpokenOf(name.Kind)}, not in {measure.Unit.Shown()}."),
     };
 
     private Understood Bare(Moment at, string said, double value, string behind, Prompt? open)
@@ -216,7 +223,7 @@ public sealed partial class Listener(Setting setting)
 
         return open.Ask == Prompt.Confirm || open.Unit is not { } unit
             ? "yes, no, skip or later"
-            : $"a number in {UnitNames.CodesOf(unit.Kind())}, skip or later";
+            : $"a number in {UnitNames.SpokenOf(unit.Kind())}, skip or later";
     }
 
     private Unit Assumed(ReadingName name, Prompt? open) =>

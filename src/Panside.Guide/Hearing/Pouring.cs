@@ -86,7 +86,7 @@ internal static partial class Pouring
         }
 
         return unit is { } other && other.Kind() != Dimension.Volume
-            ? new MeansNothing($"'{said}': sap and water are told in {UnitNames.CodesOf(Dimension.Volume)}. Of wood say 'wood 7 lb', of the depth 'depth 1 1/2'.")
+            ? new MeansNothing($"'{said}': sap and water are told in {UnitNames.SpokenOf(Dimension.Volume)}. Of wood say 'wood 7 lb', of the depth 'depth 1 1/2'.")
             : new MeansLine(Went(all, new(at, new(value, unit ?? units.Preferred(Dimension.Volume)), all.Contains(Part.Water) ? Liquids.Water : Liquids.Sap)));
     }
 

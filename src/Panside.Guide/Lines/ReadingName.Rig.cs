@@ -83,7 +83,7 @@ public sealed partial class ReadingName
     /// <summary>How far the boil of a rig that nobody modelled strays from what is reckoned, as a share of what it boiled. No source.</summary>
     private const double UnevenShare = 0.3;
 
-    /// <summary>What no member explains is questioned from so many deviations on.</summary>
+    /// <summary>A tank lower than any member has it is questioned from so many deviations on.</summary>
     private const double FarFromMembers = 4.5;
 
     /// <summary>A boiling surface that heaves, and a pan that slopes, in meters.</summary>
@@ -104,11 +104,12 @@ public sealed partial class ReadingName
             return null;
         }
 
-        // The rig's own sap is known no better than by its gauge, and no rig boils as evenly as it is reckoned to.
+        // A tank is known no better than by its gauge, and no rig boils as evenly as it is reckoned to. That less went than reckoned is held
+        // against the reading sooner: so a gauge or a float shows that hangs.
         var gone = boil.Last(TankVolume) is { } last ? double.Max(boil.Units.Volume(last.Value).Liters - mean, 0) : 0;
         var own = With(With(deviation, GaugeShare * boil.Rig.Tank.Liters), UnevenShare * gone);
         var flood = boil.MayBeFlooding ? (boil.Rig.PanArea * (boil.Rig.FloodDepth - boil.Rig.RunDepth)).Liters : 0;
-        return new(mean, own) { Below = With(own, flood / 2) };
+        return new(mean, deviation) { Below = With(own, flood / 2) };
     }
 
     private static Doubt? TankDoubted(IBoil boil, Reading reading)
@@ -123,7 +124,7 @@ public sealed partial class ReadingName
         var isMembersToo = now > likely || !boil.MayBeFlooding;
         var expectation = TankExpected(boil);
         var isFar = expectation?.IsFar(now.Liters) == true
-            || (isMembersToo && boil.Rigs.IsFar(now) && double.Abs(expectation?.Off(now.Liters) ?? 0) > FarFromMembers);
+            || (isMembersToo && boil.Rigs.IsFar(now) && (now > likely || expectation?.Off(now.Liters) < -FarFromMembers));
         var refill = boil.Last(DeedName.RefillTank) is { } told && told.At.Time >= last.At.Time ? told : (Noted<Measure?>?)null;
         if (!isFar || (now > likely ? refill is { Value: null } : now.Liters <= EmptyLiters))
         {

@@ -64,6 +64,10 @@ public static class UnitNames
         _ => "a " + dimension.ToString().ToLowerInvariant(),
     };
 
+    /// <summary>Every unit of one dimension as people write it, for a sentence to them.</summary>
+    public static string SpokenOf(Dimension dimension) =>
+        string.Join(", ", Table.Where(row => row.Dimension == dimension).Select(row => row.Spoken));
+
     /// <summary>The codes of every unit of one dimension, for a sentence.</summary>
     public static string CodesOf(Dimension dimension) =>
         string.Join(", ", Table.Where(row => row.Dimension == dimension).Select(row => row.Code));

@@ -147,9 +147,7 @@ internal sealed class Replies(Setting setting)
         yield return "Done: lit, wood, open, drew 2 qt, spread, flooded, poured 2 gal, defoamer, covered, refill 5 gal, leave.";
         yield return "Seen: rolling, steady, simmering, still; deep, thin, spent; clear, fading, gone; rising, over; scorched.";
         yield return "Answers: yes, no, skip, later. Also: why, undo, status, skipped, note …";
-        yield return "Or as you would say it: tank 22 and a half, threw in 7 lb; no hydrometer; I must go for ten minutes; gone by 22:30.";
-        yield return "Ask: when can I leave; how long until the draw; how much wood is left; what is gradient; how do I measure depth.";
-        yield return "Ask: what if I stop now, what if I add 5 gal, what if I fire until eight.";
+        yield return "Ask: when can I leave, what is gradient, what if I stop now. Or talk freely.";
         yield return "Flow: " + string.Join(", ", setting.Flow.OwnWords) + ".";
     }
 }

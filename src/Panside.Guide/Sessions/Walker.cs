@@ -66,7 +66,7 @@ internal sealed class Walker(Setting setting)
                 turn.Refuse(
                     open.Choices is { } choices
                         ? $"What is seen is asked: one of {string.Join(", ", choices)}{Else(open)}."
-                        : $"A number is asked, {UnitNames.CodesOf(open.Unit!.Value.Kind())}{Else(open)}.",
+                        : $"A number is asked, {UnitNames.SpokenOf(open.Unit!.Value.Kind())}{Else(open)}.",
                     "answer");
                 break;
             case AnswerWords.No when open.Ask != Prompt.Confirm && !(watch is null && Leads(turn, "answer no")):

@@ -45,7 +45,12 @@ internal static class WorkshopExamples
         ["ear"] =
         [
             new("panside-workshop ear tests/Panside.Guide.Tests/Hearing/corpus/cries-unseen.tsv", "the table of docs/hearing.md"),
-            new("panside-workshop ear flows/words/said/dangers.en.tsv --fit flows/words/dangers.en.weights", "after a change of words"),
+            new("panside-workshop ear flows/words/said/dangers.en.tsv flows/words/said/talk.en.tsv --fit flows/words/dangers.en.weights", "after a change of words"),
+        ],
+        ["talk"] =
+        [
+            new("panside-workshop talk tests/Panside.Guide.Tests/Hearing/corpus/talk-unseen.tsv", "the table of docs/talking.md"),
+            new("panside-workshop talk flows/words/said/talk.en.tsv --cries flows/words/said/dangers.en.tsv --fit flows/words/talk.en.weights", "after a change of words"),
         ],
         ["lint"] =
         [

@@ -34,11 +34,25 @@ internal static class PlanCommand
             var given = new Questions(table.Calculation, rig.Units, ask: null).Gather(typed);
             var answer = table.With(Answer.To(table.Calculation, rig.Units, given));
             Console.Out.Write(parsed.GetValue(json) ? ReckonJson.Of(answer) : ReckonText.Of(answer));
+            if (!Console.IsOutputRedirected && Clock(lit) is null && Clock(end) is { } by && Past(answer, by) is { } past)
+            {
+                Console.Out.WriteLine(past);
+            }
+
             return ExitStatus.Done;
 
             ClockTime? Clock(Option<string?> option) => parsed.GetValue(option) is { } text ? Told(option.Name, text) : null;
         });
         return command;
+    }
+
+    /// <summary>To a person at a terminal it is told that the hour is past; what goes into a file is the same at any hour.</summary>
+    private static string? Past(Answer answer, ClockTime end)
+    {
+        var now = TimeProvider.System.GetLocalNow();
+        return answer.Result.Figures.FirstOrDefault(figure => figure.Name == "light-by") is { Word: { } word } && ClockTime.Read(word, ofDay: true) is { } light
+            ? PlanClock.Past(light, end, new((int)now.TimeOfDay.TotalMinutes, false))
+            : null;
     }
 
     private static Option<string?> Of(string name, string what, string example) => new(name) { Description = what, HelpName = example };

@@ -53,5 +53,16 @@ internal static class PlanClock
         }
     }
 
+    /// <summary>Says that the lighting that an end asks for is past; null where it is not. The end is the next such time of day.</summary>
+    /// <param name="lightBy">The time of day by which to light.</param>
+    /// <param name="end">The end.</param>
+    /// <param name="now">The time of day.</param>
+    public static string? Past(ClockTime lightBy, ClockTime end, ClockTime now)
+    {
+        var left = (end.Minutes - now.Minutes + Day) % Day;
+        var takes = (end.Minutes - lightBy.Minutes + Day) % Day;
+        return takes > left ? $"It is {now} now: {lightBy} is past for an end at {end} today. It would end about {Clock(now.Minutes + takes)} at the latest; or boil less sap." : null;
+    }
+
     private static string Clock(double minutes) => new ClockTime((int)(((ToFive(minutes) % Day) + Day) % Day), false).ToString();
 }

@@ -23,7 +23,7 @@ internal static class InputReader
             : MeasureText.Said(text, dimension, input.UnitIn(units));
         if (written is not { } read)
         {
-            return (null, $"{input.Option}: {fault}; write it like '{input.Example}' ({UnitNames.CodesOf(dimension)}).");
+            return (null, $"{input.Option}: {fault}; write it like '{input.Example}' ({UnitNames.SpokenOf(dimension)}).");
         }
 
         return Slips.Of(input, read, units) is { } slip ? (null, slip)

@@ -74,11 +74,16 @@ internal static class SeasonReport
     /// <summary>The season in a sentence or two.</summary>
     public static string Summary(SeasonBook book, IReadOnlyList<SeasonColumn> columns)
     {
-        string Total(string key) => columns.First(column => column.Key == key) is { Total: { } total } column ? $"{column.Shown(total)} {column.Unit}" : "not known";
+        string? Total(string key) => columns.First(column => column.Key == key) is { Total: { } total } column ? $"{column.Shown(total)} {column.Unit}" : null;
+        string Joined(params string?[] parts) => string.Join(", ", parts.OfType<string>());
+        var made = Joined(
+            Total("sap") is { } sap ? $"{sap} of sap{(Total("sap-brix") is { } brix ? $" at {brix}" : "")}" : null,
+            Total("syrup") is { } syrup ? $"{syrup} of syrup made" : null,
+            Total("yield") is { } yield ? $"{yield} of what the sap holds" : null,
+            Total("hours"), Total("wood") is { } wood ? $"{wood} of wood" : null, Total("rate"));
         var unsafely = book.Boils.Count(boil => boil is { HasEnded: true, IsSafe: false, IsJudged: true });
         var open = book.Boils.Count(boil => !boil.HasEnded);
-        return $"{Boils(book)}: {Total("sap")} of sap at {Total("sap-brix")} made {Total("syrup")} of syrup, {Total("yield")} of what the sap holds; "
-            + $"{Total("hours")}, {Total("wood")} of wood, {Total("rate")}."
+        return $"{Boils(book)}{(made.Length > 0 ? ": " + made : "")}."
             + (unsafely > 0 ? $" {unsafely} ended without being clear to leave." : "") + (open > 0 ? $" {open} not ended." : "")
             + (book.LeftOut > 0 ? $" Left out: {book.LeftOut} of the other kind (practice and boils are never summed together)." : "");
     }

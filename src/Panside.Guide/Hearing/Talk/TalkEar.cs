@@ -48,6 +48,21 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
             pieces[at].IsPaused || words.Breaks.Contains(pieces[at].Text) || pieces[at].Amount is not null || pieces[at - 1].Amount is not null),
     ];
 
+    /// <summary>What is asked of a term in a line that begins so and says nothing more than the term: its kind and the term; null where it does not.</summary>
+    public (string Kind, string Of)? AskedOf(string text)
+    {
+        var said = Letters.Plain(text).Trim().TrimEnd('?', '.', '!', ' ');
+        foreach (var (kind, leads) in new[] { ("define", words.Defines), ("measure", words.Measures) })
+        {
+            if (leads.FirstOrDefault(lead => said.StartsWith(lead + " ", StringComparison.Ordinal)) is { } lead)
+            {
+                return (kind, said[lead.Length..].Trim());
+            }
+        }
+
+        return null;
+    }
+
     /// <summary>Whether a line is one amount with its unit.</summary>
     public bool IsAmount(string text) => _reader.Read(text) is [{ Amount.Unit: not null }];
 

@@ -17,6 +17,7 @@ internal sealed class TalkWords
         (NoUnitBefore, Half, Past, To) = (Words(map, "no-unit-before"), Words(map, "half"), Words(map, "past"), Words(map, "to"));
         (Morning, Evening, Clock) = (Words(map, "morning"), Words(map, "evening"), Words(map, "clock"));
         (Thousand, Below, Short, Dropped, Ounces, NoUnits, Counted) = (Words(map, "thousand"), Words(map, "below"), Words(map, "short"), Words(map, "dropped"), Words(map, "ounces"), Words(map, "no-units"), Words(map, "counted"));
+        (Defines, Measures) = (map.Texts("define", required: true), map.Texts("measure", required: true));
         Times = Numbered(map, "times");
         Light = map.Texts("light").ToFrozenSet(StringComparer.Ordinal);
         map.Finish();
@@ -57,6 +58,12 @@ internal sealed class TalkWords
 
     /// <summary>Ordinary words that look like a unit with a slip.</summary>
     public FrozenSet<string> NoUnits { get; }
+
+    /// <summary>What is said before a term that is to be explained.</summary>
+    public IReadOnlyList<string> Defines { get; }
+
+    /// <summary>What is said before a thing that is to be measured.</summary>
+    public IReadOnlyList<string> Measures { get; }
 
     /// <summary>The decimal point.</summary>
     public FrozenSet<string> Point { get; }

@@ -1,9 +1,10 @@
 using Panside.Guide.Answering;
+using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 
-namespace Panside.Guide.Hearing.Talk;
+namespace Panside.Guide.Hearing;
 
 /// <summary>Makes what the ear heard into lines, with the open prompt in mind.</summary>
 /// <param name="setting">What the session runs on.</param>
@@ -15,11 +16,20 @@ internal sealed class TalkListener(Setting setting)
     /// <summary>Under this share nothing is made of it.</summary>
     public const double AskedFrom = 0.3;
 
+    /// <summary>The share of a fact with a question mark behind it.</summary>
+    private const double AskedBack = 0.5;
+
     /// <summary>What is less likely is not named as near: judged by hand.</summary>
     private const double NearFrom = 0.12;
 
     /// <summary>What is asked just now is so much likelier to be told.</summary>
     private const double AskedWeighs = 4;
+
+    /// <summary>A plain question about a word of the trade, whatever danger the word may sound like: what is scorch; null where it is none.</summary>
+    public Understood? Term(string text) =>
+        KnownTalk.Ear(setting.Flow.Language)?.AskedOf(text) is var (kind, of) && KnownAnswers.TermsOf(setting.Flow.Language).Is(of)
+            ? new MeansTalk(new(kind, null, 1, of))
+            : null;
 
     /// <summary>What was heard of a line.</summary>
     /// <param name="at">When it was said.</param>
@@ -39,6 +49,12 @@ internal sealed class TalkListener(Setting setting)
         }
 
         var meanings = ear.Hear(text, kind => Weight(kind, open));
+        // Should I add 2 gal? Who asks has told nothing: it is asked back.
+        if (text.TrimEnd().EndsWith('?') && meanings is [.., var last] && last.Root is not ("ask" or "define" or "measure") && last.Share >= TakenFrom)
+        {
+            meanings = [.. meanings.SkipLast(1), last with { Share = AskedBack }];
+        }
+
         var facts = meanings.Where(meaning => meaning.Kind is not (Meaning.None or Meaning.Cry) && meaning.Share >= AskedFrom).ToList();
         return facts.Count == 0
             ? TalkHeard.Nothing
