@@ -207,6 +207,13 @@ public sealed partial class ReadingName
     private static Doubt? DrawOffDoubted(IBoil boil, Reading reading)
     {
         var read = UnitSystem.Temperature(reading.Measure);
+        if (IsTooSoonForSyrup(boil, read))
+        {
+            return new(
+                $"{Amount.Plain(reading.Measure)} so soon? {Amount.Shown(boil.Units.From(boil.Rigs.Summary.Evaporated))} has boiled off, and raw sap is no syrup yet.",
+                "It would take sweet liquid left from the last boil: then say yes, and tell its sugar. Else look at the thermometer again.");
+        }
+
         var low = boil.IsSeenBoiling && read < boil.Boiling - TemperatureRise.FromCelsius(6);
         if (!low && read <= boil.Boiling + TemperatureRise.FromCelsius(9))
         {
@@ -219,6 +226,15 @@ public sealed partial class ReadingName
             $"{Amount.Plain(reading.Measure)} at the draw-off? {range}{OtherDegree(reading.Measure, boil.Boiling, 9)}",
             low ? NotBoilingThere : "It would take sugar nearly candy there: if so, flood the pan now.");
     }
+
+    /// <summary>
+    /// Whether the draw point is read before raw sap can have come to it: by a balance of sugar a draw-off channel of syrup wants the sugar
+    /// of many pans of sap, and not one pan of water has left yet. A pan that was read low may scorch, and is believed.
+    /// </summary>
+    private static bool IsTooSoonForSyrup(IBoil boil, Temperature read) =>
+        IsLit(boil) && read >= boil.DrawPointToday - TemperatureRise.FromCelsius(0.8)
+        && boil.Last(PanBrix) is null && boil.Last(DrawBrix) is null && boil.Last(DeedName.CloseDraw) is null && boil.Last(DrawTemperature) is null
+        && !boil.IsPanFallen && boil.Rigs.Summary.Evaporated < boil.Rig.PanArea * boil.Rig.RunDepth;
 
     private static Doubt? BoilingWaterDoubted(IBoil boil, Reading reading)
     {

@@ -10,7 +10,7 @@ namespace Panside.Guide.Sessions;
 internal sealed class Absence(Setting setting)
 {
     private const string AwayClock = "Away";
-    private const string GoneClock = "To be gone in time, the last charge";
+    private const string GoneClock = "Latest last wood";
 
     /// <summary>Who does not say for how long is taken to be gone for so long.</summary>
     private const double UsualMinutes = 10;
