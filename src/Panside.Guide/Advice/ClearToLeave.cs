@@ -124,8 +124,9 @@ public static class ClearToLeave
             return "the whole pan is sweet enough to pass syrup";
         }
 
+        // In one channel, or once the channels have mixed, no side is sweeter than the pan.
         var gradient = state.Last(ObservationName.Gradient);
-        if (gradient is { Value: "gone" } seen && !AfterFire(now, seen.At))
+        if (now.Setting.Rig.Channels == 1 || (gradient is { Value: "gone" } seen && !AfterFire(now, seen.At)))
         {
             return null;
         }

@@ -80,8 +80,8 @@ public static class Facts
         ["flooded-lately"] = now => now.State.Last(DeedName.FloodPan) is { } flooded && now.State.MinutesSince(flooded.At) < 10,
         ["covered"] = now => DoneSinceWood(now, DeedName.CoverPan),
         ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read && !(now.LastWood?.Time >= read.At.Time),
-        ["channels-unknown"] = now => now.State.Last(ObservationName.Gradient) is not { } seen
-            || now.LastWood?.Time >= seen.At.Time,
+        ["channels-unknown"] = now => now.Setting.Rig.Channels > 1
+            && (now.State.Last(ObservationName.Gradient) is not { } seen || now.LastWood?.Time >= seen.At.Time),
         ["clear-known"] = now => now.MinutesToClear is not null,
         ["draw-known"] = now => now.MinutesToDraw is not null,
         ["draw-off-read"] = now => now.State.Last(ReadingName.DrawTemperature) is not null,

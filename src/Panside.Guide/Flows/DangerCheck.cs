@@ -186,6 +186,7 @@ internal sealed class DangerCheck
         step.Ask is null ? "asks nothing"
         : step.After > TimeSpan.Zero ? "waits before it asks"
         : step.BeginnerOnly ? "is passed by a practised hand"
+        : step.Given.Count > 0 ? "is passed by where its 'given' does not hold"
         : step.Advise is null ? "advises nothing"
         : step.Urgency != "danger" ? "is not told as a danger"
         : null;

@@ -153,6 +153,9 @@ public sealed record Step
     /// <summary>Whether only a beginner is asked.</summary>
     public required bool BeginnerOnly { get; init; }
 
+    /// <summary>The facts that must hold for it to be asked; else it is passed by as if it had been done.</summary>
+    public required IReadOnlyList<string> Given { get; init; }
+
     /// <summary>Whether it cannot be skipped.</summary>
     public required bool IsCritical { get; init; }
 

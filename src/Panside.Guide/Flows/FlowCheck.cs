@@ -85,6 +85,11 @@ public static class FlowCheck
                 root.AddAt(step.Place, $"'{step.Id}' is critical and for beginners only", "one of the two");
             }
 
+            if (step.Given.Count > 0 && step.IsCritical)
+            {
+                root.AddAt(step.Place, $"'{step.Id}' is critical and has a 'given'", "one of the two");
+            }
+
             if (step.Passages.Any(passage => passage.Go == Flow.Return) && !step.Phase.IsSideTrip)
             {
                 root.AddAt(step.Place, $"'{Flow.Return}' in a phase that is no side trip", "'side-trip: true' at the phase");

@@ -169,6 +169,7 @@ public sealed partial class FlowFile
             Because = Worded(map, "because"),
             Cautions = map.Texts("caution"),
             BeginnerOnly = map.Word("for", Levels) == "beginner",
+            Given = Facts(map, "given"),
             IsCritical = map.Flag("critical") ?? false,
             Advise = map.Word("advise", Actions.All),
             Urgency = map.Word("urgency", Urgencies.All) ?? "info",

@@ -79,6 +79,19 @@ public sealed class Setting
     /// <summary>How much is explained.</summary>
     public Guidance Guidance { get; }
 
+    /// <summary>
+    /// Whether a step is passed by as if it had been done: one for beginners by a practised hand, one whose facts do not hold, one that asks
+    /// for what this rig has not.
+    /// </summary>
+    /// <param name="step">The step.</param>
+    /// <param name="holds">Whether a fact holds.</param>
+    public bool PassesBy(Step step, Func<string, bool> holds) =>
+        (step.BeginnerOnly && Guidance == Guidance.Practised) || !step.Given.All(holds) || !IsThere(step.Ask);
+
+    /// <summary>Whether what is asked is to be seen on this rig; of anything but an observation true.</summary>
+    /// <param name="ask">What a step or a watch asks for.</param>
+    public bool IsThere(string? ask) => ask is null || ObservationName.FromCode(ask)?.IsThere(Rig) != false;
+
     /// <summary>How often a watch is asked; one that does not say it, as often as wood goes in.</summary>
     /// <param name="watch">The watch.</param>
     public TimeSpan Every(Watch watch) => (Guidance == Guidance.Practised ? watch.EveryPractised ?? watch.Every : watch.Every) ?? Rig.Interval;

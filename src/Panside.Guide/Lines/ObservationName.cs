@@ -1,4 +1,5 @@
 using System.Collections.Frozen;
+using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Lines;
 
@@ -15,7 +16,11 @@ public sealed class ObservationName(string code, IReadOnlyList<string> states) :
     public static readonly ObservationName Coals = new("coals", ["deep", "thin", "spent"]) { Sayings = [("no coals", "spent")] };
 
     /// <summary>How clearly the channels differ.</summary>
-    public static readonly ObservationName Gradient = new("gradient", ["clear", "fading", "gone"]) { Sayings = [("mixed", "gone"), ("channels gone", "gone")] };
+    public static readonly ObservationName Gradient = new("gradient", ["clear", "fading", "gone"]) 
+    {
+        Sayings = [("mixed", "gone"), ("channels gone", "gone")],
+        IsThere = rig => rig.Channels > 1,
+    };
 
     /// <summary>Foam on the pan.</summary>
     public static readonly ObservationName Foam = new("foam", ["low", "rising", "over"]) { Sayings = [("foaming over", "over"), ("foam up", "rising")] };
@@ -36,6 +41,9 @@ public sealed class ObservationName(string code, IReadOnlyList<string> states) :
 
     /// <summary>Its states, the liveliest first.</summary>
     public IReadOnlyList<string> States { get; } = states;
+
+    /// <summary>Whether a rig has what is looked at.</summary>
+    public Func<Rig, bool> IsThere { get; private init; } = _ => true;
 
     /// <summary>Other things that are typed, and the state that each means.</summary>
     private IReadOnlyList<(string Said, string State)> Sayings { get; init; } = [];

@@ -207,17 +207,14 @@ public sealed partial class ReadingName
     private static Doubt? DrawOffDoubted(IBoil boil, Reading reading)
     {
         var read = UnitSystem.Temperature(reading.Measure);
-        if (IsTooSoonForSyrup(boil, read))
-        {
-            return new(
-                $"{Amount.Plain(reading.Measure)} so soon? {Amount.Shown(boil.Units.From(boil.Rigs.Summary.Evaporated))} has boiled off, and raw sap is no syrup yet.",
-                "It would take sweet liquid left from the last boil: then say yes, and tell its sugar. Else look at the thermometer again.");
-        }
-
         var low = boil.IsSeenBoiling && read < boil.Boiling - TemperatureRise.FromCelsius(6);
         if (!low && read <= boil.Boiling + TemperatureRise.FromCelsius(9))
         {
-            return null;
+            return IsTooSoonForSyrup(boil, read)
+                ? new(
+                    $"{Amount.Plain(reading.Measure)} so soon after lighting? The pan has hardly boiled, and raw sap is no syrup.",
+                    "It would take sweet liquid left from the last boil: then say yes. Else look at the thermometer again.")
+                : null;
         }
 
         var point = Amount.Shown(boil.Units.From(boil.DrawPointToday));
@@ -228,13 +225,18 @@ public sealed partial class ReadingName
     }
 
     /// <summary>
-    /// Whether the draw point is read before raw sap can have come to it: by a balance of sugar a draw-off channel of syrup wants the sugar
-    /// of many pans of sap, and not one pan of water has left yet. A pan that was read low may scorch, and is believed.
+    /// Whether the draw point is read before the pan can well have boiled: minutes after lighting, with next to no water gone and nobody
+    /// having told of sugar in the pan. A pan that was read low may scorch, and is believed.
     /// </summary>
     private static bool IsTooSoonForSyrup(IBoil boil, Temperature read) =>
-        IsLit(boil) && read >= boil.DrawPointToday - TemperatureRise.FromCelsius(0.8)
-        && boil.Last(PanBrix) is null && boil.Last(DrawBrix) is null && boil.Last(DeedName.CloseDraw) is null && boil.Last(DrawTemperature) is null
-        && !boil.IsPanFallen && boil.Rigs.Summary.Evaporated < boil.Rig.PanArea * boil.Rig.RunDepth;
+        boil.Last(DeedName.LitFire) is { } lit && boil.MinutesSince(lit.At) < FirstMinutes && boil.Rigs.Summary.Evaporated.Liters < FirstLiters
+        && read >= boil.DrawPointToday - TemperatureRise.FromCelsius(0.8)
+        && boil.Last(PanBrix) is null && boil.Last(DrawBrix) is null && !boil.IsPanFallen && !boil.IsSeenBoiling;
+
+    /// <summary>So soon no cold pan is at the draw point; common practice, no source.</summary>
+    private const int FirstMinutes = 12;
+
+    private const double FirstLiters = 2;
 
     private static Doubt? BoilingWaterDoubted(IBoil boil, Reading reading)
     {

@@ -62,7 +62,7 @@ internal sealed class Announcer(Setting setting)
             }
         }
 
-        var watches = step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)).Where(watch => !Lacks.IsLacking(turn.State, setting.Readings.Find(watch.Ask))).ToList();
+        var watches = step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)).Where(watch => setting.IsThere(watch.Ask) && !Lacks.IsLacking(turn.State, setting.Readings.Find(watch.Ask))).ToList();
         foreach (var watch in watches)
         {
             if (open?.Step == watch.Id)

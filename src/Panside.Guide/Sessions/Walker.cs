@@ -246,8 +246,8 @@ internal sealed class Walker(Setting setting)
 
         turn.Happen(new Moved(to.Id, back));
 
-        // A step for beginners only is passed by a practised hand as if it had been done.
-        if (to.BeginnerOnly && setting.Guidance == Guidance.Practised
+        // What is not for this hand, this rig or this moment is passed by as if it had been done.
+        if (setting.PassesBy(to, turn.Holds)
             && setting.Machine.Next(to.Id, "answer skip", turn.State.ReturnTo, turn.Holds) is { } next && next is not (Flow.End or Flow.LeftAlone))
         {
             Reach(turn, to, setting.Flow.Steps[next], comesOver: false);
@@ -350,7 +350,7 @@ internal sealed class Walker(Setting setting)
         }
 
         foreach (var step in passed.Where(step => step.Ask is not null && !turn.State.Done.Contains(step.Id) && !IsToldOf(turn.State, step)
-                     && !(step.BeginnerOnly && setting.Guidance == Guidance.Practised)))
+                     && !setting.PassesBy(step, turn.Holds)))
         {
             turn.Happen(new Completed(step.Id, Skipped: true));
         }

@@ -60,7 +60,7 @@ internal static class StepRows
         // A critical step is not skipped: there the answer leads on.
         string? From(string step) => By(step, "answer skip") ?? By(step, Prompt.AnsweredBy(setting.Flow.Steps[step].Ask));
         var next = From(state.Step);
-        while (next is not null && next != Flow.End && setting.Guidance == Guidance.Practised && setting.Flow.Steps[next].BeginnerOnly)
+        while (next is not null && next is not (Flow.End or Flow.LeftAlone) && setting.PassesBy(setting.Flow.Steps[next], fact => Facts.Holds(now, fact)))
         {
             next = From(next);
         }

@@ -1,8 +1,8 @@
 using System.Text;
 using System.Text.Unicode;
 using Panside.Guide;
+using Panside.Guide.Answering;
 using Panside.Guide.Flows;
-using Panside.Guide.Hearing.Cries;
 using Panside.Guide.Rigs;
 using Panside.Guide.Wording;
 using Panside.Guide.Yaml;
@@ -126,8 +126,7 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
                 var scenario = ScenarioFile.Read(path, Text(path, bytes), ScenarioLibrary.Rigs);
                 return $"the scenario '{scenario.Name}', {(scenario.Mishaps.Count == 1 ? "one fault" : $"{scenario.Mishaps.Count} faults")} in it";
             case FileKind.Words:
-                var words = DangerWords.Read(path, Text(path, bytes));
-                return $"the words of {words.Hazards.Count} dangers, {words.Count} concepts in {string.Join(" and ", words.Languages)}";
+                return WordFiles.Told(path, Text(path, bytes));
             default:
                 throw new FaultyFileException(
                     [new(path, 1, 1, "this is no file of ours", "a flow with the key 'flow', a rig with the key 'rig', a scenario with the key 'scenario', words with the key 'words', or a record in JSON lines")]);
