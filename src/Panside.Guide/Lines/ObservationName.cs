@@ -16,7 +16,7 @@ public sealed class ObservationName(string code, IReadOnlyList<string> states) :
     public static readonly ObservationName Coals = new("coals", ["deep", "thin", "spent"]) { Sayings = [("no coals", "spent")] };
 
     /// <summary>How clearly the channels differ.</summary>
-    public static readonly ObservationName Gradient = new("gradient", ["clear", "fading", "gone"]) 
+    public static readonly ObservationName Gradient = new("gradient", ["clear", "fading", "gone"])
     {
         Sayings = [("mixed", "gone"), ("channels gone", "gone")],
         IsThere = rig => rig.Channels > 1,

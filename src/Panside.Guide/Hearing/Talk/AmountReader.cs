@@ -249,7 +249,7 @@ internal sealed partial class AmountReader(TalkWords words)
 
         if (behind < all.Count && words.Thousand.Contains(all[behind].Text))
         {
-            return InWords(all, behind + 1) is (< 1000 and var rest, var after) ? ((1000 * value) + rest, after) : (1000 * value, behind + 1);
+            return InWords(all, behind + 1) is ( < 1000 and var rest, var after) ? ((1000 * value) + rest, after) : (1000 * value, behind + 1);
         }
 
         if (IsHundred(behind))
@@ -265,7 +265,7 @@ internal sealed partial class AmountReader(TalkWords words)
                 return ((100 * value) + last, behind + 2);
             }
 
-            if (Below(behind) is (>= 10 and < 100 and var rest, var after))
+            if (Below(behind) is ( >= 10 and < 100 and var rest, var after))
             {
                 return ((100 * value) + rest, after);
             }
