@@ -82,6 +82,8 @@ public static class Facts
         ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read && !(now.LastWood?.Time >= read.At.Time),
         ["channels-unknown"] = now => now.Setting.Rig.Channels > 1
             && (now.State.Last(ObservationName.Gradient) is not { } seen || now.LastWood?.Time >= seen.At.Time),
+        ["fire-told"] = now => now.State.Last(DeedName.LitFire) is not null,
+        ["wood-told"] = now => now.LastWood is not null,
         ["clear-known"] = now => now.MinutesToClear is not null,
         ["draw-known"] = now => now.MinutesToDraw is not null,
         ["draw-off-read"] = now => now.State.Last(ReadingName.DrawTemperature) is not null,

@@ -10,6 +10,7 @@ public static partial class Figures
 {
     private static Dictionary<string, Func<Situation, string>> OfTheEvening => new()
     {
+        ["unmet-all"] = now => now.Unmet.Count == 0 ? "nothing" : string.Join("; ", now.Unmet),
         ["clock"] = now => now.State.Now is { } at ? Clock(at.Time) : Unknown,
         ["elapsed"] = now => (now.State.Last(DeedName.LitFire)?.At ?? now.State.Started) is { } lit ? Amount.Minutes(now.State.MinutesSince(lit)) : Unknown,
         ["clear-about"] = now => now.MinutesToClear is { } clear ? In(now, clear.P50) : Unknown,

@@ -83,6 +83,11 @@ public sealed partial class Listener(Setting setting)
             return new MeansWord(word, "");
         }
 
+        if (setting.Flow.Words.TryGetValue(Subject().Replace(said, ""), out var danger) && setting.Flow.Dangers.Any(known => known.Code == danger))
+        {
+            return new MeansWord(danger, "");
+        }
+
         if (ObservationName.Said.TryGetValue(said, out var seen))
         {
             return new MeansLine(new Observed(at, seen.Name, seen.State));
@@ -231,6 +236,10 @@ public sealed partial class Listener(Setting setting)
 
     private Dimension Kind(string name) =>
         setting.Readings.Words.GetValueOrDefault(name)?.Kind ?? DeedName.Said.GetValueOrDefault(name)?.Kind ?? Dimension.Volume;
+
+    /// <summary>I'm out of sap, we are all out of sap: the words of a danger with who says it before them.</summary>
+    [GeneratedRegex(@"^(?:i'?m|i am|we'?re|we are|it'?s|it is|the|all|now|and) (?:all )?", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Subject();
 
     [GeneratedRegex(@"\s+", RegexOptions.CultureInvariant)]
     private static partial Regex Spaces();

@@ -13,14 +13,21 @@ internal sealed class TalkListener(Setting setting)
     /// <summary>From this share on a fact is taken and told back; under it it is asked. Judged by writers left out: see docs/hearing.md.</summary>
     public const double TakenFrom = 0.6;
 
+    /// <summary>From this share on a word of the talk itself, an answer, a thing that nobody has is taken: what can be taken back at once.</summary>
+    private const double BegunFrom = 0.4;
+
     /// <summary>Under this share nothing is made of it.</summary>
     public const double AskedFrom = 0.3;
 
     /// <summary>The share of a fact with a question mark behind it.</summary>
-    private const double AskedBack = 0.5;
+    private const double AskedBack = 0.35;
 
     /// <summary>What is less likely is not named as near: judged by hand.</summary>
     private const double NearFrom = 0.12;
+
+    /// <summary>A smell that is no good one must never be taken for it.</summary>
+    private const string Sweet = "observed:smell:sweet";
+    private const double SurelySweet = 0.97;
 
     /// <summary>What is asked just now is so much likelier to be told.</summary>
     private const double AskedWeighs = 4;
@@ -45,17 +52,18 @@ internal sealed class TalkListener(Setting setting)
         var asked = open is null ? null : setting.Readings.Find(open.Ask);
         if (asked is not null && ear.AloneIn(text) is { } alone && alone.Fits(asked.Kind))
         {
-            return new([Line(at, new("reading:" + asked.Code, alone, 1, text))], IsWhole: true, 1);
+            var isAsked = text.TrimEnd().EndsWith('?');
+            return new([Line(at, new("reading:" + asked.Code, alone, isAsked ? AskedBack : 1, text))], IsWhole: !isAsked, isAsked ? AskedBack : 1);
         }
 
         var meanings = ear.Hear(text, kind => Weight(kind, open));
         // Should I add 2 gal? Who asks has told nothing: it is asked back.
-        if (text.TrimEnd().EndsWith('?') && meanings is [.., var last] && last.Root is not ("ask" or "define" or "measure") && last.Share >= TakenFrom)
+        if (text.TrimEnd().EndsWith('?') && meanings is [.., var last] && Tells(last))
         {
-            meanings = [.. meanings.SkipLast(1), last with { Share = AskedBack }];
+            meanings = [.. meanings.Select(meaning => Tells(meaning) ? meaning with { Share = double.Min(meaning.Share, AskedBack) } : meaning)];
         }
 
-        var facts = meanings.Where(meaning => meaning.Kind is not (Meaning.None or Meaning.Cry) && meaning.Share >= AskedFrom).ToList();
+        var facts = meanings.Where(meaning => meaning.Kind is not (Meaning.None or Meaning.Cry) && meaning.Share >= LeastOf(meaning)).ToList();
         return facts.Count == 0
             ? TalkHeard.Nothing
             : new([.. facts.Select(fact => Line(at, fact))], facts.Count == meanings.Count, facts.Min(fact => fact.Share));
@@ -84,6 +92,18 @@ internal sealed class TalkListener(Setting setting)
     public bool IsStrange(string behind) => behind.All(char.IsLetter) && KnownTalk.Ear(setting.Flow.Language) is { } ear && !ear.Knows(behind.ToLowerInvariant())
         && !ear.IsAmount($"1 {behind}");
 
+    /// <summary>Whether a meaning tells something that changes what is known, and asks nothing.</summary>
+    private static bool Tells(Meaning meaning) =>
+        meaning.Root is "reading" or "did" or "observed" or "added" or "hold" or "answer" or "away" or "gone-by" || meaning.Kind == "word:undo";
+
+    /// <summary>What begins something on a guess wants to be surer than what is only asked back or answered.</summary>
+    private static double LeastOf(Meaning meaning) => meaning.Root switch
+    {
+        "away" or "gone-by" => TakenFrom,
+        "handover" or "lack" or "hold" or "answer" or "word" => BegunFrom,
+        _ => AskedFrom,
+    };
+
     private static double Weight(string kind, Prompt? open) => open switch
     {
         null => 1,
@@ -95,7 +115,11 @@ internal sealed class TalkListener(Setting setting)
     private Understood Line(Moment at, Meaning meaning)
     {
         var understood = Sure(at, meaning);
-        return meaning.Share < TakenFrom && understood is MeansLine(var line and not Answer) ? new MeansUnsure(line) : understood;
+        var isUnreal = meaning.Root is "reading" or "did" or "observed" && KnownTalk.Ear(setting.Flow.Language)?.IsUnreal(meaning.Words) == true;
+        var isSure = !isUnreal && meaning.Share >= (meaning.Kind == Sweet ? SurelySweet : understood is MeansWord or MeansLine(Answer) ? BegunFrom : TakenFrom);
+        return isSure || understood is MeansTalk or MeansNothing ? understood
+            : understood is MeansLine(var line) && line is not (Answer or Did { Name.Code: "leave" }) ? new MeansUnsure(line)
+            : new MeansNothing($"Not sure what was meant by '{meaning.Words}'. Say it in other words{(understood is MeansWord(var word, _) ? $", or '{word}'" : "")}.");
     }
 
     private Understood Sure(Moment at, Meaning meaning)

@@ -1,4 +1,5 @@
 using Panside.Guide.Advice;
+using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
@@ -14,6 +15,9 @@ internal sealed class Absence(Setting setting)
 
     /// <summary>Who does not say for how long is taken to be gone for so long.</summary>
     private const double UsualMinutes = 10;
+
+    /// <summary>With fewer minutes than this until the floor could show the depth is read first.</summary>
+    private const double LeastLeft = 4;
 
     /// <summary>Coals, depth and cover are looked at once the boil is still: common practice, no source.</summary>
     private const double LastLooksMinutes = 15;
@@ -36,21 +40,48 @@ internal sealed class Absence(Setting setting)
             return;
         }
 
+        if (Stays(turn) is { } why)
+        {
+            turn.Tell(why);
+            return;
+        }
+
         var wanted = minutes ?? UsualMinutes;
         turn.Tell(turn.Fill(now.DrawOpenSince is null
             ? "Before you go: read the depth, fill to {flood-depth}, put in no wood, shut the door. Better: someone stays."
             : "Before you go: shut the draw-off. Then read the depth, fill to {flood-depth}, put in no wood. Better: someone stays."));
-        var safe = now.MinutesToBare is { } bare ? double.Floor(bare / 2) : (double?)null;
+        var left = now.MinutesToBare - now.MinutesSinceDepth;
+        if (left < LeastLeft)
+        {
+            turn.Tell("Not before the depth is read: it was last read too long ago for that. Read it now, then say it again.");
+            return;
+        }
+
+        var safe = left is { } bare ? double.Floor(bare / 2) : (double?)null;
         var back = double.Max(1, double.Min(wanted, safe ?? wanted));
         turn.Tell(safe is null ? $"When the pan would fall is not known before its depth is read. Be back in {Amount.Minutes(double.Min(wanted, 5))}."
-            : safe < wanted ? turn.Fill($"If the float hung as you go, the floor would show in about {{minutes-to-bare}}. {Amount.Minutes(wanted)} is too long: be back in {Amount.Minutes(back)}, or have someone stay.")
-            : turn.Fill($"If the float hung as you go, the floor would show in about {{minutes-to-bare}}. Be back in {Amount.Minutes(back)}."));
-        Start(turn, new(AwayClock, turn.State.Now!.Value.Time.AddMinutes(safe is null ? double.Min(wanted, 5) : back), "You said that you are away. Back at the pan now: read its depth first. Say 'back'."));
+            : safe < wanted ? $"Unfed, the floor would show in about {Amount.Minutes(left!.Value)}. {Amount.Minutes(wanted)} is too long: be back in {Amount.Minutes(back)}, or have someone stay."
+            : $"Unfed, the floor would show in about {Amount.Minutes(left!.Value)}. Be back in {Amount.Minutes(back)}.");
+        Start(turn, "away", new(AwayClock, turn.State.Now!.Value.Time.AddMinutes(safe is null ? double.Min(wanted, 5) : back), "You said that you are away. Back at the pan now: read its depth first. Say 'back'."));
     }
+
+    /// <summary>Why nobody may go now; null where nothing that was told speaks against it.</summary>
+    private string? Stays(Turn turn) =>
+        setting.Flow.PhaseOf(turn.State.Step).IsEmergency ? "Not now: this is an emergency. Do what stands above first, or call somebody to the pan."
+        : turn.Holds("smell-scorched") ? "Not now: it smelled scorched when you last said. Pour sap in at the syrup side and smell again; somebody must stay."
+        : turn.Holds("foam-up") ? "Not now: the foam is up. Stay until it is down."
+        : turn.Holds("draw-due") || turn.Holds("draw-near") ? "Not now: a draw is due or near, and syrup runs past its point in minutes. Draw first."
+        : turn.Holds("pan-fallen") ? "Not now: the pan was read low. Pour sap in first, and see that it holds."
+        : null;
 
     /// <summary>The operator is back: the depth comes first.</summary>
     public void Back(Turn turn)
     {
+        if (turn.State.Clocks.Any(clock => clock.Text == AwayClock))
+        {
+            turn.Happen(new Remembered("back"));
+        }
+
         foreach (var clock in turn.State.Clocks.Where(clock => clock.Text == AwayClock))
         {
             turn.Happen(new ClockRanDown(clock));
@@ -69,11 +100,11 @@ internal sealed class Absence(Setting setting)
     /// <summary>Plans the shutdown backwards from the time at which the operator must be gone.</summary>
     /// <param name="turn">The turn.</param>
     /// <param name="at">When it was said.</param>
-    /// <param name="ofDay">Minutes since midnight; either half of the day where nobody said which.</param>
-    public void GoneBy(Turn turn, Moment at, double ofDay)
+    /// <param name="told">The time of day.</param>
+    public void GoneBy(Turn turn, Moment at, SpokenAmount told)
     {
         var now = turn.State.Now!.Value.Time;
-        var by = new ClockTime((int)(ofDay % 1440), ofDay <= 720).NextAfter(now);
+        var by = new ClockTime((int)(told.Value % (told.IsEither ? 720 : 1440)), told.IsEither).NextAfter(now);
         Conversation.Heard(turn, at, $"gone by {by:HH:mm}");
         var minutes = (by - now).TotalMinutes;
         var situation = turn.Now;
@@ -109,12 +140,13 @@ internal sealed class Absence(Setting setting)
         turn.Tell(turn.Fill(situation.MinutesToLastCharge is { } last && last.P50 > latest
             ? "The tank would last longer: what is left of {tank} then stays raw. Keep it cold, or have someone boil on."
             : "The tank asks for the last charge about then or sooner, in about {minutes-to-last-charge}. Go by whichever comes first."));
-        Start(turn, new(GoneClock, now.AddMinutes(latest), $"No more wood from now, to be gone by {by:HH:mm}. Say 'shutdown'."));
+        Start(turn, $"gone by {by:HH:mm}", new(GoneClock, now.AddMinutes(latest), $"No more wood from now, to be gone by {by:HH:mm}. Say 'shutdown'."));
     }
 
     /// <summary>Starts a clock, in place of one of the same kind.</summary>
-    private static void Start(Turn turn, RunningClock clock)
+    private static void Start(Turn turn, string what, RunningClock clock)
     {
+        turn.Happen(new Remembered(what));
         foreach (var old in turn.State.Clocks.Where(old => old.Text == clock.Text))
         {
             turn.Happen(new ClockRanDown(old));

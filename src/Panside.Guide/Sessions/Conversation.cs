@@ -43,7 +43,7 @@ internal sealed class Conversation(Setting setting, Replies replies, Walker walk
                 _absence.Away(turn, minutes);
                 break;
             case "gone-by" when meaning.Amount is { } by:
-                _absence.GoneBy(turn, at, by.Value);
+                _absence.GoneBy(turn, at, by);
                 break;
             case "handover":
                 Heard(turn, at, "somebody else takes over");
@@ -127,12 +127,14 @@ internal sealed class Conversation(Setting setting, Replies replies, Walker walk
     /// <summary>What nobody has is asked for no more tonight, and something takes its place.</summary>
     private void Lack(Turn turn, string thing)
     {
+        var before = turn.State;
         turn.Happen(new Remembered($"no {thing}"));
         turn.Happen(new Marked(Lacks.Mark(thing)));
         turn.Tell(turn.Fill(Book.InsteadOf(thing)));
         if (turn.State.Open is { CanSkip: true } open && Lacks.IsLacking(turn.State, setting.Readings.Find(open.Ask)))
         {
             walker.Answer(turn, open, AnswerWords.Skip);
+            turn.Happen(new SaidTogether(before, $"no {thing}"));
         }
     }
 

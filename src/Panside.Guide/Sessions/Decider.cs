@@ -197,30 +197,43 @@ public sealed class Decider
     /// </summary>
     private void HearSeveral(Turn turn, Text text, IReadOnlyList<Understood> facts)
     {
-        var (before, said) = (turn.State.Past.Count, new List<string>());
+        var (before, said) = (turn.State, new List<string>());
         foreach (var fact in facts)
         {
-            var wasDoubted = turn.State.Doubted;
-            switch (fact)
+            if (turn.State.IsOver)
             {
-                case MeansNothing(var why):
-                    turn.Tell($"Not taken: {why}");
-                    break;
-                case MeansUnsure(var unsure) when wasDoubted is not null && wasDoubted.At == text.At:
-                    turn.Tell($"Not taken, as it is not sure: {Describe.Line(unsure)}. Say it alone.");
-                    break;
-                default:
-                    HearUnderstood(turn, text, fact);
-                    break;
+                break;
             }
 
-            if (fact is MeansLine(var line))
+            if (turn.State.Doubted is { } open && open.At == text.At && !ReferenceEquals(open, before.Doubted))
+            {
+                // What was just asked is not answered in the same breath, and nothing goes past it.
+                turn.Tell($"Not taken yet{(fact is MeansLine(var waiting) ? $": {Describe.Line(waiting)}" : "")}. Answer the question first.");
+                break;
+            }
+
+            if (fact is MeansLine(Lines.Answer) && said.Count > 0)
+            {
+                continue;
+            }
+
+            if (fact is MeansNothing(var why))
+            {
+                turn.Tell($"Not taken: {why}");
+                continue;
+            }
+
+            HearUnderstood(turn, text, fact);
+            if (fact is MeansLine(var line) && turn.State.Doubted?.At != text.At)
             {
                 said.Add(Describe.Line(line));
             }
         }
 
-        turn.Happen(new SaidTogether(before, string.Join("; ", said)));
+        if (said.Count > 1 && !turn.State.IsOver)
+        {
+            turn.Happen(new SaidTogether(before, string.Join("; ", said)));
+        }
     }
 
     /// <summary>What may have been meant is asked, where it could be.</summary>
@@ -390,6 +403,15 @@ public sealed class Decider
     private void Take(Turn turn, LineIn line, bool insisted = false)
     {
         turn.Happen(new Remembered(Describe.Line(line)));
+        if (line is Reading { Name: var name })
+        {
+            // Who reads with it has it after all.
+            foreach (var mark in name.Instruments.Select(Lacks.Mark).Where(turn.State.Marks.Contains).ToList())
+            {
+                turn.Happen(new Unmarked(mark));
+            }
+        }
+
         turn.Happen(new Took(line, insisted));
         _walker.Took(turn, line);
         if (line is Did { Name.Code: "leave" } && !turn.State.IsOver)

@@ -33,9 +33,9 @@ public sealed class Evolver(Setting setting)
             Past = (state.Past.Count < PastKept ? state.Past : state.Past.RemoveAt(0)).Add(state with { Past = [] }),
             LastSaid = what,
         },
-        SaidTogether(var before, var what) when state.Past.Count > before + 1 => state with
+        SaidTogether(var before, var what) => state with
         {
-            Past = state.Past.RemoveRange(before + 1, state.Past.Count - before - 1),
+            Past = (before.Past.Count < PastKept ? before.Past : before.Past.RemoveAt(0)).Add(before with { Past = [] }),
             LastSaid = what,
         },
         Took(var line, var insisted) => _takenIn.Take(state with { SaidNow = state.SaidNow.Add(line) }, line, insisted),

@@ -14,9 +14,9 @@ public sealed record TimeCame(Moment To) : Happening;
 public sealed record Remembered(string What) : Happening;
 
 /// <summary>Several things were said in one breath: one undo takes all of them back.</summary>
-/// <param name="Before">How many things could be undone before.</param>
+/// <param name="Before">The state before the first of them.</param>
 /// <param name="What">All of them, in words.</param>
-public sealed record SaidTogether(int Before, string What) : Happening;
+public sealed record SaidTogether(SessionState Before, string What) : Happening;
 
 /// <summary>A reading, an observation or a deed is taken as true.</summary>
 /// <param name="Line">The line.</param>

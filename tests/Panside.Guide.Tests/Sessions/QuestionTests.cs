@@ -137,6 +137,70 @@ public class QuestionTests
         Assert.InRange((new TimeOnly(22, 30).ToTimeSpan() - clock.Until.TimeOfDay).TotalMinutes - still, 14, 16);
     }
 
+    [Theory]
+    [InlineData("the coals are not spent")]
+    [InlineData("boil is not still yet")]
+    [InlineData("I never shut the draw")]
+    [InlineData("I didn't flood the pan")]
+    [InlineData("coals will be spent soon")]
+    [InlineData("should I add 2 gal?")]
+    [InlineData("no more wood?")]
+    [InlineData("going to bed, yes")]
+    [InlineData("two thousand")]
+    [InlineData("it smells funny")]
+    public void What_is_denied_asked_or_still_to_come_is_not_taken(string text)
+    {
+        var boil = In("steady-boil");
+        boil.Leap(1);
+        boil.Hear(new Tick(boil.Now));
+        var before = boil.State;
+        boil.Say(text);
+        Assert.Equal((before.Deeds.Count, before.Observations.Count, before.IsOver, before.Step), (boil.State.Deeds.Count, boil.State.Observations.Count, boil.State.IsOver, boil.State.Step));
+        Assert.All(before.Observations, seen => Assert.Equal(seen.Value, boil.State.Observations[seen.Key]));
+    }
+
+    [Theory]
+    [InlineData("im out of sap", "dry")]
+    [InlineData("we are all out of sap", "dry")]
+    public void A_danger_said_with_who_says_it_is_heard(string text, string danger)
+    {
+        var boil = In("steady-boil");
+        boil.Say(text);
+        Assert.Equal(danger, boil.Session.Setting.Flow.DangerAt(boil.State.Step)?.Code);
+    }
+
+    [Theory]
+    [InlineData("gone by 7 am", "07:00")]
+    [InlineData("I must be gone by midnight", "00:00")]
+    [InlineData("must be gone by half past ten", "22:30")]
+    public void A_time_is_the_half_of_the_day_that_was_said(string text, string by)
+    {
+        var boil = In("steady-boil");
+        boil.Say(text);
+        Assert.Equal($"gone by {by}", Assert.IsType<Text>(boil.Only<HeardLine>().As).Words);
+    }
+
+    [Fact]
+    public void Nobody_is_let_go_from_a_scorched_smell_or_a_draw_that_is_due()
+    {
+        var boil = In("steady-boil");
+        boil.Say("depth 1 1/2", "draw 218.5", "yes");
+        Assert.Equal("draw-off", boil.Phase);
+        boil.Say("I must go for ten minutes");
+        Assert.Contains("Not now", string.Join(' ', boil.Answers.OfType<ToldLine>().Select(line => line.Text)), StringComparison.Ordinal);
+        Assert.Empty(boil.State.Clocks);
+    }
+
+    [Fact]
+    public void A_thermometer_that_is_found_is_asked_for_again()
+    {
+        var boil = In("steady-boil");
+        boil.Say("no thermometer");
+        Assert.Contains("lacks-thermometer", boil.State.Marks);
+        boil.Say("draw 213.5");
+        Assert.DoesNotContain("lacks-thermometer", boil.State.Marks);
+    }
+
     [Fact]
     public void Every_answer_and_every_term_can_be_said()
     {

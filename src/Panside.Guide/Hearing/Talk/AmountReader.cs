@@ -249,7 +249,7 @@ internal sealed partial class AmountReader(TalkWords words)
 
         if (behind < all.Count && words.Thousand.Contains(all[behind].Text))
         {
-            return InWords(all, behind + 1) is ( < 1000 and var rest, var after) ? ((1000 * value) + rest, after) : (1000 * value, behind + 1);
+            return behind + 1 < all.Count && InWords(all, behind + 1) is ( < 1000 and var rest, var after) ? ((1000 * value) + rest, after) : (1000 * value, behind + 1);
         }
 
         if (IsHundred(behind))
@@ -425,7 +425,8 @@ internal sealed partial class AmountReader(TalkWords words)
             var morning = words.Morning.Contains(At(next));
             var twelve = minutes % 720;
             var value = evening ? twelve + 720 : morning ? twelve : minutes;
-            return value is < 0 or > 1440 ? null : (new(value, null, AmountHint.Clock), evening || morning ? next + 1 : next);
+            return value is < 0 or > 1440 ? null
+                : (new(value, null, AmountHint.Clock) { IsEither = !evening && !morning && minutes is >= 45 and < 780 }, evening || morning ? next + 1 : next);
         }
     }
 

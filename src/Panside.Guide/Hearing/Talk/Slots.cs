@@ -50,7 +50,7 @@ internal static class Slots
 
         var numbers = amounts.Where(amount => amount.Unit is null).ToList();
         return numbers is [var hour, ..] && hour.Value is >= 1 and <= 24
-            ? new((hour.Value * 60) + (numbers is [_, var minute] && minute.Value is > 0 and < 60 ? minute.Value : 0), null, AmountHint.Clock)
+            ? new((hour.Value * 60) + (numbers is [_, var minute] && minute.Value is > 0 and < 60 ? minute.Value : 0), null, AmountHint.Clock) { IsEither = hour.Value <= 12 }
             : null;
     }
 }

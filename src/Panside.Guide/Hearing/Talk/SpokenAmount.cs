@@ -8,6 +8,9 @@ namespace Panside.Guide.Hearing.Talk;
 /// <param name="Hint">What else tells its kind.</param>
 internal sealed record SpokenAmount(double Value, Unit? Unit, AmountHint Hint = AmountHint.None)
 {
+    /// <summary>Whether a time of day can be in the morning or in the evening.</summary>
+    public bool IsEither { get; init; }
+
     /// <summary>Whether it can measure a dimension: in its unit, or in the usual one where none was said.</summary>
     /// <param name="dimension">The dimension.</param>
     public bool Fits(Dimension dimension) => Hint != AmountHint.Clock && (Value >= 0 || dimension == Dimension.Temperature) && (Unit switch

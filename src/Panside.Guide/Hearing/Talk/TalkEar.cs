@@ -63,6 +63,9 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
         return null;
     }
 
+    /// <summary>Whether a piece holds a word by which it may be denied, supposed or still to come: then it is asked and not taken.</summary>
+    public bool IsUnreal(string piece) => piece.Split(' ').Any(words.Unreal.Contains);
+
     /// <summary>Whether a line is one amount with its unit.</summary>
     public bool IsAmount(string text) => _reader.Read(text) is [{ Amount.Unit: not null }];
 

@@ -16,7 +16,7 @@ internal sealed class TalkWords
         (Of, Minus, Degrees, Breaks) = (Words(map, "of"), Words(map, "minus"), Words(map, "degrees"), Words(map, "breaks"));
         (NoUnitBefore, Half, Past, To) = (Words(map, "no-unit-before"), Words(map, "half"), Words(map, "past"), Words(map, "to"));
         (Morning, Evening, Clock) = (Words(map, "morning"), Words(map, "evening"), Words(map, "clock"));
-        (Thousand, Below, Short, Dropped, Ounces, NoUnits, Counted) = (Words(map, "thousand"), Words(map, "below"), Words(map, "short"), Words(map, "dropped"), Words(map, "ounces"), Words(map, "no-units"), Words(map, "counted"));
+        (Thousand, Below, Short, Dropped, Ounces, NoUnits, Counted, Unreal) = (Words(map, "thousand"), Words(map, "below"), Words(map, "short"), Words(map, "dropped"), Words(map, "ounces"), Words(map, "no-units"), Words(map, "counted"), Words(map, "unreal"));
         (Defines, Measures) = (map.Texts("define", required: true), map.Texts("measure", required: true));
         Times = Numbered(map, "times");
         Light = map.Texts("light").ToFrozenSet(StringComparer.Ordinal);
@@ -55,6 +55,9 @@ internal sealed class TalkWords
 
     /// <summary>What is counted and not measured: splits, channels.</summary>
     public FrozenSet<string> Counted { get; }
+
+    /// <summary>Denies, supposes or puts off what is said beside it.</summary>
+    public FrozenSet<string> Unreal { get; }
 
     /// <summary>Ordinary words that look like a unit with a slip.</summary>
     public FrozenSet<string> NoUnits { get; }
