@@ -82,6 +82,7 @@ public static class Facts
         ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read && !(now.LastWood?.Time >= read.At.Time),
         ["channels-unknown"] = now => now.Setting.Rig.Channels > 1
             && (now.State.Last(ObservationName.Gradient) is not { } seen || now.LastWood?.Time >= seen.At.Time),
+        ["emergency-on"] = now => now.State.Step.Length > 0 && now.Setting.Flow.PhaseOf(now.State.Step).IsEmergency,
         ["fire-told"] = now => now.State.Last(DeedName.LitFire) is not null,
         ["wood-told"] = now => now.LastWood is not null,
         ["clear-known"] = now => now.MinutesToClear is not null,

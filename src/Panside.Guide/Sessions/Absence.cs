@@ -16,7 +16,7 @@ internal sealed class Absence(Setting setting)
     /// <summary>Who does not say for how long is taken to be gone for so long.</summary>
     private const double UsualMinutes = 10;
 
-    /// <summary>With fewer minutes than this until the floor could show the depth is read first.</summary>
+    /// <summary>With fewer minutes than this until the floor could show the depth is read first; no source.</summary>
     private const double LeastLeft = 4;
 
     /// <summary>Coals, depth and cover are looked at once the boil is still: common practice, no source.</summary>

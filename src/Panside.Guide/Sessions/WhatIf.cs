@@ -161,18 +161,7 @@ internal static class WhatIf
         return Amount.Shown(measure.With(up ? double.Ceiling(measure.Value / step) * step : Forecasts.Rounded(measure.Value, step)));
     }
 
-    /// <summary>A clock time so many minutes from now, to the five minutes that a forecast is honest to.</summary>
-    private static string Clock(Situation now, double minutes)
-    {
-        if (minutes >= TimeSpan.FromDays(1).TotalMinutes)
-        {
-            return "a day or more from now";
-        }
-
-        var at = now.State.Now!.Value.Time.AddMinutes(minutes);
-        var five = double.Round(at.TimeOfDay.TotalMinutes / 5) * 5;
-        return Clock(new DateTimeOffset(at.Date, at.Offset).AddMinutes(five));
-    }
+    private static string Clock(Situation now, double minutes) => Figures.In(now, minutes);
 
     private static string Clock(DateTimeOffset time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
 }

@@ -18,7 +18,7 @@ public class FittedWeightsTests
     public void Weights_of_all_traits_are_summed_and_what_is_not_known_adds_nothing()
     {
         var weights = new FittedWeights(Three);
-        Assert.Equal(["none", "fire", "leak"], weights.Hazards);
+        Assert.Equal(["none", "fire", "leak"], weights.Kinds);
         var shares = weights.Shares(["word fire", "word leak", "word owl"]);
         Assert.Equal(double.Exp(1.5), shares[2] / shares[0], 9);
         Assert.Equal(double.Exp(1), shares[1] / shares[0], 9);
@@ -47,7 +47,7 @@ public class FittedWeightsTests
     public void The_weights_that_are_built_in_are_of_the_hazards_of_the_words_and_of_all_sentences()
     {
         var built = KnownCries.Fitted("en")!;
-        Assert.Equal(KnownCries.Words.Hazards.Where(hazard => hazard != "unsure").Append(FittedWeights.None).Order(), built.Hazards.Order());
+        Assert.Equal(KnownCries.Words.Hazards.Where(hazard => hazard != "unsure").Append(FittedWeights.None).Order(), built.Kinds.Order());
         var sentences = RepositoryFiles.Read("flows", "words", "said", "dangers.en.tsv").Split('\n').Count(line => line.StartsWith("cry\t", StringComparison.Ordinal) || line.StartsWith("everyday\t", StringComparison.Ordinal));
         var talk = RepositoryFiles.Read("flows", "words", "said", "talk.en.tsv").Split('\n').Skip(1).Count(line => line.Split('\t').Length == 3 && !line.Split('\t')[0].Contains("foam:rising", StringComparison.Ordinal));
         Assert.Contains($"fitted to {sentences + talk} sentences", RepositoryFiles.Read("flows", "words", "dangers.en.weights").Split('\n')[0], StringComparison.Ordinal);

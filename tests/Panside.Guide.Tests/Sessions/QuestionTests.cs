@@ -191,6 +191,15 @@ public class QuestionTests
         Assert.Empty(boil.State.Clocks);
     }
 
+    [Theory]
+    [InlineData("do I need to add wood")]
+    [InlineData("when is wood due")]
+    [InlineData("when can I leave")]
+    public void In_an_emergency_no_answer_goes_past_it(string question)
+    {
+        Assert.Contains("emergency", Told(In("emergency"), question), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_thermometer_that_is_found_is_asked_for_again()
     {

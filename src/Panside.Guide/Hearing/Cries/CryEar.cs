@@ -89,7 +89,7 @@ public sealed class CryEar
     private Cry? Fitted(string text, Tagged sentence, int[] weighed, FittedWeights fitted)
     {
         var shares = fitted.Shares(Traits.Of(text, sentence, new(sentence, _book), _book, weighed, _hazards));
-        var dangers = fitted.Hazards.Zip(shares, (hazard, share) => (Hazard: hazard, Share: share)).Where(one => one.Hazard != FittedWeights.None)
+        var dangers = fitted.Kinds.Zip(shares, (hazard, share) => (Hazard: hazard, Share: share)).Where(one => one.Hazard != FittedWeights.None)
             .OrderByDescending(one => one.Share).ToList();
         var all = dangers.Sum(one => one.Share);
         var namesNothing = weighed[_hazards.IndexOf(DangerWords.Unsure)] >= Opens && weighed.Count(weight => weight > 0) == 1;

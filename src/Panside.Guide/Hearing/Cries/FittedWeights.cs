@@ -3,8 +3,8 @@ using System.Globalization;
 namespace Panside.Guide.Hearing.Cries;
 
 /// <summary>
-/// How much each trait of a sentence says for each hazard and for none: the weights of a multinomial logistic regression, fitted to
-/// sentences that people say (<c>panside-workshop ear</c>). A line of its file is a trait, a tab, and hazards with hundredths.
+/// How much each trait of a sentence says for each kind of meaning, a hazard or a fact, and for none: the weights of a multinomial logistic regression, fitted to
+/// sentences that people say (<c>panside-workshop ear</c> and <c>talk</c>). A line of its file is a trait, a tab, and hazards with hundredths.
 /// </summary>
 public sealed class FittedWeights
 {
@@ -48,13 +48,13 @@ public sealed class FittedWeights
         _hazards = [.. hazards];
     }
 
-    /// <summary>The hazards that they know, <see cref="None"/> among them.</summary>
-    public IReadOnlyList<string> Hazards => _hazards;
+    /// <summary>The kinds that they know, of a cry its hazards, <see cref="None"/> among them.</summary>
+    public IReadOnlyList<string> Kinds => _hazards;
 
     /// <summary>Whether they know a trait.</summary>
     public bool Has(string trait) => _weights.ContainsKey(trait);
 
-    /// <summary>How likely each of <see cref="Hazards"/> is, by the traits of a sentence: shares of 1.</summary>
+    /// <summary>How likely each of <see cref="Kinds"/> is, by the traits of a sentence: shares of 1.</summary>
     /// <remarks>The soft maximum of the sums of weights (Bishop, Pattern Recognition and Machine Learning, 4.3.4).</remarks>
     public double[] Shares(IEnumerable<string> traits)
     {

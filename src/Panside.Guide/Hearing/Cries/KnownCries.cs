@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using System.Text;
+using Panside.Guide.Yaml;
 
 namespace Panside.Guide.Hearing.Cries;
 
@@ -9,7 +9,7 @@ public static class KnownCries
     /// <summary>The name of the file that they are written in.</summary>
     public const string File = "words/dangers.yaml";
 
-    private static readonly Lazy<DangerWords> Built = new(() => DangerWords.Read(File, Text(File)));
+    private static readonly Lazy<DangerWords> Built = new(() => DangerWords.Read(File, WordsByLanguage.BuiltIn(File)!));
     private static readonly ConcurrentDictionary<string, FittedWeights?> Weights = new();
 
     /// <summary>The words, in every language of the file.</summary>
@@ -18,16 +18,6 @@ public static class KnownCries
     /// <summary>The weights that were fitted for a language; null where none are built in.</summary>
     public static FittedWeights? Fitted(string language) => Weights.GetOrAdd(language, code =>
     {
-        var file = $"words/dangers.{code}.weights";
-        return typeof(KnownCries).Assembly.GetManifestResourceInfo(file) is null ? null : new(Text(file));
+        return WordsByLanguage.BuiltIn($"words/dangers.{code}.weights") is { } text ? new(text) : null;
     });
-
-    private static string Text(string file)
-    {
-        using var stream = typeof(KnownCries).Assembly.GetManifestResourceStream(file)
-            ?? throw new InvalidOperationException($"{file} is not built in.");
-        var bytes = new byte[stream.Length];
-        stream.ReadExactly(bytes);
-        return Encoding.UTF8.GetString(bytes);
-    }
 }

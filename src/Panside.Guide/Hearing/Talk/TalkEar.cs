@@ -133,7 +133,7 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
     {
         var pieces = _reader.Read(text);
         return fitted is null || !pieces.Any(piece => Knows(piece.Text)) ? []
-            : fitted.Hazards.Zip(fitted.Shares(TalkTraits.Of(pieces, text.Contains('?', StringComparison.Ordinal), Stems.Of(stemsOf)))).OrderByDescending(row => row.Second).Take(4);
+            : fitted.Kinds.Zip(fitted.Shares(TalkTraits.Of(pieces, text.Contains('?', StringComparison.Ordinal), Stems.Of(stemsOf)))).OrderByDescending(row => row.Second).Take(4);
     }
 
     /// <summary>Whether the weights know a word.</summary>
@@ -150,7 +150,7 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
         var (best, all) = ((Kind: Meaning.None, Share: 0.0), 0.0);
         for (var place = 0; place < shares.Length; place++)
         {
-            var kind = fitted.Hazards[place];
+            var kind = fitted.Kinds[place];
             var weighed = shares[place] * (kind == Meaning.Cry ? CriesCount : prior(kind));
             all += weighed;
             if (weighed > best.Share && kind != Meaning.Several && Slots.Take(kind, amounts) && (!isBare || kind == Meaning.None || (kind == DrawOff && part is [{ Amount.Value: > 203 and < 224 }]))

@@ -1,0 +1,156 @@
+using Panside.Guide.Hearing;
+using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
+using Panside.Guide.Words;
+
+namespace Panside.Guide.Sessions;
+
+/// <content>What a typed line turned out to be is taken, asked or answered.</content>
+public sealed partial class Decider
+{
+    private void HearText(Turn turn, Text text)
+    {
+        if (turn.State.Doubted is Added added && PanOrTank.Answered(added, text.At, text.Words) is { } placed)
+        {
+            HearMeant(turn, placed);
+            return;
+        }
+
+        HearUnderstood(turn, text, _listener.Understand(text.At, text.Words, Asked(turn.State)));
+    }
+
+    private void HearUnderstood(Turn turn, Text text, Understood understood)
+    {
+        switch (understood)
+        {
+            case MeansSeveral(var facts):
+                HearSeveral(turn, text, facts);
+                break;
+            case MeansUnsure(var unsure):
+                AskWhether(turn, unsure);
+                break;
+            case MeansTalk(var meaning):
+                _conversation.Answer(turn, text.At, meaning);
+                break;
+            case MeansLine(Added unplaced) when !PanOrTank.IsPanMeant(turn):
+                Question(turn, unplaced, PanOrTank.Question(unplaced, _setting.Rig.HasFloat), Added.Places);
+                break;
+            case MeansLine(var meant):
+                HearMeant(turn, meant is Added poured ? poured.IntoPan(text.At) : meant);
+                break;
+            case MeansWord(var word, var rest):
+                var said = rest.Length > 0 ? $"{word} {rest}" : word;
+                turn.Say((at, number) => new HeardLine(at, number, new Text(text.At, said)));
+                if (_replies.Reply(turn, word, rest))
+                {
+                    break;
+                }
+
+                if (!_walker.Leads(turn, "word " + word))
+                {
+                    turn.Refuse($"'{word}' leads nowhere from here.", "text");
+                    break;
+                }
+
+                turn.Happen(new Remembered(word));
+                _walker.Fire(turn, "word " + word);
+                break;
+            case MeansCry(var dangers, var isSure):
+                Cry(turn, text.At, dangers, isSure);
+                break;
+            case MeansNothing(var why):
+                turn.Refuse(why, "text");
+                break;
+        }
+    }
+
+    /// <summary>
+    /// What was said in one breath is taken one by one, and one undo takes all of it back. Of several that are not sure one is asked,
+    /// and what could not be taken is told as that: what was taken stays.
+    /// </summary>
+    private void HearSeveral(Turn turn, Text text, IReadOnlyList<Understood> facts)
+    {
+        var (before, said) = (turn.State, new List<string>());
+        foreach (var fact in facts)
+        {
+            if (turn.State.IsOver)
+            {
+                break;
+            }
+
+            if (turn.State.Doubted is { } open && open.At == text.At && !ReferenceEquals(open, before.Doubted))
+            {
+                // What was just asked is not answered in the same breath, and nothing goes past it.
+                turn.Tell($"Not taken yet{(fact is MeansLine(var waiting) ? $": {Describe.Line(waiting)}" : "")}. Answer the question first.");
+                break;
+            }
+
+            if (fact is MeansLine(Lines.Answer) && said.Count > 0)
+            {
+                continue;
+            }
+
+            if (fact is MeansNothing(var why))
+            {
+                turn.Tell($"Not taken: {why}");
+                continue;
+            }
+
+            HearUnderstood(turn, text, fact);
+            if (fact is MeansLine(var line) && turn.State.Doubted?.At != text.At)
+            {
+                said.Add(Describe.Line(line));
+            }
+        }
+
+        if (said.Count > 1 && !turn.State.IsOver)
+        {
+            turn.Happen(new SaidTogether(before, string.Join("; ", said)));
+        }
+    }
+
+    /// <summary>What may have been meant is asked, where it could be.</summary>
+    private void AskWhether(Turn turn, LineIn line)
+    {
+        if (_possible.Fault(line) is not null || Sequence.Fault(turn, line) is not null)
+        {
+            turn.Refuse($"Not sure what was meant: perhaps '{Describe.Line(line)}', which cannot be now. Say it in other words.", "text");
+            return;
+        }
+
+        Question(turn, line, _believable.Doubt(turn.State, line) ?? new($"{Sentence(Describe.Line(line))}: is that what you mean?", "Yes takes it. If not, say it in other words."));
+    }
+
+    private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
+    /// <summary>A cry opens the emergency of its danger; where that is not sure, the list, with the likely ones first.</summary>
+    private void Cry(Turn turn, Moment at, IReadOnlyList<string> dangers, bool isSure)
+    {
+        var meant = _setting.Flow.Dangers.Where(danger => danger.IsList || dangers.Contains(danger.Code)).ToList();
+        var word = isSure && meant.FirstOrDefault(danger => danger.Code == dangers[0]) is { } sure ? sure.Code : meant.First(danger => danger.IsList).Code;
+        turn.Say((_, number) => new HeardLine(at, number, new Text(at, word)));
+        turn.Happen(new Remembered(word));
+        turn.Happen(new Suspected([.. dangers.Where(code => meant.Any(danger => danger.Code == code))]));
+        _walker.Fire(turn, "word " + word);
+    }
+
+    /// <summary>What was typed is told back as it was heard, but only where it could be: what is refused was not heard as anything.</summary>
+    private void HearMeant(Turn turn, LineIn meant)
+    {
+        var isRefused = meant is Answer
+            ? turn.State.Doubted is null && turn.State.Open is null
+            : turn.State.SaidNow.Contains(meant) || _possible.Fault(meant) is not null || Sequence.Fault(turn, meant) is not null;
+        if (!isRefused)
+        {
+            turn.Say((at, number) => new HeardLine(at, number, meant));
+        }
+
+        Hear(turn, meant);
+    }
+
+    /// <summary>What a bare number answers: the reading in doubt, where that was asked last, else the open prompt.</summary>
+    private static Prompt? Asked(SessionState state) =>
+        state.Doubted is Reading doubted && (state.Open is null || state.OpenSince.Time <= doubted.At.Time)
+            ? new("doubt", doubted.Name.Code, doubted.Measure.Unit, "")
+            : state.Open;
+}
