@@ -28,6 +28,7 @@ internal sealed class TalkListener(Setting setting)
     /// <summary>A smell that is no good one must never be taken for it.</summary>
     private const string Sweet = "observed:smell:sweet";
     private const double SurelySweet = 0.97;
+    private const string WhichSmell = "Which smell: 'sweet', or 'scorched'? In doubt say 'scorched', and pour sap in at the syrup side.";
 
     /// <summary>What is asked just now is so much likelier to be told.</summary>
     private const double AskedWeighs = 4;
@@ -118,6 +119,7 @@ internal sealed class TalkListener(Setting setting)
         var isUnreal = meaning.Root is "reading" or "did" or "observed" && KnownTalk.Ear(setting.Flow.Language)?.IsUnreal(meaning.Words) == true;
         var isSure = !isUnreal && meaning.Share >= (meaning.Kind == Sweet ? SurelySweet : understood is MeansWord or MeansLine(Answer) ? BegunFrom : TakenFrom);
         return isSure || understood is MeansTalk or MeansNothing ? understood
+            : meaning.Kind == Sweet ? new MeansNothing(WhichSmell)
             : understood is MeansLine(var line) && line is not (Answer or Did { Name.Code: "leave" }) ? new MeansUnsure(line)
             : new MeansNothing($"Not sure what was meant by '{meaning.Words}'. Say it in other words{(understood is MeansWord(var word, _) ? $", or '{word}'" : "")}.");
     }

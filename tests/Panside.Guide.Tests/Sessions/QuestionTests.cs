@@ -159,6 +159,15 @@ public class QuestionTests
         Assert.All(before.Observations, seen => Assert.Equal(seen.Value, boil.State.Observations[seen.Key]));
     }
 
+    [Fact]
+    public void A_smell_that_nobody_can_name_is_never_taken_for_a_good_one()
+    {
+        var boil = In("steady-boil");
+        boil.Say("it smells funny");
+        Assert.Null(boil.State.Doubted);
+        Assert.Contains("scorched", boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("im out of sap", "dry")]
     [InlineData("we are all out of sap", "dry")]
