@@ -51,7 +51,7 @@ public static class ClearToLeave
         Seen(now, ObservationName.Coals, "the coals", unmet, coals => coals switch
         {
             "deep" => "the coals were last seen deep",
-            "thin" when now.IsCautious => "the coals were last seen thin, not spent",
+            "thin" when !AreThinCoalsDown(now) => $"the coals were last seen thin, not spent, and the boil not yet still for {Amount.Minutes(StillLong.TotalMinutes)}",
             _ => null,
         }, required: true);
 
@@ -79,6 +79,16 @@ public static class ClearToLeave
 
         return unmet;
     }
+
+    /// <summary>
+    /// A thin bed counts as down for a confident hand; for the cautious, once the boil has been seen still at looks so far apart, with no
+    /// wood, flood or pour between: a bed that could boil the pan again would have done so.
+    /// </summary>
+    public static bool AreThinCoalsDown(Situation now) => !now.IsCautious
+        || (now.State.StillSince is { } since && now.State.Last(ObservationName.Boil) is { } look && look.At.Time - since.Time >= StillLong);
+
+    /// <summary>Common practice waits for coals that are spent, or so long over a still pan: no source.</summary>
+    private static readonly TimeSpan StillLong = TimeSpan.FromMinutes(20);
 
     /// <summary>Whether the heat that is left could take the pan below its least depth.</summary>
     public static bool IsTooShallow(Situation now) =>
@@ -112,14 +122,29 @@ public static class ClearToLeave
     /// </summary>
     private static double WorstLiters(Situation now) => now.Unfed?.ResidualLiters(1) ?? 0;
 
+    /// <summary>Sap is past syrup when it comes so many Brix over the target: from there on it soon chars.</summary>
+    private const double PastSyrup = 5;
+
+    /// <summary>So far under that the promise stays: what a careful eye at a thermometer and a dial can be off by. No source.</summary>
+    private const double KeptUnder = 3;
+
+    /// <summary>Two looks at the draw-off that lie no further apart agree, in Brix.</summary>
+    private const double Agree = 3;
+
+    /// <summary>
+    /// Of the sugar that came in since the draw-off was read, the part that is put on top of what the members say of it: their channels
+    /// are cells, and in a real pan it stands steeper. No source.
+    /// </summary>
+    private const double Steeper = 0.5;
+
     private static string? CanPassSyrup(Situation now)
     {
         var state = now.State;
-        var target = now.Setting.Rig.Target.Brix;
+        var limit = now.Setting.Rig.Target.Brix + PastSyrup - KeptUnder;
         var mean = 100 * state.Rig.PanSugar.Kilograms / double.Max(state.Rig.Pan.Liters * 1.03, 1);
         var lost = WorstLiters(now) / double.Max(state.Rig.Pan.Liters, 0.1);
         double After(double brix) => lost < 0.95 ? brix / (1 - lost) : 100;
-        if (After(mean) > target - 2)
+        if (After(mean) > limit)
         {
             return "the whole pan is sweet enough to pass syrup";
         }
@@ -138,11 +163,18 @@ public static class ClearToLeave
                 : "the channels are apart, and the draw-off was never read";
         }
 
-        // Since that reading the last cell can have taken up no more sugar than the feed for the water boiled away brought.
+        // Since that reading the last cell can have taken up no more sugar than the feed for the water boiled away brought; of two
+        // readings the sweeter one counts.
         var cell = state.Rig.Pan.Liters * 1.05 / PanCells.Of(now.Setting.Description);
-        var taken = (state.Rig.Evaporated.Liters - drawOff.EvaporatedLiters) * state.Rig.Sap.MassFraction;
-        var thickest = drawOff.Sugar.Brix + (100 * taken / double.Max(cell, 0.1));
-        return After(thickest) > target - 2 ? "the draw-off side is near syrup and can pass it" : null;
+        var taken = 100 * (state.Rig.Evaporated.Liters - drawOff.EvaporatedLiters) * state.Rig.Sap.MassFraction / double.Max(cell, 0.1);
+        if (After(double.Max(drawOff.Sugar.Brix, drawOff.Before.Brix) + taken) <= limit)
+        {
+            return null;
+        }
+
+        // What flood, draw and pour have thinned since is known by balance, cell by cell; where two looks agree it counts, in the worst member.
+        var isAgreed = double.Abs(drawOff.Sugar.Brix - drawOff.Before.Brix) <= Agree;
+        return isAgreed && now.Unfed!.ThickestBrix(1) + (Steeper * taken) <= limit ? null : "the draw-off side is near syrup and can pass it";
     }
 
     private static void Seen(

@@ -25,7 +25,7 @@ public static class Facts
         ["boil-still"] = now => SeenSinceWood(now, ObservationName.Boil, "still"),
         ["coals-deep"] = now => Seen(now, ObservationName.Coals, "deep"),
         ["coals-down"] = now => SeenSinceWood(now, ObservationName.Coals, "spent")
-            || (!now.IsCautious && SeenSinceWood(now, ObservationName.Coals, "thin")),
+            || (SeenSinceWood(now, ObservationName.Coals, "thin") && ClearToLeave.AreThinCoalsDown(now)),
         ["gradient-clear"] = now => Seen(now, ObservationName.Gradient, "clear"),
         ["gradient-mixed"] = now => SeenSinceWood(now, ObservationName.Gradient, "gone"),
         ["foam-up"] = now => Seen(now, ObservationName.Foam, "rising") || Seen(now, ObservationName.Foam, "over"),

@@ -95,10 +95,10 @@ public sealed partial class Situation
     {
         get
         {
-            return State.Rig.Tank is null || StopLiters is not { } stop || RateLitersPerHour is not { P5: > 0.1 }
-                || IsHeld || !State.Rig.IsBoiling
+            return State.Rig.Tank is null || LastChargeBy is not { } rule || RateLitersPerHour is not { P5: > 0.1 }
+                || IsHeld || IsEnding || !State.Rig.IsBoiling
                 ? null
-                : Band.Of(State.Rigs.MinutesToTank(Volume.FromLiters(stop)).At);
+                : Band.Of(State.Rigs.MinutesToLastCharge(rule).At);
         }
     }
 
@@ -133,6 +133,12 @@ public sealed partial class Situation
     /// <summary>Whether a charge now would be the last one: the one after it would find less sap than the shutdown then needs.</summary>
     public bool IsLastChargeNext => State.Rig.Tank is { } tank && _stopOnceCharged.Value is { } stop
         && tank.Liters - (Charged.RatesLitersPerHour(firing: true).At(0.5) * Setting.Rig.Interval.TotalHours * NearCall) <= stop;
+
+    /// <summary>The rule by which <see cref="IsLastChargeNext"/> tells the last charge; null before the fire.</summary>
+    public LastChargeRule? LastChargeBy => (_stopOnceCharged.Value ?? StopLiters) is not { } stop ? null : new(
+        Volume.FromLiters(stop),
+        LastWood is { } wood ? double.Max(Setting.Rig.Interval.TotalMinutes - State.MinutesSince(wood), 0) : 0,
+        Setting.Rig.Interval.TotalMinutes * NearCall);
 
     /// <summary>A charge that is the last one but for so little is called the last: a minute of weather would make it so.</summary>
     private static double NearCall => 1.15;
@@ -299,6 +305,6 @@ public sealed partial class Situation
         }
 
         var band = Band.Of(State.Rigs.MinutesTo(Setting.Rig.Target).At);
-        return double.IsInfinity(band.P50) ? null : band with { P95 = double.Min(band.P95, RigEnsemble.LongestToDraw) };
+        return band.P50 >= RigEnsemble.LongestToDraw ? null : band with { P95 = double.Min(band.P95, RigEnsemble.LongestToDraw) };
     }
 }

@@ -27,7 +27,7 @@ public sealed partial class Listener(Setting setting)
     public Understood Understand(Moment at, string text, Prompt? open)
     {
         var said = Spaces().Replace(text.Trim(), " ").TrimEnd('.', '!', ',');
-        if (text.Trim() == "!")
+        if (IsShouted(text.Trim()))
         {
             said = "!";
         }
@@ -51,6 +51,10 @@ public sealed partial class Listener(Setting setting)
         var understood = Word(at, said, open) ?? Pouring.Understand(at, said, setting.Units) ?? Amount(at, said, open) ?? _talk.Term(text);
         return understood is not (null or MeansNothing) ? understood : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? Lost(text, said, open);
     }
+
+    /// <summary>A mark alone, or help in capitals or with a mark behind it: who shouts so wants no list of words.</summary>
+    private static bool IsShouted(string text) =>
+        text == "!" || (text.StartsWith("help", StringComparison.OrdinalIgnoreCase) && (text.Equals("HELP", StringComparison.Ordinal) || text[4..] is ['!', ..] marks && marks.Trim('!').Length == 0));
 
     /// <summary>A cry goes before everything that is not wholly and surely something else.</summary>
     private Understood? Weighed(Moment at, string text, Prompt? open, bool isCertain)

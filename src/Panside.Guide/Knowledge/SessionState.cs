@@ -103,6 +103,9 @@ public sealed record SessionState
     /// <summary>The last draw-off temperature that told of sugar, from which the draw-off side can only have thickened.</summary>
     public DrawOffAnchor? DrawOff { get; init; }
 
+    /// <summary>When the boil was first seen still, with no other look, wood, flood or pour since; null where it was not.</summary>
+    public Moment? StillSince { get; init; }
+
     /// <summary>The draw that is open or was shut last.</summary>
     public ThisDraw ThisDraw { get; init; } = new(0, IsShut: true);
 
@@ -144,7 +147,8 @@ public sealed record RunningClock(string Text, DateTimeOffset Until, string Over
 /// <summary>What stood at the draw-off when its thermometer told of sugar.</summary>
 /// <param name="Sugar">The sugar content there.</param>
 /// <param name="EvaporatedLiters">Water that the model had boiled away by then.</param>
-public sealed record DrawOffAnchor(SugarContent Sugar, double EvaporatedLiters);
+/// <param name="Before">What the reading before it showed, or, where something was drawn since, what was expected: one slip is no evidence.</param>
+public sealed record DrawOffAnchor(SugarContent Sugar, double EvaporatedLiters, SugarContent Before);
 
 /// <summary>One draw.</summary>
 /// <param name="Liters">What was told of it so far.</param>

@@ -38,7 +38,7 @@ public sealed class Setting
             rig.PanArea, rig.RunDepth, rig.LeastDepth, rig.FloodDepth, rig.Channels, rig.Draft == Draft.Forced, rig.Firebrick,
             rig.HasFloat,
             Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture),
-            rig.Charge, rig.Interval, rig.Target);
+            rig.Charge, rig.Interval, rig.Target, rig.Tank);
         Header = new(
             program, flow.Name, flow.Hash, rig.Name, rig.Text, guidance == Guidance.Beginner ? "beginner" : "practised", practice)
         {

@@ -25,10 +25,19 @@ internal sealed class TakenIn(Setting setting)
     {
         Reading reading => Read(Noted(Dipping.Of(state, reading, setting.Units), reading), reading),
         Observed observed => See(
-            state with { Observations = state.Observations.SetItem(observed.Name, new(observed.At, observed.Is)) }, observed),
-        Did did => Do(state with { Deeds = state.Deeds.SetItem(did.Name, new(did.At, did.Measure)) }, did),
+            Stilled(state, observed) with { Observations = state.Observations.SetItem(observed.Name, new(observed.At, observed.Is)) }, observed),
+        Did did => Do(Stirred(state, did) with { Deeds = state.Deeds.SetItem(did.Name, new(did.At, did.Measure)) }, did),
         _ => state,
     };
+
+    private static SessionState Stilled(SessionState state, Observed observed) => observed.Name != ObservationName.Boil ? state
+        : state with { StillSince = observed.Is == "still" ? state.StillSince ?? observed.At : null };
+
+    /// <summary>Wood boils a still pan again, and cold sap hides for a while that it boils: what was seen before counts no more.</summary>
+    private static SessionState Stirred(SessionState state, Did did) =>
+        did.Name == DeedName.LitFire || did.Name == DeedName.AddWood || did.Name == DeedName.FloodPan || did.Name == DeedName.FillPan
+            ? state with { StillSince = null }
+            : state;
 
     private static SessionState Noted(SessionState state, Reading reading)
     {
@@ -70,14 +79,21 @@ internal sealed class TakenIn(Setting setting)
     }
 
     private static SessionState DrawOff(SessionState state, SugarContent read) =>
-        state with { DrawOff = new(read, state.Rig.Evaporated.Liters), Rigs = state.Rigs.DrawOffRead(read) };
+        state with { DrawOff = Anchored(state, read), Rigs = state.Rigs.DrawOffRead(read) };
+
+    private static DrawOffAnchor Anchored(SessionState state, SugarContent read)
+    {
+        var isSinceDraw = state.ThisDraw.Liters == 0 || !(state.Last(DeedName.CloseDraw)?.At.Time > state.Last(ReadingName.DrawTemperature)?.At.Time);
+        var before = state.DrawOff is { } last && isSinceDraw ? last.Sugar : SugarContent.FromBrix(double.Clamp(state.Rigs.ExpectedDrawSugar.Mean, 0, 100));
+        return new(read, state.Rig.Evaporated.Liters, before);
+    }
 
     private static SessionState DrawOff(SessionState state, Temperature read)
     {
         var rise = read - state.Rig.Boiling;
         if (DrawPoint.SugarAt(state, read) is { } atDraw)
         {
-            state = state with { DrawOff = new(atDraw, state.Rig.Evaporated.Liters) };
+            state = state with { DrawOff = Anchored(state, atDraw) };
         }
 
         // A draw-off that does not boil tells nothing of its sugar.

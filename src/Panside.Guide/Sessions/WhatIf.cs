@@ -83,12 +83,12 @@ internal static class WhatIf
             return [$"No more wood goes in. With {sap} more, {FromTo(now, Band.Of(more.WithoutWood.LeftLiters))} would stay in the tank after the shutdown."];
         }
 
-        if (now.MinutesToLastCharge is not { } before || now.StopLiters is not { } stop)
+        if (now.MinutesToLastCharge is not { } before || now.StopLiters is not { } stop || now.LastChargeBy is not { } rule)
         {
             return ["The last charge is not known before the pan boils."];
         }
 
-        var after = Band.Of(more.MinutesToTank(Volume.FromLiters(stop)).At);
+        var after = Band.Of(more.MinutesToLastCharge(rule).At);
         return
         [
             $"With {sap} more the last charge comes about {Clock(now, after.P50)}, {Figures.About(after.P50 - before.P50)} later than without ({Clock(now, before.P50)}).",

@@ -71,6 +71,7 @@ public static class StateBytes
         to.All(state.Clocks, to.Clock);
         to.All(state.Pours, to.Pour);
         to.Maybe(state.ToldToPour, to.Moment);
+        to.Maybe(state.StillSince, to.Moment);
         to.All([.. state.Marks.Order(StringComparer.Ordinal)], to.Write);
         to.Keyed(state.Readings, key => key.Code, all => to.All(all, one => to.Noted(one, to.Measure)));
         to.Keyed(state.Observations, key => key.Code, one => to.Noted(one, to.Write));
@@ -83,6 +84,7 @@ public static class StateBytes
         {
             to.Write(anchor.Sugar.Brix);
             to.Write(anchor.EvaporatedLiters);
+            to.Write(anchor.Before.Brix);
         });
         to.Write(state.ThisDraw.Liters);
         to.Write(state.ThisDraw.IsShut);
@@ -118,6 +120,7 @@ public static class StateBytes
         Clocks = [.. from.All(from.Clock)],
         Pours = [.. from.All(from.Pour)],
         ToldToPour = from.Maybe(from.Moment),
+        StillSince = from.Maybe(from.Moment),
         Marks = [.. from.All(from.ReadString)],
         Readings = from.Keyed(code => readings.Find(code) ?? throw new InvalidDataException(code), () => ImmutableList.CreateRange(from.All(() => from.Noted(from.Measure)))),
         Observations = from.Keyed(Observation, () => from.Noted(from.ReadString)),
@@ -126,7 +129,7 @@ public static class StateBytes
         Advised = from.Keyed(key => key, from.Moment),
         Cautioned = [.. from.All(from.ReadString)],
         Forecasts = from.Keyed(key => key, from.Forecast),
-        DrawOff = from.MaybeText(() => new DrawOffAnchor(SugarContent.FromBrix(from.ReadDouble()), from.ReadDouble())),
+        DrawOff = from.MaybeText(() => new DrawOffAnchor(SugarContent.FromBrix(from.ReadDouble()), from.ReadDouble(), SugarContent.FromBrix(from.ReadDouble()))),
         ThisDraw = new(from.ReadDouble(), from.ReadBoolean()),
         Totals = new()
         {

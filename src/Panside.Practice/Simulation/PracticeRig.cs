@@ -63,6 +63,9 @@ public sealed class PracticeRig : IMishapRig
     /// <summary>Depth at the shallowest place.</summary>
     public Length Depth => Length.FromMeters(Truth.Pan.Min(cell => Pan.Depth(Makeup, cell)));
 
+    /// <summary>Liquid in the pan over what keeps it at its least depth; less than none where it is below.</summary>
+    public Volume OverLeast => (Makeup.Rig.PanArea * Length.FromMeters(Truth.Pan.Average(cell => Pan.Depth(Makeup, cell)))) - (Makeup.Rig.PanArea * Makeup.Rig.LeastDepth);
+
     /// <summary>Sap in the tank.</summary>
     public Volume Tank => Volume.FromLiters(Liters(Truth.Tank));
 

@@ -28,4 +28,22 @@ internal readonly record struct Common
 
     /// <summary>Whether coals were raked level since the last charge.</summary>
     public bool AreCoalsLevel { get; init; }
+
+    /// <summary>Charges that came one after the other in the time that charges do, by which <see cref="PaceMegajoules"/> is known.</summary>
+    public int ChargesPaced { get; init; }
+
+    /// <summary>Heat of the wood a minute, in MJ, as charges went in of late: each counts for three tenths, those before it for the rest.</summary>
+    public double PaceMegajoules { get; init; }
+
+    private const double NewestCounts = 0.3;
+
+    /// <summary>With a charge that went in so many minutes after the one before.</summary>
+    /// <param name="megajoules">Its heat.</param>
+    /// <param name="minutes">Minutes since the one before.</param>
+    /// <param name="most">A longer pause is no pace: something else was done.</param>
+    public Common Paced(double megajoules, int minutes, double most) => minutes < 1 || minutes > most ? this : this with
+    {
+        ChargesPaced = ChargesPaced + 1,
+        PaceMegajoules = ChargesPaced == 0 ? megajoules / minutes : (NewestCounts * megajoules / minutes) + ((1 - NewestCounts) * PaceMegajoules),
+    };
 }

@@ -30,6 +30,12 @@ internal static class LeftOut
     /// <param name="forcedDraft">Whether a blower burns it down.</param>
     public static double OfStill(double dying, bool forcedDraft) => (forcedDraft ? 0.25 : 0.12) * dying;
 
+    /// <summary>Of the time to the last charge: how the charges to come differ.</summary>
+    public const double OfLastCharge = 0.08;
+
+    /// <summary>The same in minutes: a person is late, or early.</summary>
+    public const double OfLastChargeMinutes = 3;
+
     /// <summary>Values of members, each off by a chance of its own; always the same one, so that a band moves only by what was told.</summary>
     /// <param name="values">One for each member, changed in place.</param>
     /// <param name="deviation">By how much, as a logarithm.</param>

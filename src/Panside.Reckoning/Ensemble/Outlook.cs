@@ -17,9 +17,12 @@ public sealed class Outlook
     private readonly RankedValues _left;
     private readonly RankedValues _spare;
 
-    private Outlook(RankedValues residual, RankedValues still, double[] reserve, double[] left, double[] spare, double[] least)
+    private readonly Lazy<RankedValues> _thickest;
+
+    private Outlook(RankedValues residual, RankedValues still, double[] reserve, double[] left, double[] spare, double[] least, Members before)
     {
         (_residual, _still) = (residual, still);
+        _thickest = new(() => new(Thickest(before, least)));
         (_reserve, _left) = (new(reserve), new(left));
         (_spare, _least) = (new(spare), new(least));
     }
@@ -41,6 +44,27 @@ public sealed class Outlook
 
     /// <summary>The least liquid that the pan comes to, in liters, at a quantile; 0 is the member that fares worst.</summary>
     public double LeastPanLiters(double quantile) => _least.At(quantile);
+
+    /// <summary>
+    /// The sweetest that any stretch of the pan can come to, in Brix, at a quantile; 1 is the member that fares worst. With the sugar that
+    /// stands there now and the least liquid that the member comes to: what mixing and sinking would take from it is not counted on.
+    /// </summary>
+    public double ThickestBrix(double quantile) => _thickest.Value.At(quantile);
+
+    private static double[] Thickest(Members members, double[] least)
+    {
+        var thickest = new double[members.Count];
+        for (var cell = 0; cell < members.Cells; cell++)
+        {
+            var sugar = members[Field.Sugar + cell];
+            for (var member = 0; member < members.Count; member++)
+            {
+                thickest[member] = double.Max(thickest[member], 100 * RigEnsemble.FractionOf(sugar[member], least[member] / members.Cells));
+            }
+        }
+
+        return thickest;
+    }
 
     /// <summary>Runs an ensemble forward.</summary>
     /// <param name="rig">The ensemble.</param>
@@ -74,6 +98,6 @@ public sealed class Outlook
         return new(
             new(residual, fed ? rig.SetRight(Corrections.OfResidual) : Correction.None),
             new(result.StillMinutes, fed ? rig.SetRight(Corrections.OfStill) : Correction.None),
-            reserve, left, spare, result.LeastLiters);
+            reserve, left, spare, result.LeastLiters, rig.Members);
     }
 }

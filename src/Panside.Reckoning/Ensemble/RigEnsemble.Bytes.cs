@@ -45,6 +45,8 @@ public sealed partial class RigEnsemble
         to.Write(Common.IsThermometerKnown);
         to.Write(Common.IsLearned);
         to.Write(Common.AreCoalsLevel);
+        to.Write(Common.ChargesPaced);
+        to.Write(Common.PaceMegajoules);
         foreach (var minute in new[] { Common.ChargedAt, Common.LitAt, Common.ChilledAt })
         {
             to.Write(minute ?? -1);
@@ -75,6 +77,8 @@ public sealed partial class RigEnsemble
             IsThermometerKnown = from.ReadBoolean(),
             IsLearned = from.ReadBoolean(),
             AreCoalsLevel = from.ReadBoolean(),
+            ChargesPaced = from.ReadInt32(),
+            PaceMegajoules = from.ReadDouble(),
             ChargedAt = Minutes(),
             LitAt = Minutes(),
             ChilledAt = Minutes(),

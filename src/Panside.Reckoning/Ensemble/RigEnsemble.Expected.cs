@@ -40,10 +40,10 @@ public sealed partial class RigEnsemble
     /// </summary>
     public RigEnsemble Insisted() => Changed(members => Widen(members));
 
-    private void Widen(Members members)
+    private void Widen(Members members, double by = InsistedSpread)
     {
         var suggested = Cold(Rig, Boiling, Prior, Count).Members;
-        Assimilation.Widen(members, InsistedSpread, field => WidestSpread * double.Sqrt(Assimilation.Moments(suggested[field]).Variance));
+        Assimilation.Widen(members, by, field => WidestSpread * double.Sqrt(Assimilation.Moments(suggested[field]).Variance));
     }
 
     private const double InsistedSpread = 1.5;
@@ -51,7 +51,7 @@ public sealed partial class RigEnsemble
     private const double WidestSpread = 2;
 
     /// <summary>By mass. A pan that was read as all but empty holds its sugar all the same: no more than all of it is sugar.</summary>
-    private static double FractionOf(double sugar, double liters) =>
+    internal static double FractionOf(double sugar, double liters) =>
         sugar > 0 ? double.Min(sugar / (liters + (sugar * (1 - RigConstants.SugarLiters))), 1) : 0;
 
     private (double Mean, double Deviation) Expected(Func<int, double> shows, double error) => Expected(shows, _ => error);

@@ -20,6 +20,7 @@ public sealed partial class RigEnsemble
     private RankedValues? _ratesWithoutWood;
     private (SugarContent Sugar, RankedValues Minutes)? _toDraw;
     private (Volume Stop, RankedValues Minutes)? _toTank;
+    private (LastChargeRule Rule, RankedValues Minutes)? _toLastCharge;
     private RigEnsemble? _midCharge;
 
     /// <summary>What happens with no more wood.</summary>
@@ -101,6 +102,35 @@ public sealed partial class RigEnsemble
         return known.Minutes;
     }
 
+    /// <summary>
+    /// Minutes until the last charge goes in, charge by charge as the rule has it: the last is the first one after which the tank, by the
+    /// gauge, would come down to the stop before the next. Charges fall together, so that the values come in steps.
+    /// </summary>
+    public RankedValues MinutesToLastCharge(LastChargeRule rule)
+    {
+        if (_toLastCharge is not { } known || known.Rule != rule)
+        {
+            _toLastCharge = known = (rule, ReckonMinutesToLastCharge(rule));
+        }
+
+        return known.Minutes;
+    }
+
+    private RankedValues ReckonMinutesToLastCharge(LastChargeRule rule)
+    {
+        var rates = RatesLitersPerHour(firing: true);
+        var minutes = new double[Count];
+        for (var member = 0; member < Count; member++)
+        {
+            var perMinute = double.Max(rates.Of(member), 1e-3) / 60;
+            var atNext = Members[Field.Tank][member] + Members[Field.GaugeOff][member] - (perMinute * rule.MinutesToNext);
+            var over = atNext - (perMinute * rule.MinutesAhead) - rule.Stop.Liters;
+            minutes[member] = rule.MinutesToNext + (double.Max(double.Ceiling(over / (perMinute * MinutesOfCharge)), 0) * MinutesOfCharge);
+        }
+
+        return new(LeftOut.Widened(minutes, LeftOut.OfLastCharge, LeftOut.OfLastChargeMinutes));
+    }
+
     private RankedValues ReckonMinutesToTank(Volume stop)
     {
         var rates = RatesLitersPerHour(firing: true);
@@ -162,7 +192,20 @@ public sealed partial class RigEnsemble
     /// <summary>From one charge to the next at the usual firing.</summary>
     private double MinutesOfCharge => Rig.Interval.TotalMinutes + LateMinutes;
 
-    private double FiringMegajoulesPerMinute => Rig.HeatOfCharge.Megajoules / MinutesOfCharge;
+    /// <summary>
+    /// The fire as it is really fed tonight, once several charges tell of it; before, as the rig file says. What was told can be wrong, so
+    /// that it is never taken to be more than half as much again, nor less than half.
+    /// </summary>
+    private double FiringMegajoulesPerMinute
+    {
+        get
+        {
+            var usual = Rig.HeatOfCharge.Megajoules / MinutesOfCharge;
+            return Common.ChargesPaced >= PacedFrom ? double.Clamp(Common.PaceMegajoules, usual / 2, usual * 1.5) : usual;
+        }
+    }
+
+    private const int PacedFrom = 4;
 
     /// <summary>
     /// How far a fire has died down that got no wood when it should have: 0 while it is fired, 1 an hour later, with a blower in

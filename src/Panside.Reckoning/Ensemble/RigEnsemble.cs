@@ -145,7 +145,8 @@ public sealed partial class RigEnsemble
             }
         }
 
-        return With(members, Told + 1, Minute, Common with { ChargedAt = Minute, LitAt = Common.LitAt ?? Minute, AreCoalsLevel = false });
+        var paced = Common.ChargedAt is { } last ? Common.Paced(heat, Minute - last, 3 * Rig.Interval.TotalMinutes) : Common;
+        return With(members, Told + 1, Minute, paced with { ChargedAt = Minute, LitAt = Common.LitAt ?? Minute, AreCoalsLevel = false });
     }
 
     /// <summary>How much faster coals burn that were raked level, as a logarithm: air comes through all of the bed. No source, calibrated.</summary>
@@ -223,8 +224,10 @@ public sealed partial class RigEnsemble
                 var wanted = double.Max((flood * (1 + (0.02 * noise[member]))) - members[Field.Pan][member], 0);
                 var lacking = double.Max(wanted - members[Field.Tank][member], 0);
                 var poured = wanted - (lacking * double.Clamp(0.5 + (0.5 * hand[member]), 0, 1));
-                PanDeeds.Pour(members, member, poured, Constants.SapCelsius);
+                // Through the float it comes in at the feed side and pushes what stands there on; by hand it goes in all over the pan.
                 var fromTank = double.Min(poured * double.Clamp(0.75 + (0.35 * hand[member]), 0, 1), members[Field.Tank][member]);
+                PanDeeds.PourAtFeed(members, member, fromTank, members[Field.Sap][member], Constants.SapCelsius);
+                PanDeeds.Pour(members, member, poured - fromTank, Constants.SapCelsius);
                 members[Field.Tank][member] -= fromTank;
                 members[Field.Fed][member] += poured;
             }

@@ -15,6 +15,7 @@ namespace Panside.Reckoning.Rig;
 /// <param name="UsualCharge">Mass of one usual charge.</param>
 /// <param name="Interval">Time between charges.</param>
 /// <param name="Target">Density of finished syrup.</param>
+/// <param name="Tank">What the head tank holds when full; null where nobody says.</param>
 public sealed record RigDescription(
     Area PanArea,
     Length RunDepth,
@@ -27,7 +28,8 @@ public sealed record RigDescription(
     Energy HeatOfCharge,
     Mass UsualCharge,
     TimeSpan Interval,
-    SugarContent Target)
+    SugarContent Target,
+    Volume? Tank = null)
 {
     /// <summary>The pan's contents at the least depth.</summary>
     public Volume LeastVolume => PanArea * LeastDepth;

@@ -54,8 +54,18 @@ internal sealed record TalkMeant(string Kind, double? Value, Unit? Unit)
             return heard.Kind == Kind && (heard.Value is null || Kind.StartsWith("ask", StringComparison.Ordinal) || Kind == "away");
         }
 
-        return heard.Value is { } amount
-            && (double.Abs(amount - value) < 0.004 + (0.001 * double.Abs(value)) || (Kind == "gone-by" && (amount - value) % 720 == 0))
-            && (Unit is null || heard.Unit is null || heard.Unit == Unit || (heard.Unit == Measures.Inch && Unit == Measures.InchOfMercury) || (heard.Unit == Measures.Percent && Unit == Measures.Brix));
+        var ((meant, its), (amount, unit)) = (Plain(value, Unit), Plain(heard.Value, heard.Unit));
+        return amount is { } said
+            && (double.Abs(said - meant!.Value) < 0.004 + (0.001 * double.Abs(meant.Value)) || (Kind == "gone-by" && (said - meant.Value) % 720 == 0))
+            && (its is null || unit is null || unit == its || (unit == Measures.Inch && its == Measures.InchOfMercury) || (unit == Measures.Percent && its == Measures.Brix));
     }
+
+    /// <summary>Half an hour is thirty minutes, two quarts are half a gallon.</summary>
+    private static (double? Value, Unit? Unit) Plain(double? value, Unit? unit) => unit switch
+    {
+        Measures.Hour => (value * 60, Measures.Minute),
+        Measures.Quart => (value / 4, Measures.Gallon),
+        Measures.Millimeter => (value / 10, Measures.Centimeter),
+        _ => (value, unit),
+    };
 }

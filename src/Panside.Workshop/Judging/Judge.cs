@@ -67,6 +67,7 @@ internal static class Judge
         var door = new SessionDoor(setting);
         var person = new PracticeOperator(rig, setting.Units, seed);
         var judged = new List<Judgement>();
+        var toLastCharge = new List<(long Second, Judgement Told)>();
 
         // Each boil is looked at from another minute on, so that the looks do not all fall on one place of a charge; never because
         // something happens, and not while something is done that the forecaster was not told of yet.
@@ -79,6 +80,10 @@ internal static class Judge
                 if (!person.IsUntold && looks % EveryLooks(setting.Flow.PhaseOf(door.State.Step).Code) == 0)
                 {
                     judged.AddRange(LookAt(setting, door, rig));
+                    if (LastChargeAt(setting, door) is { } told)
+                    {
+                        toLastCharge.Add((rig.Second, told));
+                    }
                 }
 
                 looks++;
@@ -86,11 +91,22 @@ internal static class Judge
         }
 
         var outcome = new Unattended(door, rig, person, Evening) { TellsTime = IsLook, Overheard = (line, _) => Look(line) }.Run();
+        var lastWood = rig.Second - rig.SecondsSinceWood;
+        judged.AddRange(toLastCharge.Select(look => look.Told with { Truth = double.Max(lastWood - look.Second, 0) / 60.0 }));
         var name = $"{setting.Rig.Name}, {setting.Guidance.ToString().ToLowerInvariant()}, scenario {rig.Scenario.Name}, seed {seed.ToString(CultureInfo.InvariantCulture)}";
         return new(name, judged, outcome, door.State.Rigs);
     }
 
     private static long FirstLook(long seed) => (seed * 7) % (EveryMinutes * SteadyLooks);
+
+    /// <summary>What is told of the last charge; what comes of it only the end of the boil shows.</summary>
+    private static Judgement? LastChargeAt(Setting setting, SessionDoor door)
+    {
+        var now = new Situation(setting, door.State);
+        var phase = setting.Flow.PhaseOf(door.State.Step).Code;
+        return phase is "emergency" or "over" || now.MinutesToLastCharge is null || now.LastChargeBy is not { } rule ? null
+            : new(phase, Forecasts.ToLastCharge, 0, [.. Judgement.Levels.Select(now.State.Rigs.MinutesToLastCharge(rule).At)], null);
+    }
 
     private static IEnumerable<Judgement> LookAt(Setting setting, SessionDoor door, PracticeRig rig)
     {
@@ -107,6 +123,7 @@ internal static class Judge
         var (liters, still) = RunAhead.WithoutWood(rig);
         yield return new(phase, Forecasts.Residual, liters, Of(outlook.ResidualLiters), 4 * lastRate);
         yield return new(phase, Forecasts.ToStill, still, Of(outlook.StillMinutes), null);
+        yield return new(phase, Forecasts.Reserve, double.Max(liters - rig.OverLeast.Liters, 0), Of(outlook.ReserveLiters), null);
         if (now.IsHeld || !now.IsFiring || !now.State.Rig.IsBoiling || phase == "shutdown")
         {
             // No more wood is asked for: what would come of more, nobody sees.

@@ -83,11 +83,60 @@ public class ClearToLeaveTests
     public void S1_channels_that_fade_are_not_mixed()
     {
         var boil = Conversation.AtSteadyBoil(tankGallons: 12);
-        boil.Say("draw 217.3", "shutdown", "yes");
+        boil.Say("draw 217.8", "shutdown", "yes");
         boil.After(60);
         boil.Say("depth 2.5", "boil still", "coals spent", "gradient fading");
         Assert.Contains(Unmet(boil), reason => reason.Contains("draw-off side is near syrup", StringComparison.Ordinal));
         boil.Say("gradient gone");
+        Assert.Empty(Unmet(boil));
+    }
+
+    [Fact]
+    public void S1_thin_coals_under_a_pan_that_stays_still_are_down_after_a_while()
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say("depth 2.5", "boil still", "coals thin", "gradient gone");
+        Assert.Contains(Unmet(boil), reason => reason.Contains("thin, not spent", StringComparison.Ordinal));
+        boil.After(15);
+        boil.Say("boil still", "depth 2.5");
+        Assert.NotEmpty(Unmet(boil));
+        boil.After(10);
+        boil.Say("boil still");
+        Assert.Empty(Unmet(boil));
+        boil.Say("boil simmering");
+        Assert.NotEmpty(Unmet(boil));
+        boil.Say("boil still");
+        Assert.NotEmpty(Unmet(boil));
+    }
+
+    /// <summary>The last reading fell by a slip of the finger: what the one before it showed counts until another one agrees.</summary>
+    [Fact]
+    public void S1_one_slip_at_the_thermometer_opens_nothing()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 12);
+        boil.Say("draw 217.8", "shutdown", "yes");
+        boil.After(20);
+        boil.Say("draw 213.1");
+        if (boil.State.Doubted is not null)
+        {
+            boil.Say("yes");
+        }
+
+        boil.After(40);
+        boil.Say("depth 2.5", "boil still", "coals spent", "gradient fading");
+        Assert.Contains(Unmet(boil), reason => reason.Contains("draw-off side is near syrup", StringComparison.Ordinal));
+    }
+
+    /// <summary>A draw-off well under syrup, and a flood since: by balance nothing there can pass it, and nobody is kept for it.</summary>
+    [Fact]
+    public void S1_what_the_flood_has_thinned_keeps_nobody()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 12);
+        boil.Say("draw 215", "shutdown", "yes");
+        boil.After(5);
+        boil.Say("draw 215.2", "flood");
+        boil.After(60);
+        boil.Say("depth 2.5", "boil still", "coals spent", "gradient fading");
         Assert.Empty(Unmet(boil));
     }
 

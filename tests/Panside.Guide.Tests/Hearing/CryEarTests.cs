@@ -8,7 +8,7 @@ public class CryEarTests(ITestOutputHelper output)
 
     [Theory]
     [InlineData(CryCorpus.Fitted, "en", 0.99, 0.99, 10)]
-    [InlineData("cries-own.tsv", "en", 0.99, 0.99, 1)]
+    [InlineData("cries-own.tsv", "en", 0.99, 0.99, 2)]
     [InlineData("cries-french.tsv", "fr", 0.97, 0.95, 0)]
     [InlineData("cries-unseen.tsv", "en", 0.97, 0.945, 18)]
     [InlineData("cries-second.tsv", "en", 0.985, 0.975, 14)]

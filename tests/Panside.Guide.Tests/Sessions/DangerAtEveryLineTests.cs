@@ -5,6 +5,7 @@ using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Rigs;
 using Panside.Guide.Sessions;
+using Panside.Tests;
 
 namespace Panside.Guide.Tests.Sessions;
 
@@ -33,12 +34,17 @@ public class DangerAtEveryLineTests
         var session = new Session(setting);
         var lines = Said(name).ToList();
         var asked = 0;
-        foreach (var line in lines)
+        foreach (var (number, line) in lines.Index())
         {
             session.Hear(line);
             if (session.State.IsOver)
             {
                 break;
+            }
+
+            if (!Thorough.IsAsked && number % 3 != 0)
+            {
+                continue;
             }
 
             foreach (var (danger, told) in Dangers(Moment.Of(line.At.Time.AddSeconds(1)), session.State))
@@ -49,7 +55,7 @@ public class DangerAtEveryLineTests
             }
         }
 
-        Assert.InRange(asked, 12 * 50, int.MaxValue);
+        Assert.InRange(asked, 12 * (Thorough.IsAsked ? 50 : 15), int.MaxValue);
     }
 
     private static void AssertFirst(Flow flow, string at, string danger, LineIn told, IReadOnlyList<LineOut> answers)

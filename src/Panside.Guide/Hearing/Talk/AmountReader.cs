@@ -12,6 +12,7 @@ internal sealed partial class AmountReader(TalkWords words)
 {
     private const int MostPieces = 80;
     private const double OuncesInAPound = 16;
+    private const double PintsInAQuart = 2;
 
     private readonly SpokenUnits _units = new(words);
     private readonly SpokenNumbers _numbers = new(words, new(words));
@@ -28,7 +29,7 @@ internal sealed partial class AmountReader(TalkWords words)
             {
                 (amount, behind) = ShortOf(all, amount, behind);
                 pieces.Add(new(NameOf(amount), amount, all[at].IsPaused));
-                at = behind;
+                at = PastInstead(all, behind);
             }
             else
             {
@@ -61,6 +62,10 @@ internal sealed partial class AmountReader(TalkWords words)
         return (amount, behind);
     }
 
+    /// <summary>216.2 not 216.8: what is taken back in the same breath was never said.</summary>
+    private int PastInstead(List<SpokenWord> all, int behind) =>
+        behind + 1 < all.Count && words.Instead.Contains(all[behind].Text) && Amount(all, behind + 1) is var (_, after) ? after : behind;
+
     private static string NameOf(SpokenAmount amount) => amount.Hint switch
     {
         AmountHint.Clock => "<clock>",
@@ -72,7 +77,7 @@ internal sealed partial class AmountReader(TalkWords words)
     {
         var found = new List<SpokenWord>();
         var isPaused = false;
-        foreach (Match match in Pieces().Matches(Letters.Plain(text)))
+        foreach (Match match in Pieces().Matches(More().Replace(Letters.Plain(text), words.More)))
         {
             if (match.Groups["pause"].Success)
             {
@@ -91,7 +96,12 @@ internal sealed partial class AmountReader(TalkWords words)
         return found;
     }
 
-    private (SpokenAmount Amount, int Behind)? Amount(List<SpokenWord> all, int at)
+    private (SpokenAmount Amount, int Behind)? Amount(List<SpokenWord> all, int at) =>
+        InUnits(all, at) is not var (amount, behind) ? null
+        : amount.Unit == Unit.Quart && all[at..behind].Exists(word => words.Pints.Contains(word.Text)) ? (amount with { Value = amount.Value / PintsInAQuart }, behind)
+        : (amount, behind);
+
+    private (SpokenAmount Amount, int Behind)? InUnits(List<SpokenWord> all, int at)
     {
         string At(int place) => place < all.Count ? all[place].Text : "";
         if (_clock.Read(all, at) is { } clock)
@@ -163,14 +173,18 @@ internal sealed partial class AmountReader(TalkWords words)
             return unit is null ? null : (new(some, unit, hint), behind);
         }
 
-        if (_units.At(all, article, isFirst: article == here) is ({ } one, _, var afterOne) && (article > here || _numbers.PartBehind(all, afterOne) is not null) && At(article).Length > 2)
+        if (_units.At(all, article, isFirst: article == here) is ({ } one, _, var afterOne) && _numbers.PartBehind(all, afterOne) is var parted && (parted is not null || (article > here && At(article).Length > 2)))
         {
-            var (part, behind) = _numbers.PartBehind(all, afterOne) ?? (0, afterOne);
+            var (part, behind) = parted ?? (0, afterOne);
             return (new(1 + part, one), behind);
         }
 
         return null;
     }
+
+    /// <summary>A plus right before a number, but not between two.</summary>
+    [GeneratedRegex(@"(?<![0-9] ?)\+ ?(?=[0-9.])", RegexOptions.CultureInvariant)]
+    private static partial Regex More();
 
     [GeneratedRegex(
         @"(?<number>[0-9]{1,2}:[0-5][0-9](?![0-9])|[0-9]{1,3}/[0-9]{1,2}(?![0-9/])|[0-9]{1,7}(?:[.,][0-9]{1,5})?|(?<![0-9])\.[0-9]{1,5}|[¼½¾⅛⅜⅝⅞⅓⅔])|(?<word>[a-z']+|°|""|”|″|%|&|(?<![a-z0-9])-(?=[0-9]))|(?<pause>[.!?;,:()\n\r–—…=+]+|\s[-/]+\s|--+)",

@@ -49,6 +49,12 @@ internal static class Slots
         }
 
         var numbers = amounts.Where(amount => amount.Unit is null).ToList();
+        if (numbers is [{ Value: >= 100 and < 2400 } run] && run.Value == double.Truncate(run.Value) && run.Value % 100 < 60)
+        {
+            // Gone by 2230.
+            return new((double.Truncate(run.Value / 100) * 60) + (run.Value % 100), null, AmountHint.Clock) { IsEither = run.Value is >= 100 and < 1300 };
+        }
+
         return numbers is [var hour, ..] && hour.Value is >= 1 and <= 24
             ? new((hour.Value * 60) + (numbers is [_, var minute] && minute.Value is > 0 and < 60 ? minute.Value : 0), null, AmountHint.Clock) { IsEither = hour.Value <= 12 }
             : null;

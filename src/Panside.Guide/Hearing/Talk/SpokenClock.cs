@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
+using Panside.Guide.Measures;
 
 namespace Panside.Guide.Hearing.Talk;
 
@@ -18,13 +19,30 @@ internal sealed partial class SpokenClock(TalkWords words)
 
         if (all[at].IsNumber && Colon().Match(At(at)) is { Success: true } written)
         {
-            var minutes = (int.Parse(written.Groups["hour"].Value, CultureInfo.InvariantCulture) * 60) + int.Parse(written.Groups["minute"].Value, CultureInfo.InvariantCulture);
-            return OfDay(minutes, at + 1);
+            return OfDay(Minutes(written), at + 1);
         }
 
-        if (words.Half.Contains(At(at)) && words.Past.Contains(At(at + 1)) && Hour(at + 2) is { } half)
+        if (words.Half.Contains(At(at)) && words.Past.Contains(At(at + 1)))
         {
-            return OfDay((half * 60) + 30, at + 3);
+            return words.Times.TryGetValue(At(at + 2), out var noon) ? OfDay((noon % 1440) + 30, at + 3)
+                : Hour(at + 2) is { } half ? OfDay((half * 60) + 30, at + 3) : null;
+        }
+
+        // By half ten: half an hour after it.
+        if (words.Half.Contains(At(at)) && IsTimeNext(at) && Hour(at + 1) is { } begun && IsNoAmount(at + 2))
+        {
+            return OfDay((begun * 60) + 30, at + 2);
+        }
+
+        if (all[at].IsNumber && Dotted().Match(At(at)) is { Success: true } dotted && (words.Morning.Contains(At(at + 1)) || words.Evening.Contains(At(at + 1))))
+        {
+            return OfDay(Minutes(dotted), at + 1);
+        }
+
+        // Ten past eight; at twenty to nine.
+        if (MinutesBeside(at) is var (beside, sign) && (words.Past.Contains(At(sign)) || (words.To.Contains(At(sign)) && IsTimeNext(at))) && Hour(sign + 1) is { } near and <= 12 && IsNoAmount(sign + 2))
+        {
+            return OfDay((near * 60) + (words.Past.Contains(At(sign)) ? beside : -beside), sign + 2);
         }
 
         var part = words.One.Contains(At(at)) ? at + 1 : at;
@@ -47,6 +65,15 @@ internal sealed partial class SpokenClock(TalkWords words)
 
         return null;
 
+        bool IsTimeNext(int place) => place > 0 && words.When.Contains(At(place - 1));
+
+        bool IsNoAmount(int place) => place >= all.Count || all[place].IsPaused || (UnitNames.FromWord(At(place)) is null && !words.Counted.Contains(At(place)));
+
+        (double Minutes, int Behind)? MinutesBeside(int place) =>
+            (all[place].IsNumber ? WrittenNumbers.Digits(At(place)) : words.Numbers.TryGetValue(At(place), out var number) ? number : null) is not { } minutes ? null
+            : minutes == 20 && words.Numbers.TryGetValue(At(place + 1), out var more) && more == 5 ? (25, place + 2)
+            : minutes is 5 or 10 or 20 or 25 ? (minutes, place + 1) : null;
+
         double? Hour(int place) => place >= all.Count ? null
             : all[place].IsNumber ? WrittenNumbers.Digits(all[place].Text) is { } digits and >= 1 and <= 24 && digits == double.Truncate(digits) ? digits : null
             : words.Numbers.TryGetValue(all[place].Text, out var number) && number is >= 1 and <= 12 ? number : null;
@@ -62,6 +89,12 @@ internal sealed partial class SpokenClock(TalkWords words)
                 : (new(value, null, AmountHint.Clock) { IsEither = !evening && !morning && minutes is >= 45 and < 780 }, evening || morning ? next + 1 : next);
         }
     }
+
+    private static int Minutes(Match clock) =>
+        (int.Parse(clock.Groups["hour"].Value, CultureInfo.InvariantCulture) * 60) + int.Parse(clock.Groups["minute"].Value, CultureInfo.InvariantCulture);
+
+    [GeneratedRegex(@"^(?<hour>[0-9]{1,2})\.(?<minute>[0-5][0-9])$", RegexOptions.CultureInvariant)]
+    private static partial Regex Dotted();
 
     [GeneratedRegex(@"^(?<hour>[0-9]{1,2}):(?<minute>[0-5][0-9])$", RegexOptions.CultureInvariant)]
     private static partial Regex Colon();

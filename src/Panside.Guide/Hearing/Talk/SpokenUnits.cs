@@ -46,6 +46,11 @@ internal sealed class SpokenUnits(TalkWords words)
     /// <summary>The unit that a word is, or is a slip of: <c>galons</c>, <c>inchs</c>.</summary>
     private Unit? UnitOf(string word)
     {
+        if (words.Pints.Contains(word))
+        {
+            return Unit.Quart;
+        }
+
         if (UnitNames.FromWord(word) is { } unit)
         {
             return unit;

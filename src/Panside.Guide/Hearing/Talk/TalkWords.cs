@@ -17,7 +17,9 @@ internal sealed class TalkWords
         (NoUnitBefore, Half, Past, To) = (Words(map, "no-unit-before"), Words(map, "half"), Words(map, "past"), Words(map, "to"));
         (Morning, Evening, Clock) = (Words(map, "morning"), Words(map, "evening"), Words(map, "clock"));
         (Thousand, Below, Short, Dropped, Ounces, NoUnits, Counted, Unreal) = (Words(map, "thousand"), Words(map, "below"), Words(map, "short"), Words(map, "dropped"), Words(map, "ounces"), Words(map, "no-units"), Words(map, "counted"), Words(map, "unreal"));
+        (Instead, Pints, When) = (Words(map, "instead"), Words(map, "pints"), Words(map, "when"));
         (Defines, Measures) = (map.Texts("define", required: true), map.Texts("measure", required: true));
+        More = $" {map.Text("more", required: true)} ";
         Times = Numbered(map, "times");
         Light = map.Texts("light").ToFrozenSet(StringComparer.Ordinal);
         map.Finish();
@@ -47,11 +49,23 @@ internal sealed class TalkWords
     /// <summary>So much less than what follows: a quarter under two.</summary>
     public FrozenSet<string> Short { get; }
 
+    /// <summary>Between two amounts: the first one counts, and not what follows, as in <c>216.2 not 216.8</c>.</summary>
+    public FrozenSet<string> Instead { get; }
+
     /// <summary>Swearing and humming, which may stand in the middle of a number.</summary>
     public FrozenSet<string> Dropped { get; }
 
     /// <summary>Ounces, behind pounds.</summary>
     public FrozenSet<string> Ounces { get; }
+
+    /// <summary>What a plus before a number says, with spaces around it.</summary>
+    public string More { get; }
+
+    /// <summary>Half a quart.</summary>
+    public FrozenSet<string> Pints { get; }
+
+    /// <summary>Before a time of day.</summary>
+    public FrozenSet<string> When { get; }
 
     /// <summary>What is counted and not measured: splits, channels.</summary>
     public FrozenSet<string> Counted { get; }

@@ -45,6 +45,12 @@ public class AmountReaderTests
     [InlineData("12,5 L", 12.5, Unit.Liter)]
     [InlineData("22 in the tank", 22, null)]
     [InlineData("one comma two liter", 1.2, Unit.Liter)]
+    [InlineData("about a pint and a half", 0.75, Unit.Quart)]
+    [InlineData("three pints", 1.5, Unit.Quart)]
+    [InlineData("got qt n half", 1.5, Unit.Quart)]
+    [InlineData("216.2 not 216.8", 216.2, null)]
+    [InlineData("7 pounds, not 9 pounds", 7, Unit.Pound)]
+    [InlineData("+6 gal", 6, Unit.Gallon)]
     public void A_number_is_read_as_it_is_said(string text, double value, Unit? unit)
     {
         var amount = Assert.Single(Pieces(text), piece => piece.Amount is not null).Amount!;
@@ -59,6 +65,10 @@ public class AmountReaderTests
     [InlineData("quarter to eleven", 645)]
     [InlineData("midnight", 0)]
     [InlineData("10 o'clock", 600)]
+    [InlineData("ten past eight", 490)]
+    [InlineData("twenty five past nine", 565)]
+    [InlineData("10.15 pm", 1335)]
+    [InlineData("half past midnight", 30)]
     public void A_time_of_day_is_no_amount_of_anything(string text, double minutes)
     {
         var amount = Assert.Single(Pieces(text)).Amount!;
@@ -75,6 +85,15 @@ public class AmountReaderTests
     [InlineData("and and and a")]
     [InlineData("/ / 1/0")]
     public void What_is_no_number_is_none(string text) => Assert.DoesNotContain(Pieces(text), piece => piece.Amount is { Value: > 0 });
+
+    [Theory]
+    [InlineData("by half eleven", 690)]
+    [InlineData("home at twenty to nine", 520)]
+    public void After_a_word_of_time_a_time_of_day_may_be_said_shorter(string text, double minutes)
+    {
+        var amount = Assert.Single(Pieces(text), piece => piece.Amount is not null).Amount!;
+        Assert.Equal((minutes, AmountHint.Clock), (amount.Value, amount.Hint));
+    }
 
     private static IReadOnlyList<Piece> Pieces(string text) => KnownTalk.Ear("en")!.Pieces(text);
 }
