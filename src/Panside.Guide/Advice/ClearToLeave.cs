@@ -13,7 +13,7 @@ namespace Panside.Guide.Advice;
 public static class ClearToLeave
 {
     /// <summary>Common practice, no source: a quarter of an hour after the last wood the boil has become much weaker.</summary>
-    private static readonly TimeSpan Settling = TimeSpan.FromMinutes(15);
+    internal static readonly TimeSpan Settling = TimeSpan.FromMinutes(15);
 
     private static string SettlingTime => Amount.Minutes(Settling.TotalMinutes);
 
@@ -88,7 +88,7 @@ public static class ClearToLeave
         || (now.State.StillSince is { } since && now.State.Last(ObservationName.Boil) is { } look && look.At.Time - since.Time >= StillLong);
 
     /// <summary>Common practice waits for coals that are spent, or so long over a still pan: no source.</summary>
-    private static readonly TimeSpan StillLong = TimeSpan.FromMinutes(20);
+    internal static readonly TimeSpan StillLong = TimeSpan.FromMinutes(20);
 
     /// <summary>Whether the heat that is left could take the pan below its least depth.</summary>
     public static bool IsTooShallow(Situation now) =>
@@ -137,7 +137,8 @@ public static class ClearToLeave
     /// </summary>
     private const double Steeper = 0.5;
 
-    private static string? CanPassSyrup(Situation now)
+    /// <summary>Why sugar speaks against leaving; null where it does not.</summary>
+    internal static string? CanPassSyrup(Situation now)
     {
         var state = now.State;
         var limit = now.Setting.Rig.Target.Brix + PastSyrup - KeptUnder;

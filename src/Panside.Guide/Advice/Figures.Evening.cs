@@ -13,6 +13,8 @@ public static partial class Figures
         ["unmet-all"] = now => now.Unmet.Count == 0 ? "nothing" : string.Join("; ", now.Unmet),
         ["clock"] = now => now.State.Now is { } at ? Clock(at.Time) : Unknown,
         ["elapsed"] = now => (now.State.Last(DeedName.LitFire)?.At ?? now.State.Started) is { } lit ? Amount.Minutes(now.State.MinutesSince(lit)) : Unknown,
+        ["clear-in"] = now => now.MinutesToClear is { } clear ? About(clear.P50) : Unknown,
+        ["clear-in-latest"] = now => now.MinutesToClear is { } clear ? About(clear.P95) : Unknown,
         ["clear-about"] = now => now.MinutesToClear is { } clear ? In(now, clear.P50) : Unknown,
         ["clear-latest"] = now => now.MinutesToClear is { } clear ? In(now, clear.P95) : Unknown,
         ["minutes-to-draw-soonest"] = now => now.MinutesToDraw is { } minutes ? About(minutes.P5) : Unknown,

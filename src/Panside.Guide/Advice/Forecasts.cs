@@ -23,11 +23,14 @@ public static class Forecasts
     /// <summary>Until the boil goes still, with no more wood.</summary>
     public const string ToStill = "minutes-to-still";
 
+    /// <summary>Until it is clear to leave, if nothing is done but to look.</summary>
+    public const string ToClear = "minutes-to-clear";
+
     /// <summary>Water leaving the pan now.</summary>
     public const string Rate = "evaporation-rate";
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<string> Names { get; } = [Residual, Reserve, ToDraw, ToLastCharge, ToStill, Rate];
+    public static IReadOnlyList<string> Names { get; } = [Residual, Reserve, ToDraw, ToLastCharge, ToStill, ToClear, Rate];
 
     /// <summary>All of them, now.</summary>
     public static IEnumerable<Forecast> All(Situation now) => Names.Select(name => One(now, name));
@@ -44,6 +47,7 @@ public static class Forecasts
             ToDraw => (now.MinutesToDraw, Unit.Minute, 5.0),
             ToLastCharge => (now.MinutesToLastCharge, Unit.Minute, 5.0),
             ToStill => (now.StillMinutes, Unit.Minute, 5.0),
+            ToClear => (now.MinutesToClear, Unit.Minute, 5.0),
             _ => (now.RateLitersPerHour?.Map(value => units.From(VolumeRate.FromLitersPerHour(value)).Value),
                 units.Preferred(Dimension.VolumeRate), units == UnitSystem.Metric ? 2 : 0.5),
         };

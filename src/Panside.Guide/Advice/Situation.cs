@@ -103,10 +103,10 @@ public sealed partial class Situation
     }
 
     /// <summary>
-    /// Minutes until the boil is still, with no wood after the last charge as this program advises it; null where that is not known. What
-    /// else must be seen before anybody leaves, coals and depth, can take longer.
+    /// Minutes until it is clear to leave: once no more wood goes in, if nothing is done but to look; before, until the boil is still after the
+    /// last charge as this program advises it. Null where that is not known, or where waiting does not bring it.
     /// </summary>
-    public Band? MinutesToClear => IsHeld ? StillMinutes
+    public Band? MinutesToClear => IsHeld ? Clearing.Minutes(this)
         : MinutesToLastCharge is { } last && Shutdown is not null && Band.Of(State.Rigs.OnceLastCharged(Setting.Rig.Charge).StillMinutes) is var still
             ? new Band(last.P5 + still.P5, last.P50 + still.P50, last.P95 + still.P95)
             : null;

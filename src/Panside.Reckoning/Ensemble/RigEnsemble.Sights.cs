@@ -92,6 +92,26 @@ public sealed partial class RigEnsemble
         });
     }
 
+    /// <summary>
+    /// Minutes until an eye would call the coals thin, or spent, with no more wood: each member's bed empties by its own time constant.
+    /// 0 where it has.
+    /// </summary>
+    /// <param name="to">Thin or spent.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Deep: that comes of wood, and not of waiting.</exception>
+    public RankedValues MinutesToCoals(CoalsSeen to)
+    {
+        ArgumentOutOfRangeException.ThrowIfEqual(to, CoalsSeen.Deep);
+        var bound = UsualCoals.Of(Rig).Megajoules * double.Exp(CoalBounds[(int)to]);
+        var minutes = new double[Count];
+        for (var member = 0; member < Count; member++)
+        {
+            var fuel = Members[Field.Flame][member] + Members[Field.Coals][member];
+            minutes[member] = fuel > bound ? double.Exp(Members[Field.CoalTime][member]) * double.Log(fuel / bound) : 0;
+        }
+
+        return new(minutes);
+    }
+
     /// <summary>The coals were looked at.</summary>
     public RigEnsemble Seen(CoalsSeen coals)
     {

@@ -19,7 +19,7 @@ public class TalkTests
         var lines = TalkSentence.Read([Corpus(file)]);
         Assert.True(lines.Count >= 800, $"Only {lines.Count} lines.");
         var all = TalkTable.Of(Ear, lines).Last().Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        Assert.True(double.Parse(all[2].TrimEnd('%'), System.Globalization.CultureInfo.InvariantCulture) >= 94, string.Join(' ', all));
+        Assert.True(double.Parse(all[2].TrimEnd('%'), System.Globalization.CultureInfo.InvariantCulture) >= 95, string.Join(' ', all));
         Assert.True(int.Parse(all[^1], System.Globalization.CultureInfo.InvariantCulture) <= 0.01 * lines.Count, string.Join(' ', all));
     }
 
@@ -32,7 +32,7 @@ public class TalkTests
         var talk = SaidSentence.Read([Corpus("talk-unseen.tsv"), Corpus("talk-second.tsv")]);
         Assert.True(cries.Count(cry => IsCry(cry.Text)) >= 0.97 * cries.Count);
         Assert.True(talk.Count(line => IsCry(line.Text)) <= 0.01 * talk.Count);
-        Assert.True(said.Count(sentence => sentence.Hazard is null && IsCry(sentence.Text)) <= 32);
+        Assert.True(said.Count(sentence => sentence.Hazard is null && IsCry(sentence.Text)) <= 30);
     }
 
     private static string Corpus(string file) => Path.Combine(RepositoryFiles.Root, "tests", "Panside.Guide.Tests", "Hearing", "corpus", file);

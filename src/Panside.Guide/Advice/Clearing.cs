@@ -1,0 +1,56 @@
+using Panside.Guide.Lines;
+using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Guide.Advice;
+
+/// <summary>How long until it is clear to leave, once no more wood goes in, if nothing is done but to look.</summary>
+public static class Clearing
+{
+    /// <summary>Minutes until somebody has looked once all is down: boil, coals and depth are asked for in their turn. No source.</summary>
+    private static readonly Band Looks = new(0, 5, 15);
+
+    /// <summary>
+    /// Minutes until it is clear of itself; null where wood still goes in, or where what stands against it does not pass by waiting: a
+    /// pan too shallow, a draw-off open, a smell, foam, sugar at the draw-off side.
+    /// </summary>
+    public static Band? Minutes(Situation now) => !now.IsHeld || now.Unmet.Count == 0 || WantsADeed(now) ? null
+        : new(At(now, 0.05) + Looks.P5, At(now, 0.5) + Looks.P50, At(now, 0.95) + Looks.P95);
+
+    /// <summary>Sugar at the draw-off side counts once the boil is still: before, it mixes and thickens yet.</summary>
+    private static bool WantsADeed(Situation now) =>
+        now.DrawOpenSince is not null || now.DepthRead < now.Setting.Rig.LeastDepth || ClearToLeave.IsTooShallow(now)
+        || now.State.Last(ObservationName.Smell)?.Value == "scorched" || now.State.Last(ObservationName.Foam)?.Value is "rising" or "over"
+        || (IsStill(now) && ClearToLeave.CanPassSyrup(now) is not null);
+
+    private static double At(Situation now, double quantile)
+    {
+        var still = IsStill(now) ? 0 : now.State.Rigs.WithoutWood.StillMinutes(quantile);
+        return double.Max(double.Max(still, Settles(now)), Coals(now, still, quantile));
+    }
+
+    private static bool IsStill(Situation now) => now.State.StillSince is not null;
+
+    /// <summary>Minutes until a boil seen still counts again after wood, flood or pour.</summary>
+    private static double Settles(Situation now)
+    {
+        double Left(Moment? since) => since is { } at ? double.Max(ClearToLeave.Settling.TotalMinutes - now.State.MinutesSince(at), 0) : 0;
+        return double.Max(Left(now.LastWood), double.Max(Left(now.State.Last(DeedName.FloodPan)?.At), Left(now.State.Last(DeedName.FillPan)?.At)));
+    }
+
+    /// <summary>Minutes until the coals count as down: spent, or thin under a pan that has been still for long.</summary>
+    private static double Coals(Situation now, double still, double quantile)
+    {
+        var seen = now.State.Last(ObservationName.Coals) is { } look && !(now.LastWood?.Time >= look.At.Time) ? look.Value : null;
+        if (seen == "spent")
+        {
+            return 0;
+        }
+
+        var (spent, thin) = (now.State.Rigs.MinutesToCoals(CoalsSeen.Spent).At(quantile), seen == "thin" ? 0 : now.State.Rigs.MinutesToCoals(CoalsSeen.Thin).At(quantile));
+        var stays = !now.IsCautious ? 0
+            : now.State.StillSince is { } since ? double.Max(ClearToLeave.StillLong.TotalMinutes - now.State.MinutesSince(since), 0)
+            : still + ClearToLeave.StillLong.TotalMinutes;
+        return double.Min(spent, double.Max(thin, stays));
+    }
+}
