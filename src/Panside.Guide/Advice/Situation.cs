@@ -1,6 +1,7 @@
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
@@ -206,7 +207,12 @@ public sealed partial class Situation
     /// Whether the pan was last read well under its run depth over a fire. Feed or fire is then not what the reckoning holds it
     /// for, and a shallow pan thickens faster than any forecast says.
     /// </summary>
-    public bool IsPanFallen => IsLit && DepthRead is { } read && IsFallen(read);
+    public bool IsPanFallen => IsLit && DepthRead is { } read && IsFallen(read + PouredSince);
+
+    /// <summary>By how much what was poured in since the depth was read has raised it, where a hand feeds the pan: there it is read less often than poured.</summary>
+    private Length PouredSince => Setting.Rig.Feed == Feed.ByHand && State.Last(ReadingName.PanDepth) is { } read
+        ? Volume.FromLiters(State.Pours.Where(pour => pour.At.Time > read.At.Time).Sum(pour => pour.Volume.Liters)) / Setting.Rig.PanArea
+        : default;
 
     /// <summary>
     /// Whether the pan was read so low within the last half-hour. What took it there, a fire hotter than told or a pan that leans,
@@ -223,7 +229,12 @@ public sealed partial class Situation
     {
         get
         {
-            if (!IsLit || !Setting.Rig.HasFloat || !State.Readings.TryGetValue(ReadingName.PanDepth, out var read))
+            if (Setting.Rig.Feed == Feed.ByHand)
+            {
+                return IsPanFallen;
+            }
+
+            if (!IsLit || !State.Readings.TryGetValue(ReadingName.PanDepth, out var read))
             {
                 return false;
             }
@@ -251,7 +262,7 @@ public sealed partial class Situation
     /// null where nobody read the depth or nothing boils.
     /// </summary>
     public double? MinutesToBare => IsLit && State.Rig.IsBoiling && DepthRead is { } read && RateLitersPerHour is { P95: > 0.1 } rate
-        ? double.Max((read - (Setting.Rig.LeastDepth * BareShare)).Meters, 0) * Setting.Rig.PanArea.SquareMeters * 1000
+        ? double.Max((read + PouredSince - (Setting.Rig.LeastDepth * BareShare)).Meters, 0) * Setting.Rig.PanArea.SquareMeters * 1000
             / double.Max(rate.P95, IsFiring ? FiredLitersPerHour : 0) * 60
         : null;
 

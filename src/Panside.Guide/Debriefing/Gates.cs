@@ -24,7 +24,7 @@ internal sealed record Gate(string Name, string? Missed, string NextTime)
                 course.Shallowest is { } low && low.Depth < setting.Rig.LeastDepth
                     ? $"the pan stood at {Amount.Shown(setting.Units.From(low.Depth))} at {Clock(low.At)}"
                     : null,
-                "Look at float and valve with each charge, and read the depth when asked."),
+                $"{Feeding(setting.Rig.Feed)}, and read the depth when asked."),
             new("no wood after the last charge", course.WoodAfter > 0 ? $"{course.WoodAfter} more went in" : null,
                 "Once wood is held, leave it held: each charge wants sap of its own."),
             new("pan flooded", Facts.Holds(now, "pan-flooded") ? null : "the pan was not flooded", "Flood the pan while the tank still has sap."),
@@ -36,6 +36,13 @@ internal sealed record Gate(string Name, string? Missed, string NextTime)
         // Of a boil brought in from a table nobody was asked whether it was clear to leave.
         return setting.Header.Imported && !state.IsSafe ? gates[..^1] : gates;
     }
+
+    private static string Feeding(Rigs.Feed feed) => feed switch
+    {
+        Rigs.Feed.ByFloat => "Look at float and valve with each charge",
+        Rigs.Feed.ByValve => "Set the feed valve by the depth",
+        _ => "Pour little and often",
+    };
 
     private static string Clock(Moment at) => at.Time.ToString("HH:mm", CultureInfo.InvariantCulture);
 }

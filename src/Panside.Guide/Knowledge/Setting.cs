@@ -22,6 +22,8 @@ public enum Guidance
 /// <summary>What a session runs on, and what does not change through it.</summary>
 public sealed class Setting
 {
+    private readonly Flow _written;
+
     /// <summary>Puts a session's fixed parts together.</summary>
     /// <param name="flow">The procedure.</param>
     /// <param name="rig">The rig as its file describes it.</param>
@@ -32,13 +34,14 @@ public sealed class Setting
     /// <param name="imported">Whether the boil is brought in from a table.</param>
     public Setting(Flow flow, Rig rig, Guidance guidance, string program, bool practice = false, LearnedRig? learned = null, bool imported = false)
     {
-        (Flow, Rig, Guidance, Learned) = (flow, rig, guidance, learned);
-        Machine = new(flow);
+        (_written, Flow, Rig, Guidance, Learned) = (flow, flow.On(rig), rig, guidance, learned);
+        Machine = new(Flow);
         Description = new(
             rig.PanArea, rig.RunDepth, rig.LeastDepth, rig.FloodDepth, rig.Channels, rig.Draft == Draft.Forced, rig.Firebrick,
-            rig.HasFloat,
+            rig.Feed != Feed.ByHand,
             Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture),
-            rig.Charge, rig.Interval, rig.Target);
+            rig.Charge, rig.Interval, rig.Target)
+        { Portion = rig.HasFloat ? default : rig.Portion };
         Header = new(
             program, flow.Name, flow.Hash, rig.Name, rig.Text, guidance == Guidance.Beginner ? "beginner" : "practised", practice)
         {
@@ -47,7 +50,7 @@ public sealed class Setting
         };
     }
 
-    /// <summary>The procedure.</summary>
+    /// <summary>The procedure, in the words for this rig.</summary>
     public Flow Flow { get; }
 
     /// <summary>What can be read off an instrument.</summary>
@@ -71,7 +74,7 @@ public sealed class Setting
     /// <summary>The same with another number of members.</summary>
     /// <param name="members">How many; a multiple of 8.</param>
     public Setting With(int members) =>
-        new(Flow, Rig, Guidance, Header.Program, Header.Practice, Learned, Header.Imported) { Members = members };
+        new(_written, Rig, Guidance, Header.Program, Header.Practice, Learned, Header.Imported) { Members = members };
 
     /// <summary>What is known of the rig before the first line.</summary>
     public RigEnsemble Cold => RigEnsemble.Cold(Description, StandardBoiling, RigPrior.Default, Learned?.Traits, Members);

@@ -13,6 +13,19 @@ public enum Draft
     Forced,
 }
 
+/// <summary>How sap comes into the pan.</summary>
+public enum Feed
+{
+    /// <summary>A float opens a valve as the pan falls.</summary>
+    ByFloat,
+
+    /// <summary>A hand pours it in.</summary>
+    ByHand,
+
+    /// <summary>A valve that a hand sets to the boil.</summary>
+    ByValve,
+}
+
 /// <summary>A rig as its file describes it, with a default for everything that the file leaves open.</summary>
 public sealed record Rig
 {
@@ -70,8 +83,23 @@ public sealed record Rig
     /// <summary>Whether the file says the tank's capacity; a default one is no limit for readings.</summary>
     public required bool TankIsStated { get; init; }
 
+    /// <summary>How sap comes into the pan.</summary>
+    public required Feed Feed { get; init; }
+
     /// <summary>Whether a float valve holds the pan's depth.</summary>
-    public required bool HasFloat { get; init; }
+    public bool HasFloat => Feed == Feed.ByFloat;
+
+    /// <summary>The pail that a pan is fed with by hand.</summary>
+    public required Volume Pail { get; init; }
+
+    /// <summary>Whether the file says the pail's size.</summary>
+    public required bool PailIsStated { get; init; }
+
+    /// <summary>
+    /// What goes into the pan at once by hand: a pail, or less of it where a whole one would raise a small pan by more than half of what it
+    /// stands over its least depth. Little and often: common practice, no source.
+    /// </summary>
+    public Volume Portion => PanArea * (RunDepth - LeastDepth) * 0.5 is var most && most < Pail ? most : Pail;
 
     /// <summary>The syrup's density aimed at.</summary>
     public required SugarContent Target { get; init; }

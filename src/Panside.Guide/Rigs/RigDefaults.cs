@@ -45,6 +45,9 @@ public static class RigDefaults
     /// <summary>Little and often.</summary>
     public static TimeSpan Interval(Draft draft) => TimeSpan.FromMinutes(draft == Draft.Forced ? 8 : 9);
 
+    /// <summary>A pail that raises the pan by three eighths of an inch: 2 gal over 8 ft².</summary>
+    public static Volume Pail(Area area) => Volume.FromUsGallons(0.25 * area.SquareFeet);
+
     /// <summary>Four to five hours of boiling.</summary>
     public static Volume Tank(Area area) => Volume.FromUsGallons(4.4 * area.SquareFeet);
 }

@@ -30,7 +30,7 @@ public static class RigFile
         var feed = root.Map("feed");
         var syrup = root.Map("syrup");
         var area = Area.FromSquareMeters(length.Meters * width.Meters);
-        var tank = Within(feed, "tank", RigLimit.Tank, units);
+        var (tank, pail) = (Within(feed, "tank", RigLimit.Tank, units), Within(feed, "pail", RigLimit.Pail, units));
 
         var rig = new Rig
         {
@@ -56,7 +56,9 @@ public static class RigFile
             Interval = TimeSpan.FromMinutes(Within(fire, "interval", RigLimit.Interval, units) ?? RigDefaults.Interval(draft).TotalMinutes),
             Tank = tank is { } gallons ? Volume.FromUsGallons(gallons) : RigDefaults.Tank(area),
             TankIsStated = tank is not null,
-            HasFloat = feed?.Flag("float") ?? true,
+            Feed = FeedOf(feed),
+            Pail = pail is { } pailful ? Volume.FromUsGallons(pailful) : RigDefaults.Pail(area),
+            PailIsStated = pail is not null,
             Target = SugarContent.FromBrix(Within(syrup, "target", RigLimit.Target, units) ?? RigDefaults.TargetBrix),
             Text = text,
         };
@@ -69,6 +71,30 @@ public static class RigFile
 
         root.Demand();
         return rig;
+    }
+
+    /// <summary>How sap comes in: <c>by</c> says it; older files say <c>float</c>, and both together must agree.</summary>
+    private static Feed FeedOf(YamlMap? feed)
+    {
+        var by = feed?.Word("by", ["float", "hand", "valve"]);
+        var isFloat = feed?.Flag("float");
+        if (by is not null && isFloat is { } told && told != (by == "float"))
+        {
+            feed!.Add("float", $"float is {(told ? "true" : "false")}, and the pan is fed by {by}", "'by' alone");
+        }
+
+        if (feed?.Has("pail") == true && (by ?? (isFloat == false ? "hand" : "float")) != "hand")
+        {
+            feed.Add("pail", "a pail stands there, and no hand feeds the pan", "'by: hand' beside it, or no 'pail'");
+        }
+
+        return by switch
+        {
+            "hand" => Feed.ByHand,
+            "valve" => Feed.ByValve,
+            null when isFloat == false => Feed.ByHand,
+            _ => Feed.ByFloat,
+        };
     }
 
     private static void Ordered(YamlMap? depth, Rig rig)

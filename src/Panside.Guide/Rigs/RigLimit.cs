@@ -47,6 +47,9 @@ public sealed record RigLimit(Dimension Dimension, double Low, double High, Unit
     /// <summary>The head tank's capacity.</summary>
     public static RigLimit Tank { get; } = new(Dimension.Volume, 1, 2000, Unit.Gallon, "35 gal");
 
+    /// <summary>The pail that a pan is fed with by hand.</summary>
+    public static RigLimit Pail { get; } = new(Dimension.Volume, 0.1, 20, Unit.Gallon, "2 gal");
+
     /// <summary>The syrup's density aimed at.</summary>
     public static RigLimit Target { get; } = new(Dimension.Sugar, 60, 70, Unit.Brix, "66.9 Brix");
 

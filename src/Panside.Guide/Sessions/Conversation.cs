@@ -107,6 +107,7 @@ internal sealed class Conversation(Setting setting, Replies replies, Walker walk
             term = asked;
         }
 
+        term = term.On(setting.Rig);
         var name = term.Name.Replace('-', ' ');
         Heard(turn, at, meaning.Root == "define" ? $"what is {name}" : $"how do I measure {name}");
         if (meaning.Root == "define" || term.Measure is null)

@@ -3,6 +3,8 @@ using Panside.Guide.Belief;
 using Panside.Guide.Hearing;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Guide.Words;
 
 namespace Panside.Guide.Sessions;
@@ -181,6 +183,15 @@ public sealed partial class Decider
         if (_walker.DeedOf(open.Step) is { WantsAmount: false } deed && answer.Word == AnswerWords.Yes)
         {
             Consider(turn, new Did(answer.At, deed, null));
+            return;
+        }
+
+        if (_walker.DeedOf(open.Step) == DeedName.FillPan && _setting.Rig.Feed == Feed.ByHand && answer.Word == AnswerWords.Yes)
+        {
+            // Asked to pour one portion, who says yes has poured it.
+            var portion = HandFeed.Measured(_setting.Rig);
+            turn.Tell($"Counted: {Amount.Shown(portion)} of sap poured in. 'undo' takes it back.");
+            Consider(turn, new Did(answer.At, DeedName.FillPan, portion) { Is = Liquids.Sap });
             return;
         }
 

@@ -4,6 +4,7 @@ using Panside.Guide.Belief;
 using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Rig;
@@ -37,6 +38,26 @@ internal static class WhatIf
         yield return now.State.Rig.Tank is null
             ? $"{TankUnknown}; the shutdown wants up to {Rounded(now, shutdown.ReserveLiters(0.95))} in it."
             : Left(now, shutdown) + Floor(now);
+        if (now.Setting.Rig.Feed == Feed.ByHand)
+        {
+            yield return Unpoured(now, now.Unfed!);
+        }
+    }
+
+    /// <summary>By the balance of water: to what depth the pan comes where nobody pours, and by when.</summary>
+    private static string Unpoured(Situation now, Outlook unfed)
+    {
+        string Depth(double quantile) => Amount.Shown(now.Setting.Units.From(Volume.FromLiters(unfed.LeastPanLiters(quantile)) / now.Setting.Rig.PanArea));
+        var least = Amount.Shown(now.Setting.Units.From(now.Setting.Rig.LeastDepth));
+        if (unfed.LeastPanLiters(0.05) >= now.Setting.Description.LeastVolume.Liters)
+        {
+            return $"If nobody pours, the pan comes down to about {Depth(0.5)}, {Depth(0.05)} at the least; {least} is the least it may have.";
+        }
+
+        var (about, soonest) = (unfed.LowMinutes(0.5), unfed.LowMinutes(0.05));
+        var by = double.IsInfinity(about) ? $"by {Clock(now, soonest)} at the soonest" : $"about {Clock(now, about)}, {Clock(now, soonest)} at the soonest";
+        var wanted = Volume.FromLiters(now.Shutdown!.ReserveLiters(0.95));
+        return $"If nobody pours, it comes to {least}, its least depth, {by}, and to {Depth(0.5)} in the end. Pour up to {Rounded(now, wanted.Liters, up: true)} in before you go.";
     }
 
     private static string Left(Situation now, Outlook shutdown)
@@ -48,9 +69,12 @@ internal static class WhatIf
         }
 
         return shutdown.LeftLiters(0.05) < 0
-            ? $"The tank can run dry, and the pan still stays over its least depth of {least}."
+            ? $"The tank can run dry, and the pan {(IsPoured(now) ? "can be kept" : "still stays")} over its least depth of {least}."
+            : IsPoured(now) ? $"The tank holds enough to keep the pan over its least depth of {least} by hand."
             : $"{FromTo(now, Band.Of(shutdown.LeftLiters))} stays in the tank, and the pan over its least depth of {least}.";
     }
+
+    private static bool IsPoured(Situation now) => now.Setting.Rig.Feed == Feed.ByHand;
 
     /// <remarks>S5: an answer never sounds more daring than common practice.</remarks>
     private static string Floor(Situation now) => !now.IsHeld && now.State.Rig.Tank is { } tank && tank.Liters < now.FloorLiters

@@ -101,6 +101,9 @@ internal sealed record Truth
     /// <summary>Whether the tank's valve is open.</summary>
     public bool ValveOpen { get; init; } = true;
 
+    /// <summary>What a feed valve that is set by hand lets in, in kg/s.</summary>
+    public double ValveLets { get; init; }
+
     /// <summary>The depth at which the float shuts, in m.</summary>
     public double FloatMeters { get; init; }
 

@@ -16,10 +16,12 @@ public sealed class Outlook
     private readonly RankedValues _least;
     private readonly RankedValues _left;
     private readonly RankedValues _spare;
+    private readonly RankedValues _low;
 
-    private Outlook(RankedValues residual, RankedValues still, double[] reserve, double[] left, double[] spare, double[] least)
+    private Outlook(RankedValues residual, RankedValues still, double[] reserve, double[] left, double[] spare, RunResult run)
     {
-        (_residual, _still) = (residual, still);
+        var least = run.LeastLiters;
+        (_residual, _still, _low) = (residual, still, new(run.LowMinutes));
         (_reserve, _left) = (new(reserve), new(left));
         (_spare, _least) = (new(spare), new(least));
     }
@@ -42,9 +44,12 @@ public sealed class Outlook
     /// <summary>The least liquid that the pan comes to, in liters, at a quantile; 0 is the member that fares worst.</summary>
     public double LeastPanLiters(double quantile) => _least.At(quantile);
 
+    /// <summary>Minutes until the pan comes to its least depth, at a quantile; infinite where it does not in four hours.</summary>
+    public double LowMinutes(double quantile) => _low.At(quantile);
+
     /// <summary>Runs an ensemble forward.</summary>
     /// <param name="rig">The ensemble.</param>
-    /// <param name="fed">Whether the float goes on feeding the pan, with as much as it takes.</param>
+    /// <param name="fed">Whether the pan goes on being fed, by its float or by a hand, with as much as it takes.</param>
     internal static Outlook Of(RigEnsemble rig, bool fed)
     {
         var members = rig.Members.ToRun(withoutSugar: true);
@@ -53,7 +58,9 @@ public sealed class Outlook
         {
             Steps = FourHours,
             StepMinutes = StepMinutes,
-            HeldLiters = fed && rig.Rig.HasFloat ? (rig.Rig.PanArea * rig.HeldDepth).Liters : 0,
+            HeldLiters = fed ? (rig.Rig.PanArea * rig.HeldDepth).Liters : 0,
+            HoldsOwn = fed && !rig.Rig.HasFloat,
+            LowLiters = fed ? 0 : rig.Rig.LeastVolume.Liters,
             TankEnds = rig.IsTankKnown,
             WithoutSugar = true,
         });
@@ -74,6 +81,6 @@ public sealed class Outlook
         return new(
             new(residual, fed ? rig.SetRight(Corrections.OfResidual) : Correction.None),
             new(result.StillMinutes, fed ? rig.SetRight(Corrections.OfStill) : Correction.None),
-            reserve, left, spare, result.LeastLiters);
+            reserve, left, spare, result);
     }
 }

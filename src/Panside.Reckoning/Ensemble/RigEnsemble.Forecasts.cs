@@ -83,6 +83,7 @@ public sealed partial class RigEnsemble
             StepMinutes = DrawStepMinutes,
             WoodMegajoules = FiringMegajoulesPerMinute,
             HeldLiters = HeldLiters,
+            HoldsOwn = !Rig.HasFloat,
             DrawFraction = atDrawOff.MassFraction,
         }).DrawMinutes;
         var correction = SetRight(Corrections.OfDraw);
@@ -113,7 +114,10 @@ public sealed partial class RigEnsemble
         return new(minutes);
     }
 
-    /// <summary>The ensemble as it would be some minutes on with wood going in evenly; for questions and plans.</summary>
+    /// <summary>
+    /// The ensemble as it would be some minutes on with wood going in evenly; for questions and plans. Whoever fires a pan without a float
+    /// pours, so that it is held about where it stands, give or take a portion.
+    /// </summary>
     /// <param name="minutes">How long; at steps of two minutes at the most.</param>
     /// <param name="woodMegajoulesPerMinute">Heat of the wood.</param>
     /// <param name="tankEnds">Whether the feed ends with the tank.</param>
@@ -127,7 +131,8 @@ public sealed partial class RigEnsemble
             Steps = steps,
             StepMinutes = minutes / steps,
             WoodMegajoules = woodMegajoulesPerMinute,
-            HeldLiters = Rig.HasFloat ? HeldLiters : 0,
+            HeldLiters = HeldLiters,
+            HoldsOwn = !Rig.HasFloat,
             TankEnds = tankEnds,
             WithoutSugar = withoutSugar,
         });

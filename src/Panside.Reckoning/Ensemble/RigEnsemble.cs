@@ -113,7 +113,7 @@ public sealed partial class RigEnsemble
         var members = Members.ToRun();
         for (var minute = Minute + 1; minute <= Minute + minutes; minute++)
         {
-            Beginning.Drift(members, Prior, Constants.Area, minute);
+            Beginning.Drift(members, Prior, Rig, minute);
             Stepping.Go(members, Constants, new()
             {
                 Steps = 1,

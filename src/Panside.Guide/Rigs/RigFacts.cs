@@ -1,0 +1,33 @@
+using System.Collections.Frozen;
+
+namespace Panside.Guide.Rigs;
+
+/// <summary>
+/// What a rig has, as facts that flows name. None of them changes through a boil, so that texts can be chosen and critical steps passed by
+/// on them. Each is described in docs/flows.md.
+/// </summary>
+public static class RigFacts
+{
+    private const string Not = "not ";
+
+    private static readonly FrozenDictionary<string, Func<Rig, bool>> All = new Dictionary<string, Func<Rig, bool>>
+    {
+        ["has-float"] = rig => rig.Feed == Feed.ByFloat,
+        ["fed-by-hand"] = rig => rig.Feed == Feed.ByHand,
+        ["fed-by-valve"] = rig => rig.Feed == Feed.ByValve,
+        ["forced-draft"] = rig => rig.Draft == Draft.Forced,
+        ["has-channels"] = rig => rig.Channels > 1,
+    }.ToFrozenDictionary();
+
+    /// <summary>Their names.</summary>
+    public static IReadOnlyList<string> Names { get; } = [.. All.Keys.Order(StringComparer.Ordinal)];
+
+    /// <summary>Whether a fact, turned round by <c>not</c> or not, is one of what a rig has.</summary>
+    public static bool IsOne(string fact) => All.ContainsKey(Bare(fact));
+
+    /// <summary>Whether a rig is so; a leading <c>not </c> turns it round.</summary>
+    /// <exception cref="KeyNotFoundException">It is no such fact.</exception>
+    public static bool Holds(Rig rig, string fact) => All[Bare(fact)](rig) != fact.StartsWith(Not, StringComparison.Ordinal);
+
+    private static string Bare(string fact) => fact.StartsWith(Not, StringComparison.Ordinal) ? fact[Not.Length..] : fact;
+}
