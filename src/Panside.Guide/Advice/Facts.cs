@@ -23,7 +23,8 @@ public static class Facts
         ["boil-up"] = now => Seen(now, ObservationName.Boil, "rolling") || Seen(now, ObservationName.Boil, "steady"),
         ["boil-still"] = now => SeenSinceWood(now, ObservationName.Boil, "still"),
         ["coals-deep"] = now => Seen(now, ObservationName.Coals, "deep"),
-        ["coals-down"] = now => SeenSinceWood(now, ObservationName.Coals, "spent")
+        ["burner-on"] = now => now.IsBurnerOn,
+        ["coals-down"] = now => (now.Setting.Rig.IsBurner && now.IsLit && !now.IsBurnerOn) || SeenSinceWood(now, ObservationName.Coals, "spent")
             || (!now.IsCautious && SeenSinceWood(now, ObservationName.Coals, "thin")),
         ["gradient-clear"] = now => Seen(now, ObservationName.Gradient, "clear"),
         ["gradient-mixed"] = now => SeenSinceWood(now, ObservationName.Gradient, "gone"),
@@ -51,7 +52,7 @@ public static class Facts
         ["syrup-thin"] = now => SyrupSample.OffTarget(now.Setting, now.State) is < -0.5,
         ["syrup-heavy"] = now => SyrupSample.OffTarget(now.Setting, now.State) is > 1,
         ["asked-thrice"] = now => now.State.Asked.GetValueOrDefault(now.State.Step) >= 3,
-        ["fire-spent"] = now => SeenSinceWood(now, ObservationName.Boil, "still") && SeenSinceWood(now, ObservationName.Coals, "spent"),
+        ["fire-spent"] = now => SeenSinceWood(now, ObservationName.Boil, "still") && (now.Setting.Rig.IsBurner ? !now.IsBurnerOn : SeenSinceWood(now, ObservationName.Coals, "spent")),
         ["depth-known"] = now => now.DepthRead is not null,
         ["unanswered"] = now => now.State.MinutesSince(now.State.StepSince) >= 15,
         ["tank-ample"] = now => !now.IsLastChargeDue && now.State.Rig.Tank is { } tank && tank.Liters > now.StopLiters + 1,

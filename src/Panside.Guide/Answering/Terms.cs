@@ -11,6 +11,12 @@ namespace Panside.Guide.Answering;
 /// <param name="Measure">How to measure or check it; null where nothing can be measured.</param>
 public sealed record Term(string Name, string Is, string? Measure)
 {
+    /// <summary>What a rig must have for it to be explained there.</summary>
+    public IReadOnlyList<string> Given { get; init; } = [];
+
+    /// <summary>Whether a rig has what it is of.</summary>
+    public bool IsOf(Rig rig) => Given.All(fact => RigFacts.Holds(rig, fact));
+
     /// <summary>What is said instead on some rigs.</summary>
     public IReadOnlyList<(IReadOnlyList<string> Given, string? Is, string? Measure)> Instead { get; init; } = [];
 
@@ -71,7 +77,7 @@ public sealed class Terms
                 if (terms.Map(name, required: true) is { } one)
                 {
                     var term = new Term(name, one.Text("is", required: true) ?? "", one.Text("measure"))
-                    { Instead = [.. one.Maps("instead").Select(Instead)] };
+                    { Given = Given(one, required: false), Instead = [.. one.Maps("instead").Select(Instead)] };
                     said.AddRange(one.Texts("said", required: true).Append(name).Select(Plain).Distinct().Select(words => (words, term)));
                     one.Finish();
                 }
@@ -86,15 +92,20 @@ public sealed class Terms
 
     private static (IReadOnlyList<string>, string?, string?) Instead(YamlMap map)
     {
-        var given = map.Texts("given", required: true);
+        var (given, says, measure) = (Given(map, required: true), map.Text("is"), map.Text("measure"));
+        map.Finish();
+        return (given, says, measure);
+    }
+
+    private static IReadOnlyList<string> Given(YamlMap map, bool required)
+    {
+        var given = map.Texts("given", required);
         foreach (var fact in given.Where(fact => !RigFacts.IsOne(fact)))
         {
             map.Add("given", $"'{fact}' is nothing that a rig has", "one of " + string.Join(", ", RigFacts.Names));
         }
 
-        var (says, measure) = (map.Text("is"), map.Text("measure"));
-        map.Finish();
-        return ([.. given.Where(RigFacts.IsOne)], says, measure);
+        return [.. given.Where(RigFacts.IsOne)];
     }
 
     /// <summary>Small letters and single spaces, nothing else.</summary>

@@ -25,11 +25,11 @@ internal sealed record Gate(string Name, string? Missed, string NextTime)
                     ? $"the pan stood at {Amount.Shown(setting.Units.From(low.Depth))} at {Clock(low.At)}"
                     : null,
                 $"{Feeding(setting.Rig.Feed)}, and read the depth when asked."),
-            new("no wood after the last charge", course.WoodAfter > 0 ? $"{course.WoodAfter} more went in" : null,
-                "Once wood is held, leave it held: each charge wants sap of its own."),
+            new(setting.Rig.OfFire("no wood after the last charge", "off once it was shut off"), course.WoodAfter > 0 ? $"{course.WoodAfter} more went in" : null,
+                setting.Rig.OfFire("Once wood is held, leave it held: each charge wants sap of its own.", "Once it is off, leave it off.")),
             new("pan flooded", Facts.Holds(now, "pan-flooded") ? null : "the pan was not flooded", "Flood the pan while the tank still has sap."),
-            new("coals and boil seen down", Facts.Holds(now, "boil-still") && Facts.Holds(now, "coals-down") ? null : "the last look did not find them down",
-                "Look at coals and boil before you go."),
+            new(setting.Rig.OfFire("coals and boil seen down", "boil seen still, burner off"), Facts.Holds(now, "boil-still") && Facts.Holds(now, "coals-down") ? null : setting.Rig.OfFire("the last look did not find them down", "the last look did not find it so"),
+                setting.Rig.OfFire("Look at coals and boil before you go.", "Look at burner and boil before you go.")),
             new("left when it was clear", state.IsSafe ? null : "it was not clear to leave", "Stay until it is clear, or have somebody stay."),
         ];
 

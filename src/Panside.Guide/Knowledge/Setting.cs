@@ -37,11 +37,13 @@ public sealed class Setting
         (_written, Flow, Rig, Guidance, Learned) = (flow, flow.On(rig), rig, guidance, learned);
         Machine = new(Flow);
         Description = new(
-            rig.PanArea, rig.RunDepth, rig.LeastDepth, rig.FloodDepth, rig.Channels, rig.Draft == Draft.Forced, rig.Firebrick,
+            rig.PanArea, rig.RunDepth, rig.LeastDepth, rig.FloodDepth, rig.Channels, rig.Draft == Draft.Forced && !rig.IsBurner, rig.Firebrick,
             rig.Feed != Feed.ByHand,
-            Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture),
+            rig.IsBurner
+                ? RigEnsemble.HeatOfBurner(rig.Boils, rig.Interval)
+                : Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture),
             rig.Charge, rig.Interval, rig.Target)
-        { Portion = rig.HasFloat ? default : rig.Portion };
+        { Portion = rig.HasFloat ? default : rig.Portion, IsBurner = rig.IsBurner };
         Header = new(
             program, flow.Name, flow.Hash, rig.Name, rig.Text, guidance == Guidance.Beginner ? "beginner" : "practised", practice)
         {
@@ -91,9 +93,10 @@ public sealed class Setting
     public bool PassesBy(Step step, Func<string, bool> holds) =>
         (step.BeginnerOnly && Guidance == Guidance.Practised) || !step.Given.All(holds) || !IsThere(step.Ask);
 
-    /// <summary>Whether what is asked is to be seen on this rig; of anything but an observation true.</summary>
+    /// <summary>Whether what is asked is to be seen on this rig, and what it is read with is there.</summary>
     /// <param name="ask">What a step or a watch asks for.</param>
-    public bool IsThere(string? ask) => ask is null || ObservationName.FromCode(ask)?.IsThere(Rig) != false;
+    public bool IsThere(string? ask) => ask is null
+        || (ObservationName.FromCode(ask)?.IsThere(Rig) != false && Readings.Find(ask)?.Instruments.All(Rig.Has) != false);
 
     /// <summary>How often a watch is asked; one that does not say it, as often as wood goes in.</summary>
     /// <param name="watch">The watch.</param>

@@ -237,7 +237,7 @@ public sealed partial class Decider
             return;
         }
 
-        if (line is Did { Name.Code: "add-wood" } && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
+        if (line is Did { Name.Code: "add-wood" } && !_setting.Rig.IsBurner && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
         {
             Question(turn, line, new("Wood in an emergency? Add none until it is over.", "Yes counts a charge that is in already."));
             return;

@@ -104,6 +104,8 @@ internal sealed class TakenIn(Setting setting)
 
     private SessionState Do(SessionState state, Did did) => did.Name.Code switch
     {
+        "lit-fire" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.Lit() },
+        "shut-off" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.ShutOff() },
         "lit-fire" or "add-wood" => Charged(state, did.Measure is { } wood ? UnitSystem.Mass(wood) : setting.Rig.Charge),
         "open-draw" => state with { ThisDraw = new(0, IsShut: false) },
         "close-draw" => Shut(state, did.Measure),

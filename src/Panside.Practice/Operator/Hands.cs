@@ -63,6 +63,14 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     private IEnumerable<Act> Light()
     {
         yield return new(chance.Between(60, 180));
+        if (rig.Makeup.Rig.IsBurner)
+        {
+            IsHeld = false;
+            rig.LightBurner();
+            yield return Told(5, at => new Did(at, DeedName.LitFire, null));
+            yield break;
+        }
+
         var wood = rig.Makeup.Rig.Charge * chance.Factor(0.1);
         rig.AddWood(wood);
         yield return Told(5, at => new Did(at, DeedName.LitFire, null));
@@ -93,6 +101,11 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     {
         IsHeld = true;
         yield return new(chance.Between(5, 20));
+        if (rig.Makeup.Rig.IsBurner && rig.Truth.BurnerOn)
+        {
+            rig.ShutBurner();
+            yield return Told(5, at => new Did(at, DeedName.ShutOff, null));
+        }
     }
 
     private IEnumerable<Act> OpenDraw()

@@ -88,7 +88,7 @@ public sealed class PracticeOperator : IPracticeOperator
     public void FireByHabit()
     {
         var interval = _rig.Makeup.Rig.Interval.TotalSeconds;
-        if (!IsHeld && !_isToldNoWood && _rig.IsFired && (_rig.Temper.IsUnheard ? _rig.SecondsSinceWood >= interval
+        if (!_rig.Makeup.Rig.IsBurner && !IsHeld && !_isToldNoWood && _rig.IsFired && (_rig.Temper.IsUnheard ? _rig.SecondsSinceWood >= interval
             : _rig.Temper is { ForgetsToTell: true, IsAway: false } && _rig.SecondsSinceWood is var since && since >= interval / 2 && since < interval / 2 + 30))
         {
             _rig.AddWood(_rig.Makeup.Rig.Charge * _rig.Temper.Charges);

@@ -83,6 +83,9 @@ internal sealed record Truth
     /// <summary>Charges that flame.</summary>
     public ImmutableArray<Charge> Charges { get; init; } = [];
 
+    /// <summary>Whether a burner is on.</summary>
+    public bool BurnerOn { get; init; }
+
     /// <summary>Heat of the bed of coals, in MJ.</summary>
     public double Coals { get; init; }
 

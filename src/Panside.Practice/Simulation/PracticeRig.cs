@@ -161,6 +161,16 @@ public sealed class PracticeRig : IMishapRig
         _wood = Second;
     }
 
+    /// <summary>The burner is lit.</summary>
+    public void LightBurner()
+    {
+        Truth = Truth with { BurnerOn = true };
+        _wood = Second;
+    }
+
+    /// <summary>The burner is shut off.</summary>
+    public void ShutBurner() => Truth = Truth with { BurnerOn = false };
+
     /// <summary>The coals are raked level.</summary>
     public void SpreadCoals()
     {

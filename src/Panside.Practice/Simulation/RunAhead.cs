@@ -57,7 +57,7 @@ public static class RunAhead
         for (var since = secondsSinceWood; ; since++)
         {
             yield return truth;
-            if (since >= interval)
+            if (since >= interval && !makeup.Rig.IsBurner)
             {
                 (truth, since) = (Fire.Charged(makeup, truth, makeup.Rig.Charge.Kilograms), 0);
             }
@@ -78,7 +78,7 @@ public static class RunAhead
     private static (double Liters, double StillMinutes) WithoutWood(Makeup makeup, Truth truth)
     {
         // The forecast is of the open pan with the draw-off shut: a draw that goes on for hours would empty the pan.
-        var (run, still) = (truth with { Covered = false, DrawOpen = false }, 0);
+        var (run, still) = (truth with { Covered = false, DrawOpen = false, BurnerOn = false }, 0);
         for (var second = 1; second <= FourHours; second++)
         {
             run = Kept(makeup, PracticeRig.Stepped(makeup, run));

@@ -34,7 +34,7 @@ internal static class Beginning
     /// <summary>Members drawn from a prior.</summary>
     public static Members Of(RigDescription rig, RigPrior prior, int count)
     {
-        var constants = FireConstants.Of(rig.ForcedDraft);
+        var constants = FireConstants.Of(rig);
         var members = new Members(count, PanCells.Of(rig));
         var liters = (rig.PanArea * rig.RunDepth).Liters;
         for (var member = 0; member < count; member++)
@@ -50,7 +50,7 @@ internal static class Beginning
             Draw(Field.AirLoss, SurfaceLoss.ToAir, prior.AirLoss);
             Draw(Field.Vapor, SurfaceLoss.Vapor, prior.Vapor);
             Draw(Field.Mixing, FullExchange, prior.Mixing);
-            members[Field.CoalShare][member] = FireConstants.CoalShare + (prior.CoalShare * random.WithinThree());
+            members[Field.CoalShare][member] = (FireConstants.CoalShare + (prior.CoalShare * random.WithinThree())) * (rig.IsBurner ? 0 : 1);
             members[Field.Weather][member] = prior.Weather * random.WithinThree();
             members[Field.GaugeOff][member] = prior.GaugeOff * random.WithinThree();
             members[Field.ThermometerOff][member] = UnreadThermometer * random.WithinThree();

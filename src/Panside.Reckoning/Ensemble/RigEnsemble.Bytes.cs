@@ -45,6 +45,7 @@ public sealed partial class RigEnsemble
         to.Write(Common.IsThermometerKnown);
         to.Write(Common.IsLearned);
         to.Write(Common.AreCoalsLevel);
+        to.Write(Common.IsBurning);
         foreach (var minute in new[] { Common.ChargedAt, Common.LitAt, Common.ChilledAt })
         {
             to.Write(minute ?? -1);
@@ -75,6 +76,7 @@ public sealed partial class RigEnsemble
             IsThermometerKnown = from.ReadBoolean(),
             IsLearned = from.ReadBoolean(),
             AreCoalsLevel = from.ReadBoolean(),
+            IsBurning = from.ReadBoolean(),
             ChargedAt = Minutes(),
             LitAt = Minutes(),
             ChilledAt = Minutes(),

@@ -34,6 +34,12 @@ public sealed partial class RigEnsemble
     /// </summary>
     public Outlook OnceLastCharged(Mass wood)
     {
+        if (Rig.IsBurner)
+        {
+            // Nothing goes in before it is shut off.
+            return WithoutWood;
+        }
+
         if (_onceCharged is not { } known || known.Wood != wood)
         {
             _onceCharged = known = (wood, Outlook.Of(Charged(wood, areFlamesDown: true), fed: true));
@@ -45,6 +51,11 @@ public sealed partial class RigEnsemble
     /// <summary>As it would be with a charge just in; asked often, and reckoned once.</summary>
     public RigEnsemble OnceCharged(Mass wood)
     {
+        if (Rig.IsBurner)
+        {
+            return this;
+        }
+
         if (_charged is not { } known || known.Wood != wood)
         {
             _charged = known = (wood, Charged(wood));
@@ -165,16 +176,19 @@ public sealed partial class RigEnsemble
     private const double LateMinutes = 0.75;
 
     /// <summary>From one charge to the next at the usual firing.</summary>
-    private double MinutesOfCharge => Rig.Interval.TotalMinutes + LateMinutes;
+    private double MinutesOfCharge => Rig.Interval.TotalMinutes + (Rig.IsBurner ? 0 : LateMinutes);
 
     private double FiringMegajoulesPerMinute => Rig.HeatOfCharge.Megajoules / MinutesOfCharge;
+
+    /// <summary>The minute at which the fire got heat last: of a burner that is on, now.</summary>
+    private int? FedAt => Common.IsBurning ? Minute : Common.ChargedAt;
 
     /// <summary>
     /// How far a fire has died down that got no wood when it should have: 0 while it is fired, 1 an hour later, with a blower in
     /// a third of the time.
     /// </summary>
-    internal double Dying => Common.ChargedAt is { } at
-        ? double.Clamp((Minute - at - Rig.Interval.TotalMinutes) / (Rig.ForcedDraft ? 20 : 60), 0, 1)
+    internal double Dying => FedAt is { } at
+        ? double.Clamp((Minute - at - (Rig.IsBurner ? 0 : Rig.Interval.TotalMinutes)) / (Rig.ForcedDraft || Rig.IsBurner ? 20 : 60), 0, 1)
         : 0;
 
     /// <summary>Minutes until brick and stack are hot: no source, calibrated.</summary>
@@ -187,7 +201,7 @@ public sealed partial class RigEnsemble
     {
         get
         {
-            var isDying = Common.ChargedAt is { } charged && Minute - charged > 2 * Rig.Interval.TotalMinutes;
+            var isDying = FedAt is { } charged && Minute - charged > (Rig.IsBurner ? 0 : 2 * Rig.Interval.TotalMinutes);
             var isHot = Common.LitAt is { } lit && Minute - lit >= (Rig.ForcedDraft ? HotWithBlower : Hot);
             return (isDying, isHot, Summary.IsBoiling) switch
             {
@@ -206,6 +220,12 @@ public sealed partial class RigEnsemble
     /// </summary>
     internal Correction SetRight(Func<FireStage, bool, Correction> of)
     {
+        if (Rig.IsBurner)
+        {
+            // What wood fires were off by says nothing of a burner.
+            return Correction.None;
+        }
+
         var correction = of(Stage, Rig.ForcedDraft);
         return Common.IsLearned && Stage is (FireStage.Kindling or FireStage.Warming) ? correction.NoNarrower : correction;
     }

@@ -32,6 +32,9 @@ public sealed record RigDescription(
     /// <summary>What goes in at once where a hand feeds the pan, by pail or by turns of a valve: its depth is held no better; none where a float does.</summary>
     public Volume Portion { get; init; }
 
+    /// <summary>Whether a burner or a coil heats the pan: then the heat of a charge is what it gives in an interval, as long as it is on.</summary>
+    public bool IsBurner { get; init; }
+
     /// <summary>The pan's contents at the least depth.</summary>
     public Volume LeastVolume => PanArea * LeastDepth;
 
