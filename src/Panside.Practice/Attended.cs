@@ -20,7 +20,7 @@ public sealed class Attended(IDoor door, PracticeRig rig, DateTimeOffset start)
     /// <summary>The rig.</summary>
     public PracticeRig Rig => rig;
 
-    private bool IsHeld => door.State.Marks.Contains(HeldMark);
+    private bool IsHeld => door.State.Marks.Contains(HeldMark) || (rig.Makeup.Rig.IsBurner && rig.IsFired && !rig.Truth.BurnerOn);
 
     /// <summary>A line to the assistant; what it makes of it is done at the rig.</summary>
     public IReadOnlyList<LineOut> Hear(LineIn line)
@@ -38,7 +38,19 @@ public sealed class Attended(IDoor door, PracticeRig rig, DateTimeOffset start)
 
         foreach (var pour in door.State.Pours.Skip(before.Pours.Count))
         {
-            rig.FillPan(pour.Volume, pour.Liquid == Liquids.Water);
+            if (pour.IsOutOfTank)
+            {
+                rig.PourPortion(pour.Volume);
+            }
+            else
+            {
+                rig.FillPan(pour.Volume, pour.Liquid == Liquids.Water);
+            }
+        }
+
+        if (door.State.Last(ReadingName.PanDepth) is { } read && before.Last(ReadingName.PanDepth) != read)
+        {
+            rig.SetValve(UnitSystem.Length(read.Value));
         }
 
         _account.Hear(line, answers, IsHeld, rig);
@@ -64,6 +76,12 @@ public sealed class Attended(IDoor door, PracticeRig rig, DateTimeOffset start)
         var charge = rig.Makeup.Rig.Charge;
         switch (name.Code)
         {
+            case "lit-fire" when rig.Makeup.Rig.IsBurner:
+                rig.LightBurner();
+                break;
+            case "shut-off":
+                rig.ShutBurner();
+                break;
             case "lit-fire" or "add-wood":
                 rig.AddWood(measure is { } wood ? UnitSystem.Mass(wood) : charge);
                 break;

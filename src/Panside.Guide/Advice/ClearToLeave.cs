@@ -27,12 +27,17 @@ public static class ClearToLeave
         var unmet = new List<string>();
         if (!now.IsLit)
         {
-            return ["the fire has not been lit"];
+            return [now.Setting.Rig.IsBurner ? "the burner has not been lit" : "the fire has not been lit"];
         }
 
         if (state.Last(ReadingName.PanDepth) is { } shown && UnitSystem.Length(shown.Value) < now.Setting.Rig.LeastDepth)
         {
             unmet.Add($"the pan stood at {shown.Value}, under its least depth");
+        }
+
+        if (now.IsBurnerOn)
+        {
+            unmet.Add("the burner is on");
         }
 
         if (now.DrawOpenSince is not null)
@@ -53,11 +58,11 @@ public static class ClearToLeave
             "deep" => "the coals were last seen deep",
             "thin" when !AreThinCoalsDown(now) => $"the coals were last seen thin, not spent, and the boil not yet still for {Amount.Minutes(StillLong.TotalMinutes)}",
             _ => null,
-        }, required: true);
+        }, required: ObservationName.Coals.IsThere(now.Setting.Rig));
 
         if (state.Last(ReadingName.PanDepth) is not { } depth || AfterFire(now, depth.At))
         {
-            unmet.Add("the depth has not been read since the last wood");
+            unmet.Add($"the depth has not been read since {TheLastHeat(now)}");
         }
         else if (state.Last(DeedName.FillPan) is { } poured && poured.At.Time > depth.At.Time)
         {
@@ -105,7 +110,7 @@ public static class ClearToLeave
     {
         if (now.LastWood is { } wood && still.Time - wood.Time < Settling)
         {
-            return $"the boil must be seen still {SettlingTime} after wood";
+            return $"the boil must be seen still {SettlingTime} after {(now.Setting.Rig.IsBurner ? "the burner was shut off" : "wood")}";
         }
 
         return IsJustAfter(now, DeedName.FloodPan, still) ? $"the boil must be seen still {SettlingTime} after flooding"
@@ -194,9 +199,11 @@ public static class ClearToLeave
         }
         else if (required && AfterFire(now, seen.At))
         {
-            unmet.Add($"nobody has looked at {spoken} since the last wood");
+            unmet.Add($"nobody has looked at {spoken} since {TheLastHeat(now)}");
         }
     }
+
+    private static string TheLastHeat(Situation now) => now.Setting.Rig.IsBurner ? "the burner was shut off" : "the last wood";
 
     /// <summary>Whether wood went in after a moment.</summary>
     private static bool AfterFire(Situation now, Moment seen) => now.LastWood is { } wood && wood.Time >= seen.Time;

@@ -19,7 +19,7 @@ public static class Clearing
 
     /// <summary>Sugar at the draw-off side counts once the boil is still: before, it mixes and thickens yet.</summary>
     private static bool WantsADeed(Situation now) =>
-        now.DrawOpenSince is not null || now.DepthRead < now.Setting.Rig.LeastDepth || ClearToLeave.IsTooShallow(now)
+        now.IsBurnerOn || now.DrawOpenSince is not null || now.DepthRead < now.Setting.Rig.LeastDepth || ClearToLeave.IsTooShallow(now)
         || now.State.Last(ObservationName.Smell)?.Value == "scorched" || now.State.Last(ObservationName.Foam)?.Value is "rising" or "over"
         || (IsStill(now) && ClearToLeave.CanPassSyrup(now) is not null);
 
@@ -42,7 +42,7 @@ public static class Clearing
     private static double Coals(Situation now, double still, double quantile)
     {
         var seen = now.State.Last(ObservationName.Coals) is { } look && !(now.LastWood?.Time >= look.At.Time) ? look.Value : null;
-        if (seen == "spent")
+        if (seen == "spent" || now.Setting.Rig.IsBurner)
         {
             return 0;
         }

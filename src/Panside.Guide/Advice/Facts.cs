@@ -3,6 +3,7 @@ using Panside.Guide.Flows;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Advice;
 
@@ -16,15 +17,14 @@ public static class Facts
     {
         ["beginner"] = now => now.Setting.Guidance == Guidance.Beginner,
         ["cautious"] = now => now.IsCautious,
-        ["has-float"] = now => now.Setting.Rig.HasFloat,
-        ["forced-draft"] = now => now.Setting.Rig.Draft == Rigs.Draft.Forced,
         ["fire-lit"] = now => now.IsLit,
         ["fired-long"] = now => now.IsLit && now.State.Rig.IsBoiling && now.State.MinutesSince(now.State.StepSince) >= 30,
         ["boil-rolling"] = now => Seen(now, ObservationName.Boil, "rolling"),
         ["boil-up"] = now => Seen(now, ObservationName.Boil, "rolling") || Seen(now, ObservationName.Boil, "steady"),
         ["boil-still"] = now => SeenSinceWood(now, ObservationName.Boil, "still"),
         ["coals-deep"] = now => Seen(now, ObservationName.Coals, "deep"),
-        ["coals-down"] = now => SeenSinceWood(now, ObservationName.Coals, "spent")
+        ["burner-on"] = now => now.IsBurnerOn,
+        ["coals-down"] = now => (now.Setting.Rig.IsBurner && now.IsLit && !now.IsBurnerOn) || SeenSinceWood(now, ObservationName.Coals, "spent")
             || (SeenSinceWood(now, ObservationName.Coals, "thin") && ClearToLeave.AreThinCoalsDown(now)),
         ["gradient-clear"] = now => Seen(now, ObservationName.Gradient, "clear"),
         ["gradient-mixed"] = now => SeenSinceWood(now, ObservationName.Gradient, "gone"),
@@ -52,7 +52,7 @@ public static class Facts
         ["syrup-thin"] = now => SyrupSample.OffTarget(now.Setting, now.State) is < -0.5,
         ["syrup-heavy"] = now => SyrupSample.OffTarget(now.Setting, now.State) is > 1,
         ["asked-thrice"] = now => now.State.Asked.GetValueOrDefault(now.State.Step) >= 3,
-        ["fire-spent"] = now => SeenSinceWood(now, ObservationName.Boil, "still") && SeenSinceWood(now, ObservationName.Coals, "spent"),
+        ["fire-spent"] = now => SeenSinceWood(now, ObservationName.Boil, "still") && (now.Setting.Rig.IsBurner ? !now.IsBurnerOn : SeenSinceWood(now, ObservationName.Coals, "spent")),
         ["depth-known"] = now => now.DepthRead is not null,
         ["unanswered"] = now => now.State.MinutesSince(now.State.StepSince) >= 15,
         ["tank-ample"] = now => !now.IsLastChargeDue && now.State.Rig.Tank is { } tank && tank.Liters > now.StopLiters + 1,
@@ -74,7 +74,8 @@ public static class Facts
         ["pan-fallen-lately"] = now => now.IsPanFallenLately,
         ["pan-risen"] = now => now.IsPanRisen,
         ["pan-unsteady"] = now => now.IsPanUnsteady,
-        ["pan-falling"] = now => now.IsPanFallen && now.Setting.Rig.HasFloat,
+        ["pan-falling"] = now => now.IsPanFallen && now.Setting.Rig.Feed != Feed.ByHand,
+        ["pour-due"] = HandFeed.IsDue,
         ["pan-flooded"] = now => DoneSinceWood(now, DeedName.FloodPan)
             || now.DepthRead?.Meters >= now.Setting.Rig.FloodDepth.Meters * 0.95,
         ["flooded-lately"] = now => now.State.Last(DeedName.FloodPan) is { } flooded && now.State.MinutesSince(flooded.At) < 10,
@@ -93,7 +94,7 @@ public static class Facts
         ["syrup-expected-known"] = now => Evening.SyrupLiters(now) is not null,
         ["bare-known"] = now => now.MinutesToBare is not null,
         ["clear-to-leave"] = now => now.Unmet.Count == 0,
-    }.ToFrozenDictionary();
+    }.Concat(RigFacts.Names.Select(name => KeyValuePair.Create(name, new Func<Situation, bool>(now => RigFacts.Holds(now.Setting.Rig, name))))).ToFrozenDictionary();
 
     /// <summary>Their names.</summary>
     public static IReadOnlyList<string> Names { get; } = [.. All.Keys.Order(StringComparer.Ordinal)];

@@ -55,6 +55,12 @@ public static partial class Figures
         ["pour"] = now => now.DepthRead is { } read && read < now.Setting.Rig.RunDepth
             ? Volume(now, now.Setting.Rig.PanArea * (now.Setting.Rig.RunDepth - read))
             : Volume(now, now.Setting.Rig.PanArea * now.Setting.Rig.LeastDepth),
+        ["portion"] = HandFeed.Portion,
+        ["next-pour"] = now => HandFeed.MinutesToNext(now) is { } minutes ? About(minutes) : Unknown,
+        ["least-by"] = now => HandFeed.MinutesToLeast(now) is { } minutes && now.State.Now is not null ? In(now, minutes) : Unknown,
+        ["minutes-to-least"] = now => HandFeed.MinutesToLeast(now) is { } minutes ? About(minutes) : Unknown,
+        ["poured-so-far"] = now => Pour.Told(now.State.Pours, now.Setting.Units) ?? "nothing",
+        ["pours-so-far"] = now => now.State.Pours.Count is 1 ? "one pour" : $"{now.State.Pours.Count} pours",
         ["unmet"] = now => now.Unmet.Count == 0 ? "nothing" : now.Unmet[0] + (now.Unmet.Count > 1 ? "; and more" : ""),
         ["channels-mix"] = _ => Amount.Minutes(CommonPractice.ChannelsMix.TotalMinutes),
     }.Concat(OfTheEvening).ToFrozenDictionary();

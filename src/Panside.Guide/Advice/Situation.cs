@@ -1,6 +1,7 @@
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
@@ -66,13 +67,21 @@ public sealed partial class Situation
     public Band? RateLitersPerHour => _rate.Value;
 
     /// <summary>Whether wood still goes in: the last charge is no older than two intervals.</summary>
-    public bool IsFiring => LastWood is { } wood && State.MinutesSince(wood) <= 2 * Setting.Rig.Interval.TotalMinutes;
+    public bool IsFiring => Setting.Rig.IsBurner ? IsBurnerOn : LastWood is { } wood && State.MinutesSince(wood) <= 2 * Setting.Rig.Interval.TotalMinutes;
 
-    /// <summary>When wood last went in; null before any.</summary>
+    /// <summary>Whether a burner is on: it was lit, and not shut off since.</summary>
+    public bool IsBurnerOn => Setting.Rig.IsBurner && State.Last(DeedName.LitFire) is { } lit && !(State.Last(DeedName.ShutOff)?.At.Time >= lit.At.Time);
+
+    /// <summary>When the fire got heat last: when wood went in, or a burner was still on; null before any.</summary>
     public Moment? LastWood
     {
         get
         {
+            if (Setting.Rig.IsBurner)
+            {
+                return IsBurnerOn ? State.Now : State.Last(DeedName.ShutOff)?.At;
+            }
+
             var (lit, added) = (State.Last(DeedName.LitFire)?.At, State.Last(DeedName.AddWood)?.At);
             return lit is null || added is null ? lit ?? added : added.Value.Time >= lit.Value.Time ? added : lit;
         }
@@ -131,7 +140,7 @@ public sealed partial class Situation
     private RigEnsemble Charged => State.Rigs.OnceCharged(Setting.Rig.Charge);
 
     /// <summary>Whether a charge now would be the last one: the one after it would find less sap than the shutdown then needs.</summary>
-    public bool IsLastChargeNext => State.Rig.Tank is { } tank && _stopOnceCharged.Value is { } stop
+    public bool IsLastChargeNext => !Setting.Rig.IsBurner && State.Rig.Tank is { } tank && _stopOnceCharged.Value is { } stop
         && tank.Liters - (Charged.RatesLitersPerHour(firing: true).At(0.5) * Setting.Rig.Interval.TotalHours * NearCall) <= stop;
 
     /// <summary>The rule by which <see cref="IsLastChargeNext"/> tells the last charge; null before the fire.</summary>
@@ -158,8 +167,8 @@ public sealed partial class Situation
         && read.At.Time > open.Time
         && UnitSystem.Temperature(read.Value) <= DrawPoint.Today(Setting, State) - DrawPoint.Fall;
 
-    /// <summary>Whether the operator has said that no more wood goes in.</summary>
-    public bool IsHeld => State.Marks.Contains("wood-held");
+    /// <summary>Whether the operator has said that no more wood goes in, or that the burner is off.</summary>
+    public bool IsHeld => Setting.Rig.IsBurner ? IsLit && !IsBurnerOn : State.Marks.Contains("wood-held");
 
     /// <summary>Whether sap may be going from the tank into the pan for the flood, which is told when it is done: each shutdown has its own.</summary>
     public bool MayBeFlooding => IsHeld && !(State.Last(DeedName.FloodPan) is { } told && !(LastWood?.Time >= told.At.Time));
@@ -212,7 +221,12 @@ public sealed partial class Situation
     /// Whether the pan was last read well under its run depth over a fire. Feed or fire is then not what the reckoning holds it
     /// for, and a shallow pan thickens faster than any forecast says.
     /// </summary>
-    public bool IsPanFallen => IsLit && DepthRead is { } read && IsFallen(read);
+    public bool IsPanFallen => IsLit && DepthRead is { } read && IsFallen(read + PouredSince);
+
+    /// <summary>By how much what was poured in since the depth was read has raised it, where a hand feeds the pan: there it is read less often than poured.</summary>
+    private Length PouredSince => Setting.Rig.Feed == Feed.ByHand && State.Last(ReadingName.PanDepth) is { } read
+        ? Volume.FromLiters(State.Pours.Where(pour => pour.At.Time > read.At.Time).Sum(pour => pour.Volume.Liters)) / Setting.Rig.PanArea
+        : default;
 
     /// <summary>
     /// Whether the pan was read so low within the last half-hour. What took it there, a fire hotter than told or a pan that leans,
@@ -229,7 +243,12 @@ public sealed partial class Situation
     {
         get
         {
-            if (!IsLit || !Setting.Rig.HasFloat || !State.Readings.TryGetValue(ReadingName.PanDepth, out var read))
+            if (Setting.Rig.Feed == Feed.ByHand)
+            {
+                return IsPanFallen;
+            }
+
+            if (!IsLit || !State.Readings.TryGetValue(ReadingName.PanDepth, out var read))
             {
                 return false;
             }
@@ -257,7 +276,7 @@ public sealed partial class Situation
     /// null where nobody read the depth or nothing boils.
     /// </summary>
     public double? MinutesToBare => IsLit && State.Rig.IsBoiling && DepthRead is { } read && RateLitersPerHour is { P95: > 0.1 } rate
-        ? double.Max((read - (Setting.Rig.LeastDepth * BareShare)).Meters, 0) * Setting.Rig.PanArea.SquareMeters * 1000
+        ? double.Max((read + PouredSince - (Setting.Rig.LeastDepth * BareShare)).Meters, 0) * Setting.Rig.PanArea.SquareMeters * 1000
             / double.Max(rate.P95, IsFiring ? FiredLitersPerHour : 0) * 60
         : null;
 
@@ -265,12 +284,15 @@ public sealed partial class Situation
     /// What the rig's own firing boils off, fast reckoned. The rate that readings tell of is no guard: behind a hung float the tank
     /// stands still, and the boil then passes for a slow one just when the pan empties.
     /// </summary>
-    private double FiredLitersPerHour =>
+    private double FiredLitersPerHour => Setting.Rig.IsBurner ? Setting.Rig.Boils.LitersPerHour * FastBurner :
         Firewood.HeatAsFired(FirewoodNames.FromName(Setting.Rig.WoodSpecies), Setting.Rig.Charge, Setting.Rig.WoodMoisture).Megajoules
         * FastShare / LatentMegajoules / Setting.Rig.Interval.TotalHours;
 
     /// <summary>The share of the wood's heat that boils off water on a good rig: no source.</summary>
     private static double FastShare => 0.28;
+
+    /// <summary>So many times what it is said to boil away a burner may: no source.</summary>
+    private static double FastBurner => 1.35;
 
     private static double LatentMegajoules => 2.26;
 

@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using System.Text;
+using Panside.Guide.Rigs;
 using Panside.Guide.Yaml;
 
 namespace Panside.Guide.Answering;
@@ -8,7 +9,28 @@ namespace Panside.Guide.Answering;
 /// <param name="Name">Its name.</param>
 /// <param name="Is">What it is.</param>
 /// <param name="Measure">How to measure or check it; null where nothing can be measured.</param>
-public sealed record Term(string Name, string Is, string? Measure);
+public sealed record Term(string Name, string Is, string? Measure)
+{
+    /// <summary>What a rig must have for it to be explained there.</summary>
+    public IReadOnlyList<string> Given { get; init; } = [];
+
+    /// <summary>Whether a rig has what it is of.</summary>
+    public bool IsOf(Rig rig) => Given.All(fact => RigFacts.Holds(rig, fact));
+
+    /// <summary>What is said instead on some rigs.</summary>
+    public IReadOnlyList<(IReadOnlyList<string> Given, string? Is, string? Measure)> Instead { get; init; } = [];
+
+    /// <summary>The term as it is explained on a rig.</summary>
+    public Term On(Rig rig)
+    {
+        foreach (var (given, says, measure) in Instead.Where(one => one.Given.All(fact => RigFacts.Holds(rig, fact))))
+        {
+            return this with { Is = says ?? Is, Measure = measure ?? Measure };
+        }
+
+        return this;
+    }
+}
 
 /// <summary>The terms of the trade in one language: <c>flows/words/terms.yaml</c>.</summary>
 public sealed class Terms
@@ -54,7 +76,8 @@ public sealed class Terms
             {
                 if (terms.Map(name, required: true) is { } one)
                 {
-                    var term = new Term(name, one.Text("is", required: true) ?? "", one.Text("measure"));
+                    var term = new Term(name, one.Text("is", required: true) ?? "", one.Text("measure"))
+                    { Given = Given(one, required: false), Instead = [.. one.Maps("instead").Select(Instead)] };
                     said.AddRange(one.Texts("said", required: true).Append(name).Select(Plain).Distinct().Select(words => (words, term)));
                     one.Finish();
                 }
@@ -65,6 +88,24 @@ public sealed class Terms
 
         map.Finish();
         return new(said);
+    }
+
+    private static (IReadOnlyList<string>, string?, string?) Instead(YamlMap map)
+    {
+        var (given, says, measure) = (Given(map, required: true), map.Text("is"), map.Text("measure"));
+        map.Finish();
+        return (given, says, measure);
+    }
+
+    private static IReadOnlyList<string> Given(YamlMap map, bool required)
+    {
+        var given = map.Texts("given", required);
+        foreach (var fact in given.Where(fact => !RigFacts.IsOne(fact)))
+        {
+            map.Add("given", $"'{fact}' is nothing that a rig has", "one of " + string.Join(", ", RigFacts.Names));
+        }
+
+        return [.. given.Where(RigFacts.IsOne)];
     }
 
     /// <summary>Small letters and single spaces, nothing else.</summary>

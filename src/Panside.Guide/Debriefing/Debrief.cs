@@ -45,8 +45,8 @@ public static class Debrief
         [
             ("Planned", Planned(course, setting)),
             ("Happened", Happened(course, Pour.Told(state.Pours, setting.Units), water, still)),
-            ("Why", Why(course, missed, water, still)),
-            ("Next time", NextTime(missed, water)),
+            ("Why", Why(setting.Rig, course, missed, water, still)),
+            ("Next time", NextTime(setting.Rig, missed, water)),
             ("Score", Score(course, state, setting, gates)),
         ];
     }
@@ -55,11 +55,11 @@ public static class Debrief
     {
         if (course.Held is not { } held)
         {
-            return "no last charge: the wood was never held.";
+            return setting.Rig.OfFire("no last charge: the wood was never held.", "it was never shut off.");
         }
 
         var tank = held.Tank is { } known ? $" with {Amount.Shown(setting.Units.From(known))} in the tank" : "";
-        return $"last charge by {Clock(held.At)}{tank}. Told then, 9 times in 10: {Band(held.Residual)} still to go, the boil still in {Band(held.ToStill)}.";
+        return $"{setting.Rig.OfFire("last charge by", "shut off at")} {Clock(held.At)}{tank}. Told then, 9 times in 10: {Band(held.Residual)} still to go, the boil still in {Band(held.ToStill)}.";
     }
 
     private static string Happened(Course course, string? poured, (double Value, Forecast Told)? water, (double Value, Forecast Told)? still)
@@ -84,7 +84,7 @@ public static class Debrief
         return Sentence(string.Join("; ", parts));
     }
 
-    private static string Why(Course course, List<Gate> missed, (double Value, Forecast Told)? water, (double Value, Forecast Told)? still)
+    private static string Why(Rigs.Rig rig, Course course, List<Gate> missed, (double Value, Forecast Told)? water, (double Value, Forecast Told)? still)
     {
         if (missed.Count > 0)
         {
@@ -94,16 +94,16 @@ public static class Debrief
         return (water, still) switch
         {
             ({ } left, _) when left.Value > left.Told.P95 => "more has gone than was told: this rig holds more heat than its readings had shown.",
-            (_, { } calm) when calm.Value > calm.Told.P95 => "the boil lasted longer than was told: the coals lay deeper than they looked.",
+            (_, { } calm) when calm.Value > calm.Told.P95 => $"the boil lasted longer than was told: {rig.OfFire("the coals lay deeper than they looked", "the arch held more heat than was reckoned")}.",
             ({ } left, _) when left.Value < left.Told.P5 => "less had gone by the end: a lid keeps most of the steam, and the rest leaves slowly.",
             _ => course.Dangers.Count > 0 ? "danger was met in time." : "what was told came true, and each gate was kept.",
         };
     }
 
-    private static string NextTime(List<Gate> missed, (double Value, Forecast Told)? water) => missed.Count > 0
+    private static string NextTime(Rigs.Rig rig, List<Gate> missed, (double Value, Forecast Told)? water) => missed.Count > 0
         ? string.Join(" ", missed.Take(2).Select(gate => gate.NextTime))
         : water is { } left && left.Value > left.Told.P95
-            ? "Keep more sap in reserve, and stop a charge earlier."
+            ? $"Keep more sap in reserve, and {rig.OfFire("stop a charge earlier", "shut off earlier")}."
             : "The same again: sap in reserve, a deep pan, and no hurry.";
 
     private static string Score(Course course, SessionState state, Setting setting, IReadOnlyList<Gate> gates)

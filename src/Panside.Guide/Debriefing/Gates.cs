@@ -24,18 +24,25 @@ internal sealed record Gate(string Name, string? Missed, string NextTime)
                 course.Shallowest is { } low && low.Depth < setting.Rig.LeastDepth
                     ? $"the pan stood at {Amount.Shown(setting.Units.From(low.Depth))} at {Clock(low.At)}"
                     : null,
-                "Look at float and valve with each charge, and read the depth when asked."),
-            new("no wood after the last charge", course.WoodAfter > 0 ? $"{course.WoodAfter} more went in" : null,
-                "Once wood is held, leave it held: each charge wants sap of its own."),
+                $"{Feeding(setting.Rig.Feed)}, and read the depth when asked."),
+            new(setting.Rig.OfFire("no wood after the last charge", "off once it was shut off"), course.WoodAfter > 0 ? $"{course.WoodAfter} more went in" : null,
+                setting.Rig.OfFire("Once wood is held, leave it held: each charge wants sap of its own.", "Once it is off, leave it off.")),
             new("pan flooded", Facts.Holds(now, "pan-flooded") ? null : "the pan was not flooded", "Flood the pan while the tank still has sap."),
-            new("coals and boil seen down", Facts.Holds(now, "boil-still") && Facts.Holds(now, "coals-down") ? null : "the last look did not find them down",
-                "Look at coals and boil before you go."),
+            new(setting.Rig.OfFire("coals and boil seen down", "boil seen still, burner off"), Facts.Holds(now, "boil-still") && Facts.Holds(now, "coals-down") ? null : setting.Rig.OfFire("the last look did not find them down", "the last look did not find it so"),
+                setting.Rig.OfFire("Look at coals and boil before you go.", "Look at burner and boil before you go.")),
             new("left when it was clear", state.IsSafe ? null : "it was not clear to leave", "Stay until it is clear, or have somebody stay."),
         ];
 
         // Of a boil brought in from a table nobody was asked whether it was clear to leave.
         return setting.Header.Imported && !state.IsSafe ? gates[..^1] : gates;
     }
+
+    private static string Feeding(Rigs.Feed feed) => feed switch
+    {
+        Rigs.Feed.ByFloat => "Look at float and valve with each charge",
+        Rigs.Feed.ByValve => "Set the feed valve by the depth",
+        _ => "Pour little and often",
+    };
 
     private static string Clock(Moment at) => at.Time.ToString("HH:mm", CultureInfo.InvariantCulture);
 }

@@ -156,6 +156,9 @@ public sealed record Step
     /// <summary>The facts that must hold for it to be asked; else it is passed by as if it had been done.</summary>
     public required IReadOnlyList<string> Given { get; init; }
 
+    /// <summary>What is said instead on some rigs.</summary>
+    public IReadOnlyList<Reworded> Instead { get; init; } = [];
+
     /// <summary>Whether it cannot be skipped.</summary>
     public required bool IsCritical { get; init; }
 
@@ -244,6 +247,9 @@ public sealed record Watch(
     /// <summary>The deed that a yes tells of; null where it tells of none.</summary>
     public DeedName? Deed => FlowFile.DeedOf(DoneBy);
 
+    /// <summary>What is said instead on some rigs.</summary>
+    public IReadOnlyList<Reworded> Instead { get; init; } = [];
+
     /// <summary>Line and column in the file.</summary>
     public (int Line, int Column) Place { get; init; } = (1, 1);
 }
@@ -271,6 +277,9 @@ public sealed record AdviceRule(
 {
     /// <summary>Whether it only makes ready for its action.</summary>
     public bool Prepare { get; init; }
+
+    /// <summary>What is said instead on some rigs.</summary>
+    public IReadOnlyList<Reworded> Instead { get; init; } = [];
 
     /// <summary>Line and column in the file.</summary>
     public (int Line, int Column) Place { get; init; } = (1, 1);

@@ -1,3 +1,4 @@
+using Panside.Guide.Rigs;
 using Panside.Guide.Yaml;
 
 namespace Panside.Guide.Flows;
@@ -85,9 +86,9 @@ public static class FlowCheck
                 root.AddAt(step.Place, $"'{step.Id}' is critical and for beginners only", "one of the two");
             }
 
-            if (step.Given.Count > 0 && step.IsCritical)
+            if (step.IsCritical && step.Given.FirstOrDefault(fact => !RigFacts.IsOne(fact)) is { } changing)
             {
-                root.AddAt(step.Place, $"'{step.Id}' is critical and has a 'given'", "one of the two");
+                root.AddAt(step.Place, $"'{step.Id}' is critical and hangs on '{changing}', which can change", "only what a rig has, in 'given' of a critical step");
             }
 
             if (step.Passages.Any(passage => passage.Go == Flow.Return) && !step.Phase.IsSideTrip)

@@ -4,6 +4,7 @@ using System.Text;
 using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Guide.Yaml;
 
 namespace Panside.Guide.Flows;
@@ -170,6 +171,7 @@ public sealed partial class FlowFile
             Cautions = map.Texts("caution"),
             BeginnerOnly = map.Word("for", Levels) == "beginner",
             Given = Facts(map, "given"),
+            Instead = Instead(map),
             IsCritical = map.Flag("critical") ?? false,
             Advise = map.Word("advise", Actions.All),
             Urgency = map.Word("urgency", Urgencies.All) ?? "info",
@@ -207,7 +209,7 @@ public sealed partial class FlowFile
             Worded(map, "because"),
             map.Texts("caution"),
             map.Word("advise", Actions.All))
-        { Place = map.Place("watch") };
+        { Place = map.Place("watch"), Instead = Instead(map) };
         map.Finish();
         return watch;
     }
@@ -224,9 +226,34 @@ public sealed partial class FlowFile
             Worded(map, "because", required: true) ?? "",
             map.Word("forecast", [.. _vocabulary.Forecasts]),
             Time(map, "again"))
-        { Place = map.Place("id"), Prepare = map.Flag("prepare") ?? false };
+        { Place = map.Place("id"), Prepare = map.Flag("prepare") ?? false, Instead = Instead(map) };
         map.Finish();
         return rule;
+    }
+
+    /// <summary>What is said instead on rigs that have or lack something.</summary>
+    private List<Reworded> Instead(YamlMap map)
+    {
+        var all = new List<Reworded>();
+        foreach (var one in map.Maps("instead"))
+        {
+            var given = one.Texts("given", required: true);
+            foreach (var fact in given.Where(fact => !RigFacts.IsOne(fact)))
+            {
+                one.Add("given", $"'{fact}' is nothing that a rig has", "one of " + string.Join(", ", RigFacts.Names));
+            }
+
+            var said = new Reworded([.. given.Where(RigFacts.IsOne)], Worded(one, "text"), Worded(one, "because"), one.Has("caution") ? one.Texts("caution") : null, Worded(one, "if-no"));
+            if (said is { Text: null, Because: null, Cautions: null, IfNo: null })
+            {
+                one.AddAt(one.Place(), "nothing is said instead", "'text', 'because', 'caution' or 'if-no' beside 'given'");
+            }
+
+            one.Finish();
+            all.Add(said);
+        }
+
+        return all;
     }
 
     private Passage Passage(YamlMap map)

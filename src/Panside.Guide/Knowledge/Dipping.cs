@@ -1,12 +1,13 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Knowledge;
 
 /// <summary>
-/// Where sap that was poured into the pan came from. Nobody is asked: it is taken to come from a pail beside the tank, until the
-/// tank is read nearer to what it would hold had the sap been dipped out of it.
+/// Where sap that was poured into the pan came from. Nobody is asked: it is taken to come from a pail beside the tank, or out of the tank
+/// where a hand feeds the pan, until the tank is read nearer to what it would hold had it been the other way.
 /// </summary>
 internal static class Dipping
 {
@@ -21,17 +22,24 @@ internal static class Dipping
             return state;
         }
 
-        var poured = state.Pours.Where(pour => pour is { Liquid: Liquids.Sap, IsOutOfTank: false } && pour.At.Time >= last.At.Time).ToList();
-        var liters = poured.Sum(pour => pour.Volume.Liters);
-        if (liters <= 0 || state.Rigs.ExpectedTank is not var (mean, _) || units.Volume(reading.Measure).Liters > mean - (liters / 2))
+        if (state.Rigs.ExpectedTank is not var (mean, _))
         {
             return state;
         }
 
-        return state with
-        {
-            Rigs = state.Rigs.Dipped(Volume.FromLiters(liters)),
-            Pours = state.Pours.ConvertAll(pour => poured.Contains(pour) ? pour with { IsOutOfTank = true } : pour),
-        };
+        var since = state.Pours.Where(pour => pour.Liquid == Liquids.Sap && pour.At.Time >= last.At.Time).ToList();
+        var (read, beside, dipped) = (units.Volume(reading.Measure).Liters, Liters(since, isOutOfTank: false), Liters(since, isOutOfTank: true));
+        return beside > 0 && read <= mean - (beside / 2) ? Taken(state, since, isOutOfTank: true, state.Rigs.Dipped(Volume.FromLiters(beside)))
+            : dipped > 0 && read >= mean + (dipped / 2) ? Taken(state, since, isOutOfTank: false, state.Rigs.Refilled(Volume.FromLiters(dipped)))
+            : state;
     }
+
+    private static double Liters(IEnumerable<Pour> pours, bool isOutOfTank) =>
+        pours.Where(pour => pour.IsOutOfTank == isOutOfTank).Sum(pour => pour.Volume.Liters);
+
+    private static SessionState Taken(SessionState state, List<Pour> pours, bool isOutOfTank, RigEnsemble rigs) => state with
+    {
+        Rigs = rigs,
+        Pours = state.Pours.ConvertAll(pour => pours.Contains(pour) ? pour with { IsOutOfTank = isOutOfTank } : pour),
+    };
 }

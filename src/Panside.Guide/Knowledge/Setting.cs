@@ -22,6 +22,8 @@ public enum Guidance
 /// <summary>What a session runs on, and what does not change through it.</summary>
 public sealed class Setting
 {
+    private readonly Flow _written;
+
     /// <summary>Puts a session's fixed parts together.</summary>
     /// <param name="flow">The procedure.</param>
     /// <param name="rig">The rig as its file describes it.</param>
@@ -32,13 +34,16 @@ public sealed class Setting
     /// <param name="imported">Whether the boil is brought in from a table.</param>
     public Setting(Flow flow, Rig rig, Guidance guidance, string program, bool practice = false, LearnedRig? learned = null, bool imported = false)
     {
-        (Flow, Rig, Guidance, Learned) = (flow, rig, guidance, learned);
-        Machine = new(flow);
+        (_written, Flow, Rig, Guidance, Learned) = (flow, flow.On(rig), rig, guidance, learned);
+        Machine = new(Flow);
         Description = new(
-            rig.PanArea, rig.RunDepth, rig.LeastDepth, rig.FloodDepth, rig.Channels, rig.Draft == Draft.Forced, rig.Firebrick,
-            rig.HasFloat,
-            Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture),
-            rig.Charge, rig.Interval, rig.Target, rig.Tank);
+            rig.PanArea, rig.RunDepth, rig.LeastDepth, rig.FloodDepth, rig.Channels, rig.Draft == Draft.Forced && !rig.IsBurner, rig.Firebrick,
+            rig.Feed != Feed.ByHand,
+            rig.IsBurner
+                ? RigEnsemble.HeatOfBurner(rig.Boils, rig.Interval)
+                : Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture),
+            rig.Charge, rig.Interval, rig.Target, rig.Tank)
+        { Portion = rig.HasFloat ? default : rig.Portion, IsBurner = rig.IsBurner };
         Header = new(
             program, flow.Name, flow.Hash, rig.Name, rig.Text, guidance == Guidance.Beginner ? "beginner" : "practised", practice)
         {
@@ -47,7 +52,7 @@ public sealed class Setting
         };
     }
 
-    /// <summary>The procedure.</summary>
+    /// <summary>The procedure, in the words for this rig.</summary>
     public Flow Flow { get; }
 
     /// <summary>What can be read off an instrument.</summary>
@@ -71,7 +76,7 @@ public sealed class Setting
     /// <summary>The same with another number of members.</summary>
     /// <param name="members">How many; a multiple of 8.</param>
     public Setting With(int members) =>
-        new(Flow, Rig, Guidance, Header.Program, Header.Practice, Learned, Header.Imported) { Members = members };
+        new(_written, Rig, Guidance, Header.Program, Header.Practice, Learned, Header.Imported) { Members = members };
 
     /// <summary>What is known of the rig before the first line.</summary>
     public RigEnsemble Cold => RigEnsemble.Cold(Description, StandardBoiling, RigPrior.Default, Learned?.Traits, Members);
@@ -88,9 +93,10 @@ public sealed class Setting
     public bool PassesBy(Step step, Func<string, bool> holds) =>
         (step.BeginnerOnly && Guidance == Guidance.Practised) || !step.Given.All(holds) || !IsThere(step.Ask);
 
-    /// <summary>Whether what is asked is to be seen on this rig; of anything but an observation true.</summary>
+    /// <summary>Whether what is asked is to be seen on this rig, and what it is read with is there.</summary>
     /// <param name="ask">What a step or a watch asks for.</param>
-    public bool IsThere(string? ask) => ask is null || ObservationName.FromCode(ask)?.IsThere(Rig) != false;
+    public bool IsThere(string? ask) => ask is null
+        || (ObservationName.FromCode(ask)?.IsThere(Rig) != false && Readings.Find(ask)?.Instruments.All(Rig.Has) != false);
 
     /// <summary>How often a watch is asked; one that does not say it, as often as wood goes in.</summary>
     /// <param name="watch">The watch.</param>

@@ -22,6 +22,12 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
             : null,
     };
 
+    /// <summary>The burner is shut off.</summary>
+    public static readonly DeedName ShutOff = new("shut-off", null, "burner shut off")
+    {
+        Words = ["shut off", "off", "turned off", "burner off", "shut it off", "switched off", "gas off", "heat off"],
+    };
+
     /// <summary>The draw-off is open.</summary>
     public static readonly DeedName OpenDraw = new("open-draw", null, "draw-off opened") { Words = ["open", "opened", "draw open", "drawing", "opened draw", "draw-off open"] };
 
@@ -63,7 +69,7 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
 
     /// <summary>All of them.</summary>
     public static readonly IReadOnlyList<DeedName> All =
-        [LitFire, AddWood, OpenDraw, CloseDraw, SpreadCoals, FloodPan, AddDefoamer, CoverPan, RefillTank, FillPan, Leave];
+        [LitFire, AddWood, ShutOff, OpenDraw, CloseDraw, SpreadCoals, FloodPan, AddDefoamer, CoverPan, RefillTank, FillPan, Leave];
 
     /// <summary>What is typed for each; the amount may follow.</summary>
     public static readonly FrozenDictionary<string, DeedName> Said = All

@@ -13,7 +13,7 @@ public sealed class ObservationName(string code, IReadOnlyList<string> states) :
     };
 
     /// <summary>The bed of coals.</summary>
-    public static readonly ObservationName Coals = new("coals", ["deep", "thin", "spent"]) { Sayings = [("no coals", "spent")] };
+    public static readonly ObservationName Coals = new("coals", ["deep", "thin", "spent"]) { Sayings = [("no coals", "spent")], IsThere = rig => !rig.IsBurner };
 
     /// <summary>How clearly the channels differ.</summary>
     public static readonly ObservationName Gradient = new("gradient", ["clear", "fading", "gone"])

@@ -1,4 +1,5 @@
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Lines;
@@ -27,7 +28,7 @@ public sealed partial class ReadingName
         Usual = boil => (boil.Units.From(boil.Rig.LeastDepth), boil.Units.From(boil.Rig.FloodDepth)),
         Possible = rig => (rig.Units.From(default(Length)), rig.Units.From(rig.WallDepth)),
         Expected = boil => DepthExpected(boil),
-        WouldTake = (_, _, _) => "It would take sap poured in that was not told, or a float stuck open.",
+        WouldTake = (boil, _, _) => $"It would take sap poured in that was not told{(boil.Rig.HasFloat ? ", or a float stuck open" : "")}.",
         WarnsOfDanger = (_, _, isHigh) => !isHigh,
         Doubted = DepthDoubted,
     };
@@ -109,8 +110,18 @@ public sealed partial class ReadingName
         var gone = boil.Last(TankVolume) is { } last ? double.Max(boil.Units.Volume(last.Value).Liters - mean, 0) : 0;
         var own = With(With(deviation, GaugeShare * boil.Rig.Tank.Liters), UnevenShare * gone);
         var flood = boil.MayBeFlooding ? (boil.Rig.PanArea * (boil.Rig.FloodDepth - boil.Rig.RunDepth)).Liters : 0;
-        return new(mean, deviation) { Below = With(own, flood / 2) };
+        return boil.Rig.Feed == Feed.ByHand
+            ? new(mean, With(deviation, Untold(boil) / 3)) { Below = With(own, (flood / 2) + (Untold(boil) / 2)) }
+            : new(mean, deviation) { Below = With(own, flood / 2) };
     }
+
+    /// <summary>
+    /// What a tank that is dipped from may be off by, in liters, beside its gauge: it falls in pails, not all of which are told, by what has
+    /// boiled away since it was read, and by two pails more or fewer that stand beside the pan.
+    /// </summary>
+    private static double Untold(IBoil boil) => boil.Last(TankVolume) is { } last
+        ? (boil.Rigs.Summary.Rate.LitersPerHour * boil.MinutesSince(last.At) / 60) + (2 * boil.Rig.Pail.Liters)
+        : 0;
 
     private static Doubt? TankDoubted(IBoil boil, Reading reading)
     {
@@ -121,7 +132,7 @@ public sealed partial class ReadingName
         }
 
         // No member floods before it is told, so a tank that falls meanwhile is not held against them.
-        var isMembersToo = now > likely || !boil.MayBeFlooding;
+        var isMembersToo = boil.Rig.Feed != Feed.ByHand && (now > likely || !boil.MayBeFlooding);
         var expectation = TankExpected(boil);
         var isFar = expectation?.IsFar(now.Liters) == true
             || (isMembersToo && boil.Rigs.IsFar(now) && (now > likely || expectation?.Off(now.Liters) < -FarFromMembers));
@@ -158,7 +169,7 @@ public sealed partial class ReadingName
     {
         var run = boil.Rig.RunDepth.Meters;
         var wasLow = boil.Last(PanDepth) is { } last && UnitSystem.Length(last.Value) < boil.Rig.LeastDepth;
-        if (!IsLit(boil) || !boil.Rig.HasFloat || wasLow || boil.IsEmergency)
+        if (!IsLit(boil) || boil.Rig.Feed == Feed.ByHand || wasLow || boil.IsEmergency)
         {
             return new(1.2 * run, 0.35 * run);
         }
@@ -185,7 +196,7 @@ public sealed partial class ReadingName
         return depth > most && !isInsisted
             ? new(
                 $"{Amount.Plain(reading.Measure)} deep? This pan runs at {Amount.Shown(boil.Units.From(boil.Rig.RunDepth))} and floods at {Amount.Shown(boil.Units.From(boil.Rig.FloodDepth))}.",
-                "It would take a float stuck open, or a reading in another unit.")
+                $"It would take {(boil.Rig.HasFloat ? "a float stuck open" : "many pails that were not told")}, or a reading in another unit.")
             : null;
     }
 

@@ -13,6 +13,48 @@ public enum Draft
     Forced,
 }
 
+/// <summary>What heats the pan.</summary>
+public enum Fuel
+{
+    /// <summary>A wood fire.</summary>
+    Wood,
+
+    /// <summary>A gas burner.</summary>
+    Gas,
+
+    /// <summary>An oil burner.</summary>
+    Oil,
+
+    /// <summary>An electric coil.</summary>
+    Electric,
+}
+
+/// <summary>How syrup comes out of the pan.</summary>
+public enum DrawnBy
+{
+    /// <summary>By a draw-off valve.</summary>
+    Valve,
+
+    /// <summary>The whole batch is poured out.</summary>
+    Pour,
+
+    /// <summary>With a ladle.</summary>
+    Ladle,
+}
+
+/// <summary>How sap comes into the pan.</summary>
+public enum Feed
+{
+    /// <summary>A float opens a valve as the pan falls.</summary>
+    ByFloat,
+
+    /// <summary>A hand pours it in.</summary>
+    ByHand,
+
+    /// <summary>A valve that a hand sets to the boil.</summary>
+    ByValve,
+}
+
 /// <summary>A rig as its file describes it, with a default for everything that the file leaves open.</summary>
 public sealed record Rig
 {
@@ -49,6 +91,37 @@ public sealed record Rig
     /// <summary>Natural or forced.</summary>
     public required Draft Draft { get; init; }
 
+    /// <summary>What heats the pan.</summary>
+    public required Fuel Fuel { get; init; }
+
+    /// <summary>Whether it is shut off at once, and no wood goes in.</summary>
+    public bool IsBurner => Fuel != Fuel.Wood;
+
+    /// <summary>One of two ways to say it: of a wood fire, or of a burner.</summary>
+    public string OfFire(string wood, string burner) => IsBurner ? burner : wood;
+
+    /// <summary>What a burner boils away at its full flame; of a wood fire its charges say it.</summary>
+    public required VolumeRate Boils { get; init; }
+
+    /// <summary>How syrup comes out of the pan.</summary>
+    public required DrawnBy DrawnBy { get; init; }
+
+    /// <summary>The instruments that are there; one that no rig file can name is there as well.</summary>
+    public required IReadOnlyList<string> Instruments { get; init; }
+
+    /// <summary>The instruments that a rig file can name.</summary>
+    public static IReadOnlyList<string> KnownInstruments { get; } = ["thermometer", "hydrometer", "refractometer", "sight glass"];
+
+    /// <summary>Whether what a reading is read with is there, as far as the file says it.</summary>
+    /// <param name="instrument">The instrument.</param>
+    public bool Has(string instrument) => Instruments.Contains(instrument) || !KnownInstruments.Contains(instrument);
+
+    /// <summary>Whether there is a lid for the pan.</summary>
+    public required bool HasLid { get; init; }
+
+    /// <summary>Whether syrup is finished in a pot of its own.</summary>
+    public required bool HasFinishingPot { get; init; }
+
     /// <summary>Mass of the firebrick.</summary>
     public required Mass Firebrick { get; init; }
 
@@ -70,8 +143,23 @@ public sealed record Rig
     /// <summary>Whether the file says the tank's capacity; a default one is no limit for readings.</summary>
     public required bool TankIsStated { get; init; }
 
+    /// <summary>How sap comes into the pan.</summary>
+    public required Feed Feed { get; init; }
+
     /// <summary>Whether a float valve holds the pan's depth.</summary>
-    public required bool HasFloat { get; init; }
+    public bool HasFloat => Feed == Feed.ByFloat;
+
+    /// <summary>The pail that a pan is fed with by hand.</summary>
+    public required Volume Pail { get; init; }
+
+    /// <summary>Whether the file says the pail's size.</summary>
+    public required bool PailIsStated { get; init; }
+
+    /// <summary>
+    /// What goes into the pan at once by hand: a pail, or less of it where a whole one would raise a small pan by more than half of what it
+    /// stands over its least depth. Little and often: common practice, no source.
+    /// </summary>
+    public Volume Portion => PanArea * (RunDepth - LeastDepth) * 0.5 is var most && most < Pail ? most : Pail;
 
     /// <summary>The syrup's density aimed at.</summary>
     public required SugarContent Target { get; init; }

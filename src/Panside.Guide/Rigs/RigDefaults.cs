@@ -45,6 +45,21 @@ public static class RigDefaults
     /// <summary>Little and often.</summary>
     public static TimeSpan Interval(Draft draft) => TimeSpan.FromMinutes(draft == Draft.Forced ? 8 : 9);
 
+    /// <summary>What lines the arch of a burner: 3 lb a square foot, sheet metal for the most part.</summary>
+    public static Mass BurnerLining(Area area) => Mass.FromPounds(3 * area.SquareFeet);
+
+    /// <summary>1 gal/h a square foot.</summary>
+    public static VolumeRate Boils(Area area) => VolumeRate.FromUsGallonsPerHour(area.SquareFeet);
+
+    /// <summary>A burner is looked at as often as a natural fire.</summary>
+    public static TimeSpan BurnerInterval => TimeSpan.FromMinutes(10);
+
+    /// <summary>All that a flow may ask to read with; a sight glass only where it is said.</summary>
+    public static IReadOnlyList<string> Instruments => ["thermometer", "hydrometer", "refractometer"];
+
+    /// <summary>A pail that raises the pan by three eighths of an inch: 2 gal over 8 ft².</summary>
+    public static Volume Pail(Area area) => Volume.FromUsGallons(0.25 * area.SquareFeet);
+
     /// <summary>Four to five hours of boiling.</summary>
     public static Volume Tank(Area area) => Volume.FromUsGallons(4.4 * area.SquareFeet);
 }

@@ -25,12 +25,13 @@ public static class RigFile
         var channels = pan?.Whole("channels", RigLimit.Channels.Low, RigLimit.Channels.High);
         var depth = pan?.Map("depth");
         var fire = root.Map("fire", required: true);
-        var draft = fire?.Word("draft", ["forced", "natural"], required: true) == "natural" ? Draft.Natural : Draft.Forced;
+        var fuel = FuelOf(fire);
+        var draft = fire?.Word("draft", ["forced", "natural"], required: fuel == Fuel.Wood) is "natural" or null ? Draft.Natural : Draft.Forced;
         var wood = fire?.Map("wood");
         var feed = root.Map("feed");
         var syrup = root.Map("syrup");
         var area = Area.FromSquareMeters(length.Meters * width.Meters);
-        var tank = Within(feed, "tank", RigLimit.Tank, units);
+        var (tank, pail) = (Within(feed, "tank", RigLimit.Tank, units), Within(feed, "pail", RigLimit.Pail, units));
 
         var rig = new Rig
         {
@@ -47,16 +48,25 @@ public static class RigFile
             Draft = draft,
             Firebrick = Within(fire, "firebrick", RigLimit.Firebrick, units) is { } brick
                 ? Mass.FromPounds(brick)
-                : RigDefaults.Firebrick(area),
+                : fuel == Fuel.Wood ? RigDefaults.Firebrick(area) : RigDefaults.BurnerLining(area),
+            Fuel = fuel,
+            Boils = Within(fire, "boils", RigLimit.Boils, units) is { } boils ? VolumeRate.FromUsGallonsPerHour(boils) : RigDefaults.Boils(area),
+            DrawnBy = root.Map("draw") is { } draw ? DrawnByOf(draw, passesOver) : DrawnBy.Valve,
+            Instruments = InstrumentsOf(root),
+            HasLid = root.Flag("lid") ?? true,
+            HasFinishingPot = root.Flag("finishing pot") ?? false,
             WoodSpecies = wood?.Text("species") ?? RigDefaults.WoodSpecies,
             WoodMoisture = (Within(wood, "moisture", RigLimit.WoodMoisture, units) ?? RigDefaults.WoodMoisturePercent) / 100,
             Charge = Within(fire, "charge", RigLimit.Charge, units) is { } charge
                 ? Mass.FromPounds(charge)
                 : RigDefaults.Charge(area, draft),
-            Interval = TimeSpan.FromMinutes(Within(fire, "interval", RigLimit.Interval, units) ?? RigDefaults.Interval(draft).TotalMinutes),
+            Interval = TimeSpan.FromMinutes(Within(fire, "interval", RigLimit.Interval, units)
+                ?? (fuel == Fuel.Wood ? RigDefaults.Interval(draft) : RigDefaults.BurnerInterval).TotalMinutes),
             Tank = tank is { } gallons ? Volume.FromUsGallons(gallons) : RigDefaults.Tank(area),
             TankIsStated = tank is not null,
-            HasFloat = feed?.Flag("float") ?? true,
+            Feed = FeedOf(feed),
+            Pail = pail is { } pailful ? Volume.FromUsGallons(pailful) : RigDefaults.Pail(area),
+            PailIsStated = pail is not null,
             Target = SugarContent.FromBrix(Within(syrup, "target", RigLimit.Target, units) ?? RigDefaults.TargetBrix),
             Text = text,
         };
@@ -69,6 +79,75 @@ public static class RigFile
 
         root.Demand();
         return rig;
+    }
+
+    /// <summary>What heats the pan. What is of wood alone has no place beside a burner, nor the other way round.</summary>
+    private static Fuel FuelOf(YamlMap? fire)
+    {
+        var kind = fire?.Word("kind", ["wood", "gas", "oil", "electric"]);
+        var fuel = kind switch { "gas" => Fuel.Gas, "oil" => Fuel.Oil, "electric" => Fuel.Electric, _ => Fuel.Wood };
+        foreach (var key in (fuel == Fuel.Wood ? new[] { "boils" } : ["draft", "wood", "charge", "interval"]).Where(key => fire?.Has(key) == true))
+        {
+            fire!.Add(
+                key,
+                fuel == Fuel.Wood ? $"'{key}' is of a burner, and wood heats this pan" : $"'{key}' is of a wood fire, and this pan is heated by {kind}",
+                fuel == Fuel.Wood ? "'kind: gas', 'oil' or 'electric' beside it, or no 'boils'" : $"no '{key}', or 'kind: wood'");
+        }
+
+        return fuel;
+    }
+
+    private static DrawnBy DrawnByOf(YamlMap draw, bool passesOver)
+    {
+        var by = draw.Word("by", ["valve", "pour", "ladle"], required: true);
+        if (!passesOver)
+        {
+            draw.Finish();
+        }
+
+        return by switch { "pour" => DrawnBy.Pour, "ladle" => DrawnBy.Ladle, _ => DrawnBy.Valve };
+    }
+
+    private static IReadOnlyList<string> InstrumentsOf(YamlMap root)
+    {
+        if (!root.Has("instruments"))
+        {
+            return RigDefaults.Instruments;
+        }
+
+        foreach (var (text, place) in root.PlacedTexts("instruments"))
+        {
+            if (!Rig.KnownInstruments.Contains(text) && text != "none")
+            {
+                root.AddAt(place, $"'{text}' is no instrument", "one of " + string.Join(", ", Rig.KnownInstruments) + ", or none");
+            }
+        }
+
+        return [.. root.Texts("instruments").Where(Rig.KnownInstruments.Contains)];
+    }
+
+    /// <summary>How sap comes in: <c>by</c> says it; older files say <c>float</c>, and both together must agree.</summary>
+    private static Feed FeedOf(YamlMap? feed)
+    {
+        var by = feed?.Word("by", ["float", "hand", "valve"]);
+        var isFloat = feed?.Flag("float");
+        if (by is not null && isFloat is { } told && told != (by == "float"))
+        {
+            feed!.Add("float", $"float is {(told ? "true" : "false")}, and the pan is fed by {by}", "'by' alone");
+        }
+
+        if (feed?.Has("pail") == true && (by ?? (isFloat == false ? "hand" : "float")) != "hand")
+        {
+            feed.Add("pail", "a pail stands there, and no hand feeds the pan", "'by: hand' beside it, or no 'pail'");
+        }
+
+        return by switch
+        {
+            "hand" => Feed.ByHand,
+            "valve" => Feed.ByValve,
+            null when isFloat == false => Feed.ByHand,
+            _ => Feed.ByFloat,
+        };
     }
 
     private static void Ordered(YamlMap? depth, Rig rig)

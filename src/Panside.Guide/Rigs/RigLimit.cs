@@ -1,5 +1,6 @@
 using System.Globalization;
 using Panside.Guide.Measures;
+using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Rigs;
 
@@ -47,6 +48,12 @@ public sealed record RigLimit(Dimension Dimension, double Low, double High, Unit
     /// <summary>The head tank's capacity.</summary>
     public static RigLimit Tank { get; } = new(Dimension.Volume, 1, 2000, Unit.Gallon, "35 gal");
 
+    /// <summary>What a burner boils away.</summary>
+    public static RigLimit Boils { get; } = new(Dimension.VolumeRate, 0.1, 200, Unit.GallonPerHour, "8 gal/h");
+
+    /// <summary>The pail that a pan is fed with by hand.</summary>
+    public static RigLimit Pail { get; } = new(Dimension.Volume, 0.1, 20, Unit.Gallon, "2 gal");
+
     /// <summary>The syrup's density aimed at.</summary>
     public static RigLimit Target { get; } = new(Dimension.Sugar, 60, 70, Unit.Brix, "66.9 Brix");
 
@@ -60,6 +67,9 @@ public sealed record RigLimit(Dimension Dimension, double Low, double High, Unit
     {
         _ when double.Abs(measure.Value) >= 1e9 => double.PositiveInfinity,
         Dimension.Volume => units.Volume(measure).UsGallons,
+        Dimension.VolumeRate => measure.Unit == Unit.LiterPerHour
+            ? VolumeRate.FromLitersPerHour(measure.Value).UsGallonsPerHour
+            : units.Volume(new(measure.Value, Unit.Gallon)).UsGallons,
         Dimension.Time => measure.Value * (measure.Unit == Unit.Hour ? 60 : 1),
         _ => UnitSystem.Us.Convert(measure, Unit).Value,
     };

@@ -13,9 +13,10 @@ public static class RigMark
         double[] numbers =
         [
             rig.PanLength.Meters, rig.PanWidth.Meters, rig.Channels, rig.RunDepth.Meters, rig.LeastDepth.Meters, rig.FloodDepth.Meters,
-            (int)rig.Draft, rig.Firebrick.Kilograms, rig.WoodMoisture, rig.Charge.Kilograms, rig.Interval.TotalMinutes, rig.HasFloat ? 1 : 0,
+            (int)rig.Draft, rig.Firebrick.Kilograms, rig.WoodMoisture, rig.Charge.Kilograms, rig.Interval.TotalMinutes, rig.Feed switch { Feed.ByFloat => 1, Feed.ByHand => 0, _ => 2 },
         ];
-        var text = string.Join(';', numbers.Select(number => number.ToString("G9", CultureInfo.InvariantCulture)).Append(rig.WoodSpecies));
+        var text = string.Join(';', numbers.Select(number => number.ToString("G9", CultureInfo.InvariantCulture)).Append(rig.WoodSpecies))
+            + (rig.IsBurner ? string.Create(CultureInfo.InvariantCulture, $";{rig.Fuel};{rig.Boils.LitersPerHour:G9}") : "");
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16];
     }
 }

@@ -48,8 +48,8 @@ internal sealed class Absence(Setting setting)
 
         var wanted = minutes ?? UsualMinutes;
         turn.Tell(turn.Fill(now.DrawOpenSince is null
-            ? "Before you go: read the depth, fill to {flood-depth}, put in no wood, shut the door. Better: someone stays."
-            : "Before you go: shut the draw-off. Then read the depth, fill to {flood-depth}, put in no wood. Better: someone stays."));
+            ? "Before you go: read the depth, " + setting.Rig.OfFire("fill to {flood-depth}, put in no wood, shut the door", "fill to {flood-depth}, shut the burner off") + ". Better: someone stays."
+            : "Before you go: shut the draw-off. Then read the depth, fill to {flood-depth}, " + setting.Rig.OfFire("put in no wood", "shut the burner off") + ". Better: someone stays."));
         var left = now.MinutesToBare - now.MinutesSinceDepth;
         if (left < LeastLeft)
         {
@@ -123,8 +123,8 @@ internal sealed class Absence(Setting setting)
         if (situation.IsHeld)
         {
             var dying = situation.StillMinutes!.Value;
-            turn.Tell($"With no more wood the boil goes still about {Figures.In(situation, dying.P50)}, {Figures.In(situation, dying.P95)} at the latest; then coals and depth are looked at. "
-                + (dying.P95 + LastLooksMinutes <= minutes ? $"That is before {by:HH:mm}. Unless wood goes in again." : $"That can be after {by:HH:mm}: have someone stay. 'when can I leave' says what would help."));
+            turn.Tell($"{setting.Rig.OfFire("With no more wood", "With the burner off")} the boil goes still about {Figures.In(situation, dying.P50)}, {Figures.In(situation, dying.P95)} at the latest; then {setting.Rig.OfFire("coals and depth are looked at", "the depth is read")}. "
+                + (dying.P95 + LastLooksMinutes <= minutes ? $"That is before {by:HH:mm}. Unless {setting.Rig.OfFire("wood goes in", "it is lit")} again." : $"That can be after {by:HH:mm}: have someone stay. 'when can I leave' says what would help."));
             return;
         }
 
@@ -132,15 +132,15 @@ internal sealed class Absence(Setting setting)
         var latest = minutes - still.P95 - LastLooksMinutes;
         if (latest < 0)
         {
-            turn.Tell($"Too late for {by:HH:mm} with certainty: with no more wood from now the boil goes still about {Figures.In(situation, situation.StillMinutes!.Value.P50)}, {Figures.In(situation, situation.StillMinutes!.Value.P95)} at the latest. No more wood from now, and have someone stay.");
+            turn.Tell($"Too late for {by:HH:mm} with certainty: with {setting.Rig.OfFire("no more wood", "the burner off")} from now the boil goes still about {Figures.In(situation, situation.StillMinutes!.Value.P50)}, {Figures.In(situation, situation.StillMinutes!.Value.P95)} at the latest. {setting.Rig.OfFire("No more wood from now", "Shut it off now")}, and have someone stay.");
             return;
         }
 
-        turn.Tell($"To be gone by {by:HH:mm} the last charge goes in at {Figures.In(situation, latest)} at the latest. Then it is still about {Figures.In(situation, latest + still.P50)}, and the last looks take a quarter of an hour.");
+        turn.Tell($"To be gone by {by:HH:mm} {setting.Rig.OfFire("the last charge goes in", "the burner goes off")} at {Figures.In(situation, latest)} at the latest. Then it is still about {Figures.In(situation, latest + still.P50)}, and the last looks take a quarter of an hour.");
         turn.Tell(turn.Fill(situation.MinutesToLastCharge is { } last && last.P50 > latest
             ? "The tank would last longer: what is left of {tank} then stays raw. Keep it cold, or have someone boil on."
-            : "The tank asks for the last charge about then or sooner, in about {minutes-to-last-charge}. Go by whichever comes first."));
-        Start(turn, $"gone by {by:HH:mm}", new(GoneClock, now.AddMinutes(latest), $"No more wood from now, to be gone by {by:HH:mm}. Say 'shutdown'."));
+            : $"The tank asks for {setting.Rig.OfFire("the last charge", "that")} about then or sooner, in about {{minutes-to-last-charge}}. Go by whichever comes first."));
+        Start(turn, $"gone by {by:HH:mm}", new(setting.Rig.OfFire(GoneClock, "Latest shut-off"), now.AddMinutes(latest), $"{setting.Rig.OfFire("No more wood from now", "Shut off now")}, to be gone by {by:HH:mm}. Say 'shutdown'."));
     }
 
     /// <summary>Starts a clock, in place of one of the same kind.</summary>

@@ -96,17 +96,18 @@ internal sealed class Conversation(Setting setting, Replies replies, Walker walk
 
     private void Explain(Turn turn, Moment at, Meaning meaning)
     {
-        if (Terms.In(meaning.Words) is not { } term)
+        if (Terms.In(meaning.Words) is not { } term || !term.IsOf(setting.Rig))
         {
             if (OfWhatIsAsked(turn) is not { } asked)
             {
-                turn.Refuse($"That word is not explained here. These are, for example: {string.Join(", ", Terms.All.Take(8).Select(known => known.Name.Replace('-', ' ')))}.", "text");
+                turn.Refuse($"That word is not explained here. These are, for example: {string.Join(", ", Terms.All.Where(known => known.IsOf(setting.Rig)).Take(8).Select(known => known.Name.Replace('-', ' ')))}.", "text");
                 return;
             }
 
             term = asked;
         }
 
+        term = term.On(setting.Rig);
         var name = term.Name.Replace('-', ' ');
         Heard(turn, at, meaning.Root == "define" ? $"what is {name}" : $"how do I measure {name}");
         if (meaning.Root == "define" || term.Measure is null)

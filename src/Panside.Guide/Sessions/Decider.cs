@@ -3,6 +3,8 @@ using Panside.Guide.Belief;
 using Panside.Guide.Hearing;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Guide.Words;
 
 namespace Panside.Guide.Sessions;
@@ -184,6 +186,15 @@ public sealed partial class Decider
             return;
         }
 
+        if (_walker.DeedOf(open.Step) == DeedName.FillPan && _setting.Rig.Feed == Feed.ByHand && answer.Word == AnswerWords.Yes)
+        {
+            // Asked to pour one portion, who says yes has poured it.
+            var portion = HandFeed.Measured(_setting.Rig);
+            turn.Tell($"Counted: {Amount.Shown(portion)} of sap poured in. 'undo' takes it back.");
+            Consider(turn, new Did(answer.At, DeedName.FillPan, portion) { Is = Liquids.Sap });
+            return;
+        }
+
         _walker.Answer(turn, open, answer.Word);
     }
 
@@ -226,7 +237,7 @@ public sealed partial class Decider
             return;
         }
 
-        if (line is Did { Name.Code: "add-wood" } && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
+        if (line is Did { Name.Code: "add-wood" } && !_setting.Rig.IsBurner && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
         {
             Question(turn, line, new("Wood in an emergency? Add none until it is over.", "Yes counts a charge that is in already."));
             return;

@@ -135,8 +135,8 @@ internal sealed class Replies(Setting setting)
         {
             yield return turn.Now.MinutesToDraw is null ? "Next draw: not known yet." : $"Next draw in about {F("minutes-to-draw")}.";
             yield return turn.Now.MinutesToLastCharge is null
-                ? "Last charge: not known yet."
-                : $"Last charge in about {F("minutes-to-last-charge")}, {F("minutes-to-last-charge-soonest")} at the soonest.";
+                ? turn.Now.Setting.Rig.OfFire("Last charge: not known yet.", "Time to shut off: not known yet.")
+                : $"{turn.Now.Setting.Rig.OfFire("Last charge", "Shut off")} in about {F("minutes-to-last-charge")}, {F("minutes-to-last-charge-soonest")} at the soonest.";
             yield return $"Stop firing at {F("stop-at")} in the tank ({F("stop-says")}).";
         }
     }
@@ -144,8 +144,8 @@ internal sealed class Replies(Setting setting)
     private IEnumerable<string> Help()
     {
         yield return "Readings: tank 22, depth 1 1/2, draw 217.4, water 211.5, sap 2.1, hydrometer 59, sample 180.";
-        yield return "Done: lit, wood, open, drew 2 qt, spread, flooded, poured 2 gal, defoamer, covered, refill 5 gal, leave.";
-        yield return "Seen: rolling, steady, simmering, still; deep, thin, spent; clear, fading, gone; rising, over; scorched.";
+        yield return $"Done: lit, {setting.Rig.OfFire("wood", "shut off")}, open, drew 2 qt, {setting.Rig.OfFire("spread, ", "")}flooded, poured 2 gal, defoamer, {(setting.Rig.HasLid ? "covered, " : "")}refill 5 gal, leave.";
+        yield return $"Seen: rolling, steady, simmering, still; {setting.Rig.OfFire("deep, thin, spent; ", "")}{(setting.Rig.Channels > 1 ? "clear, fading, gone; " : "")}rising, over; scorched.";
         yield return "Answers: yes, no, skip, later. Also: why, undo, status, skipped, note …";
         yield return "Ask: when can I leave, what is gradient, what if I stop now. Or talk freely.";
         yield return "Flow: " + string.Join(", ", setting.Flow.OwnWords) + ".";

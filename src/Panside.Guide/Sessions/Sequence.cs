@@ -18,6 +18,10 @@ internal static class Sequence
         var (rig, units) = (turn.Now.Setting.Rig, turn.Now.Setting.Units);
         return did.Name.Code switch
         {
+            "lit-fire" when rig.IsBurner => turn.Now.IsBurnerOn ? "The burner is on already. Say 'shut off' once it is off." : null,
+            "add-wood" or "spread-coals" when rig.IsBurner => "This pan has no wood fire. 'lit' and 'shut off' tell of its burner.",
+            "shut-off" when !rig.IsBurner => "This pan has a wood fire: it is not shut off. Say 'shutdown' to end it.",
+            "shut-off" when !turn.Now.IsBurnerOn && turn.Now.Setting.Flow.Steps[state.Step].Deed != DeedName.ShutOff => "The burner is off already.",
             "lit-fire" when state.Last(DeedName.LitFire) is not null => "The fire is lit already. For more wood say 'wood'.",
             "open-draw" when open => "The draw-off is open already. Say 'drew' with the volume when it is shut.",
             "refill-tank" when did.Measure is { } added && state.Rig.Tank is { } tank && turn.Now.Setting.Rig.TankIsStated

@@ -2,6 +2,7 @@ using Panside.Guide.Belief;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 
@@ -119,6 +120,8 @@ internal sealed class TakenIn(Setting setting)
 
     private SessionState Do(SessionState state, Did did) => did.Name.Code switch
     {
+        "lit-fire" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.Lit() },
+        "shut-off" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.ShutOff() },
         "lit-fire" or "add-wood" => Charged(state, did.Measure is { } wood ? UnitSystem.Mass(wood) : setting.Rig.Charge),
         "open-draw" => state with { ThisDraw = new(0, IsShut: false) },
         "close-draw" => Shut(state, did.Measure),
@@ -149,8 +152,13 @@ internal sealed class TakenIn(Setting setting)
         Totals = state.Totals with { RefilledLiters = state.Totals.RefilledLiters + added.Liters },
     };
 
-    private static SessionState Poured(SessionState state, Pour pour) =>
-        state with { Rigs = state.Rigs.Poured(pour.Volume, pour.Liquid == Liquids.Water), Pours = state.Pours.Add(pour) };
+    /// <summary>Where a hand feeds the pan, sap comes out of the tank; elsewhere from beside it, until the tank says otherwise.</summary>
+    private SessionState Poured(SessionState state, Pour pour)
+    {
+        var isDipped = setting.Rig.Feed == Feed.ByHand && pour.Liquid == Liquids.Sap;
+        var rigs = state.Rigs.Poured(pour.Volume, pour.Liquid == Liquids.Water);
+        return state with { Rigs = isDipped ? rigs.Dipped(pour.Volume) : rigs, Pours = state.Pours.Add(pour with { IsOutOfTank = isDipped }) };
+    }
 
     /// <summary>What one draw gave. Told again it is the same draw: the later figure takes the place of the earlier one.</summary>
     private static SessionState Draw(SessionState state, Volume told)

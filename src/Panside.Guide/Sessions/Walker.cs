@@ -248,7 +248,7 @@ internal sealed class Walker(Setting setting)
 
         // What is not for this hand, this rig or this moment is passed by as if it had been done.
         if (setting.PassesBy(to, turn.Holds)
-            && setting.Machine.Next(to.Id, "answer skip", turn.State.ReturnTo, turn.Holds) is { } next && next is not (Flow.End or Flow.LeftAlone))
+            && setting.Machine.Next(to.Id, to.IsCritical ? Prompt.AnsweredBy(to.Ask) : "answer skip", turn.State.ReturnTo, turn.Holds) is { } next && next is not (Flow.End or Flow.LeftAlone))
         {
             Reach(turn, to, setting.Flow.Steps[next], comesOver: false);
         }

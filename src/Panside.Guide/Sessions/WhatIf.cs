@@ -4,6 +4,7 @@ using Panside.Guide.Belief;
 using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Rig;
@@ -37,6 +38,26 @@ internal static class WhatIf
         yield return now.State.Rig.Tank is null
             ? $"{TankUnknown}; the shutdown wants up to {Rounded(now, shutdown.ReserveLiters(0.95))} in it."
             : Left(now, shutdown) + Floor(now);
+        if (now.Setting.Rig.Feed == Feed.ByHand)
+        {
+            yield return Unpoured(now, now.Unfed!);
+        }
+    }
+
+    /// <summary>By the balance of water: to what depth the pan comes where nobody pours, and by when.</summary>
+    private static string Unpoured(Situation now, Outlook unfed)
+    {
+        string Depth(double quantile) => Amount.Shown(now.Setting.Units.From(Volume.FromLiters(unfed.LeastPanLiters(quantile)) / now.Setting.Rig.PanArea));
+        var least = Amount.Shown(now.Setting.Units.From(now.Setting.Rig.LeastDepth));
+        if (unfed.LeastPanLiters(0.05) >= now.Setting.Description.LeastVolume.Liters)
+        {
+            return $"If nobody pours, the pan comes down to about {Depth(0.5)}, {Depth(0.05)} at the least; {least} is the least it may have.";
+        }
+
+        var (about, soonest) = (unfed.LowMinutes(0.5), unfed.LowMinutes(0.05));
+        var by = double.IsInfinity(about) ? $"by {Clock(now, soonest)} at the soonest" : $"about {Clock(now, about)}, {Clock(now, soonest)} at the soonest";
+        var wanted = Volume.FromLiters(now.Shutdown!.ReserveLiters(0.95));
+        return $"If nobody pours, it comes to {least}, its least depth, {by}, and to {Depth(0.5)} in the end. Pour up to {Rounded(now, wanted.Liters, up: true)} in before you go.";
     }
 
     private static string Left(Situation now, Outlook shutdown)
@@ -48,13 +69,16 @@ internal static class WhatIf
         }
 
         return shutdown.LeftLiters(0.05) < 0
-            ? $"The tank can run dry, and the pan still stays over its least depth of {least}."
+            ? $"The tank can run dry, and the pan {(IsPoured(now) ? "can be kept" : "still stays")} over its least depth of {least}."
+            : IsPoured(now) ? $"The tank holds enough to keep the pan over its least depth of {least} by hand."
             : $"{FromTo(now, Band.Of(shutdown.LeftLiters))} stays in the tank, and the pan over its least depth of {least}.";
     }
 
+    private static bool IsPoured(Situation now) => now.Setting.Rig.Feed == Feed.ByHand;
+
     /// <remarks>S5: an answer never sounds more daring than common practice.</remarks>
     private static string Floor(Situation now) => !now.IsHeld && now.State.Rig.Tank is { } tank && tank.Liters < now.FloorLiters
-        ? $" Common practice wants {Amount.Shown(now.Setting.Units.From(Volume.FromLiters(now.FloorLiters)))} at the last charge."
+        ? $" Common practice wants {Amount.Shown(now.Setting.Units.From(Volume.FromLiters(now.FloorLiters)))} {now.Setting.Rig.OfFire("at the last charge", "when the burner is shut off")}."
         : "";
 
     private static IEnumerable<string> Added(Situation now, Measure sap)
@@ -68,7 +92,7 @@ internal static class WhatIf
         var added = units.Volume(sap);
         if (now.State.Rig.Tank is not { } tank)
         {
-            return [$"{TankUnknown}: how much later the last charge would come is not known."];
+            return [$"{TankUnknown}: how much later {rig.OfFire("the last charge would come", "the burner would be shut off")} is not known."];
         }
 
         if (rig.TankIsStated && (tank + added).Liters > rig.Tank.Liters * 1.05)
@@ -80,18 +104,18 @@ internal static class WhatIf
         var more = now.State.Rigs.Refilled(added);
         if (now.IsHeld)
         {
-            return [$"No more wood goes in. With {sap} more, {FromTo(now, Band.Of(more.WithoutWood.LeftLiters))} would stay in the tank after the shutdown."];
+            return [$"{rig.OfFire("No more wood goes in", "The burner is to stay off")}. With {sap} more, {FromTo(now, Band.Of(more.WithoutWood.LeftLiters))} would stay in the tank after the shutdown."];
         }
 
         if (now.MinutesToLastCharge is not { } before || now.StopLiters is not { } stop || now.LastChargeBy is not { } rule)
         {
-            return ["The last charge is not known before the pan boils."];
+            return [rig.OfFire("The last charge is not known before the pan boils.", "When to shut off is not known before the pan boils.")];
         }
 
         var after = Band.Of(more.MinutesToLastCharge(rule).At);
         return
         [
-            $"With {sap} more the last charge comes about {Clock(now, after.P50)}, {Figures.About(after.P50 - before.P50)} later than without ({Clock(now, before.P50)}).",
+            $"With {sap} more {rig.OfFire("the last charge comes", "the burner goes off")} about {Clock(now, after.P50)}, {Figures.About(after.P50 - before.P50)} later than without ({Clock(now, before.P50)}).",
             $"At the soonest it comes {Clock(now, after.P5)}, with {Stop(now, stop)} in the tank.",
         ];
     }
@@ -100,7 +124,7 @@ internal static class WhatIf
     {
         if (now.Setting.Flow.PhaseOf(now.State.Step).IsEmergency)
         {
-            return ["This is an emergency: put in no wood until it is over."];
+            return [now.Setting.Rig.OfFire("This is an emergency: put in no wood until it is over.", "This is an emergency: keep the burner off until it is over.")];
         }
 
         var minutes = (int)double.Ceiling((until - now.State.Now!.Value.Time).TotalMinutes);
@@ -121,20 +145,21 @@ internal static class WhatIf
     {
         if (now.IsHeld)
         {
-            return "The last charge is in, and no more wood goes in: say 'refill' with sap first if you mean to fire on.";
+            return $"{now.Setting.Rig.OfFire("The last charge is in, and no more wood goes in", "The burner is to stay off")}: say 'refill' with sap first if you mean to fire on.";
         }
 
         if (now.MinutesToLastCharge is not { } last || now.StopLiters is not { } stop)
         {
-            return $"The last charge is not known before the {(now.State.Rig.Tank is null ? "tank is read" : "pan boils")}.";
+            return $"{now.Setting.Rig.OfFire("The last charge", "When to shut off")} is not known before the {(now.State.Rig.Tank is null ? "tank is read" : "pan boils")}.";
         }
 
         var due = now.IsLastChargeDue
             ? $"it is due now, at {Stop(now, stop)} in the tank"
-            : $"it must be in by about {Clock(now, last.P50)}, {Clock(now, last.P5)} at the soonest, at {Stop(now, stop)} in the tank";
-        return minutes > last.P50 + HalfStep || now.IsLastChargeDue ? $"Too long: {Clock(until)} is past the last charge; {due}."
-            : minutes > last.P5 ? $"{Clock(until)} can be past the last charge: {due}."
-            : $"{Clock(until)} is before the last charge: {due}.";
+            : $"it must be {now.Setting.Rig.OfFire("in", "off")} by about {Clock(now, last.P50)}, {Clock(now, last.P5)} at the soonest, at {Stop(now, stop)} in the tank";
+        var past = now.Setting.Rig.OfFire("the last charge", "the time to shut off");
+        return minutes > last.P50 + HalfStep || now.IsLastChargeDue ? $"Too long: {Clock(until)} is past {past}; {due}."
+            : minutes > last.P5 ? $"{Clock(until)} can be past {past}: {due}."
+            : $"{Clock(until)} is before {past}: {due}.";
     }
 
     private static string Draws(RankedValues draws)

@@ -51,6 +51,12 @@ public sealed record FlowText(
                 step.Id, step.Phase.Code, step.Urgency, step.Advise, Fill(step.Text), Filled(step.Because), step.Cautions, Filled(step.IfNo), step.Place)),
             .. flow.Advices.Select(rule => new FlowText(
                 rule.Id, "advice", rule.Urgency, rule.Action, Fill(rule.Text), Fill(rule.Because), [], null, rule.Place)),
+            .. flow.Watches.SelectMany(watch => watch.Instead, (watch, said) => new FlowText(
+                watch.Id, "watch", "info", watch.Advise, Fill(said.Text ?? watch.Text), Filled(said.Because ?? watch.Because), said.Cautions ?? watch.Cautions, null, watch.Place)),
+            .. flow.Steps.Values.SelectMany(step => step.Instead, (step, said) => new FlowText(
+                step.Id, step.Phase.Code, step.Urgency, step.Advise, Fill(said.Text ?? step.Text), Filled(said.Because ?? step.Because), said.Cautions ?? step.Cautions, Filled(said.IfNo ?? step.IfNo), step.Place)),
+            .. flow.Advices.SelectMany(rule => rule.Instead, (rule, said) => new FlowText(
+                rule.Id, "advice", rule.Urgency, rule.Action, Fill(said.Text ?? rule.Text), Fill(said.Because ?? rule.Because), [], null, rule.Place)),
         ];
     }
 }

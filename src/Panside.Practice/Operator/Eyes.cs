@@ -31,6 +31,11 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
     {
         yield return new(Delay(name == ReadingName.TankVolume ? 45 : 25));
         var measure = instruments.Read(name, unit);
+        if (name == ReadingName.PanDepth)
+        {
+            rig.SetValve(UnitSystem.Length(measure));
+        }
+
         if (rig.Temper.Mistypes > 0 && chance.Chance(rig.Temper.Mistypes))
         {
             yield return new(5, at => new Text(at, Typed.Slipped(measure)));

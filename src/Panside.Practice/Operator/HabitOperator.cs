@@ -92,6 +92,11 @@ public sealed class HabitOperator : IPracticeOperator
         {
             _tankRead = second;
             IsHeld |= Liters() <= _emptyLiters;
+            if (IsHeld && _rig.Makeup.Rig.IsBurner)
+            {
+                _rig.ShutBurner();
+                _said.Enqueue(at => new Did(at, DeedName.ShutOff, null));
+            }
         }
 
         if (!IsHeld && second - _lastWood >= _wait)
@@ -110,6 +115,18 @@ public sealed class HabitOperator : IPracticeOperator
 
     private void AddWood(long second, DeedName name)
     {
+        if (_rig.Makeup.Rig.IsBurner)
+        {
+            if (name == DeedName.LitFire)
+            {
+                _rig.LightBurner();
+                _said.Enqueue(at => new Did(at, name, null));
+            }
+
+            _lastWood = second;
+            return;
+        }
+
         _rig.AddWood(_rig.Makeup.Rig.Charge * _rig.Temper.Charges * _chance.Factor(0.15));
         (_lastWood, _wait) = (second, _rig.Makeup.Rig.Interval.TotalSeconds * _chance.Factor(0.15));
         _said.Enqueue(at => new Did(at, name, null));

@@ -29,7 +29,8 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     /// <param name="action">The action.</param>
     /// <param name="text">The words of the advice: figures stand in them.</param>
     /// <param name="isReady">Whether it was only made ready for: then it is done once it is time.</param>
-    public IEnumerable<Act> Do(string action, string text, bool isReady = false) => action switch
+    /// <param name="isRoutine">Whether it is asked as a thing that comes back, as a pour where a hand feeds the pan.</param>
+    public IEnumerable<Act> Do(string action, string text, bool isReady = false, bool isRoutine = false) => action switch
     {
         "light-fire" => Light(),
         "add-wood" => AddWood(),
@@ -40,7 +41,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         "flood-pan" => Flood(),
         "add-defoamer" => Simple(10, 30, rig.AddDefoamer, DeedName.AddDefoamer),
         "cover-pan" => Simple(20, 60, rig.Cover, DeedName.CoverPan),
-        "raise-level" => Pour(atDrawOff: false),
+        "raise-level" => isRoutine ? PourPortion() : Pour(atDrawOff: false),
         "cool-pan" => Pour(atDrawOff: true),
         "check-level" => CheckLevel(),
         "clear-to-leave" => [new(chance.Between(30, 90), at => new Did(at, DeedName.Leave, null))],
@@ -54,12 +55,22 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     public IEnumerable<Act> ShutFullPail() => Drawn();
 
     /// <summary>Whether a deed is told for an action, so that no yes is wanted.</summary>
-    public static bool HasDeed(string action) => action is "light-fire" or "add-wood" or "open-draw" or "close-draw"
+    /// <param name="action">The action.</param>
+    /// <param name="isRoutine">Whether it is asked as a thing that comes back.</param>
+    public static bool HasDeed(string action, bool isRoutine) => (action == "raise-level" && isRoutine) || action is "light-fire" or "add-wood" or "open-draw" or "close-draw"
         or "spread-coals" or "flood-pan" or "add-defoamer" or "cover-pan" or "clear-to-leave";
 
     private IEnumerable<Act> Light()
     {
         yield return new(chance.Between(60, 180));
+        if (rig.Makeup.Rig.IsBurner)
+        {
+            IsHeld = false;
+            rig.LightBurner();
+            yield return Told(5, at => new Did(at, DeedName.LitFire, null));
+            yield break;
+        }
+
         var wood = rig.Makeup.Rig.Charge * chance.Factor(0.1);
         rig.AddWood(wood);
         yield return Told(5, at => new Did(at, DeedName.LitFire, null));
@@ -90,6 +101,11 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     {
         IsHeld = true;
         yield return new(chance.Between(5, 20));
+        if (rig.Makeup.Rig.IsBurner && rig.Truth.BurnerOn)
+        {
+            rig.ShutBurner();
+            yield return Told(5, at => new Did(at, DeedName.ShutOff, null));
+        }
     }
 
     private IEnumerable<Act> OpenDraw()
@@ -147,12 +163,14 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
 
         // In a pan that leans the float shuts before the shallow end is deep: once nothing rises, the rest is poured by hand.
         var (risen, looks) = (rig.Depth, 0);
+        rig.SetValve(default);
         for (var seconds = 0; seconds < FloodSecondsAtMost && !rig.IsFlooded && rig.IsFed && looks < StillLooks; seconds += 20)
         {
             yield return new(20);
             (risen, looks) = rig.Depth.Meters > risen.Meters + RisesMeters ? (rig.Depth, 0) : (risen, looks + 1);
         }
 
+        rig.SetValve(rig.Makeup.Rig.RunDepth);
         for (var pails = 0; pails < 6 && !rig.IsFlooded && rig.PourIn(Pailful).Whole.Liters > 0; pails++)
         {
             yield return new(40);
@@ -176,6 +194,20 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         }
 
         yield return Told(20, at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth)));
+    }
+
+    /// <summary>A portion as it was asked for, by eye: told with its amount, or by a yes.</summary>
+    private IEnumerable<Act> PourPortion()
+    {
+        yield return new(chance.Between(15, 40));
+        var portion = rig.Makeup.Rig.Portion;
+        var poured = rig.PourPortion(portion * chance.Factor(0.08));
+        var said = units.From(poured);
+        said = said.With(double.Round(said.Value * 4) / 4);
+        var isWhole = poured > portion * 0.8;
+        yield return Told(5, at => isWhole && chance.Chance(0.5) ? new Answer(at, AnswerWords.Yes)
+            : said.Value > 0 ? new Did(at, DeedName.FillPan, said) { Is = Liquids.Sap }
+            : new Answer(at, AnswerWords.Skip));
     }
 
     /// <summary>Looks at pan and tank; an empty tank gets water from the pails.</summary>

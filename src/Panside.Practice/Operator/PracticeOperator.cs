@@ -26,6 +26,7 @@ public sealed class PracticeOperator : IPracticeOperator
     private Prompt? _asked;
     private string? _askedAction;
     private bool _isAskedReady;
+    private bool _isAskedRoutine;
     private string? _answering;
     private Act? _act;
     private LineIn? _said;
@@ -87,7 +88,7 @@ public sealed class PracticeOperator : IPracticeOperator
     public void FireByHabit()
     {
         var interval = _rig.Makeup.Rig.Interval.TotalSeconds;
-        if (!IsHeld && !_isToldNoWood && _rig.IsFired && (_rig.Temper.IsUnheard ? _rig.SecondsSinceWood >= interval
+        if (!_rig.Makeup.Rig.IsBurner && !IsHeld && !_isToldNoWood && _rig.IsFired && (_rig.Temper.IsUnheard ? _rig.SecondsSinceWood >= interval
             : _rig.Temper is { ForgetsToTell: true, IsAway: false } && _rig.SecondsSinceWood is var since && since >= interval / 2 && since < interval / 2 + 30))
         {
             _rig.AddWood(_rig.Makeup.Rig.Charge * _rig.Temper.Charges);
@@ -150,7 +151,7 @@ public sealed class PracticeOperator : IPracticeOperator
         _isToldNoWood = advice.Action != "add-wood" && (_isToldNoWood || $"{advice.Text} {advice.Because}".Contains("no wood", StringComparison.OrdinalIgnoreCase));
         if (prompt?.Text == advice.Text)
         {
-            (_askedAction, _isAskedReady) = (advice.Action, advice.Prepare);
+            (_askedAction, _isAskedReady, _isAskedRoutine) = (advice.Action, advice.Prepare, advice.Urgency == "info");
         }
         else if (advice.Prepare)
         {
@@ -235,8 +236,8 @@ public sealed class PracticeOperator : IPracticeOperator
             return _eyes.Answer(prompt);
         }
 
-        var done = _hands.Do(action, prompt.Text, _isAskedReady);
-        return prompt.Ask != Prompt.Confirm || !Hands.HasDeed(action)
+        var done = _hands.Do(action, prompt.Text, _isAskedReady, _isAskedRoutine);
+        return prompt.Ask != Prompt.Confirm || !Hands.HasDeed(action, _isAskedRoutine)
             ? done.Concat(_eyes.Answer(prompt))
             : done;
     }

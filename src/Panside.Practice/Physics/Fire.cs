@@ -30,9 +30,32 @@ internal static class Fire
         };
     }
 
+    /// <summary>One second of a burner: its flame, and what it has heated.</summary>
+    private static Given Burner(Makeup makeup, Truth truth)
+    {
+        var fire = truth.BurnerOn ? makeup.UsualFire * double.Sqrt(makeup.DraftShare) : 0;
+        var (toGas, radiated, walls) = Brick(makeup, truth, fire);
+        var toPan = (makeup.ToPan * fire) + radiated + (makeup.SweptToPan * double.Max(toGas, 0));
+        return new(toPan, truth with
+        {
+            BrickCelsius = truth.BrickCelsius - ((toGas + radiated + walls) / makeup.BrickCapacity),
+            Ledger = truth.Ledger with
+            {
+                Wood = truth.Ledger.Wood + fire,
+                Stack = truth.Ledger.Stack + fire + toGas + radiated - toPan,
+                Walls = truth.Ledger.Walls + walls,
+            },
+        });
+    }
+
     /// <summary>One second.</summary>
     public static Given Step(Makeup makeup, Truth truth)
     {
+        if (makeup.Rig.IsBurner)
+        {
+            return Burner(makeup, truth);
+        }
+
         var air = double.Sqrt(Air(makeup, truth) * makeup.DraftShare);
         var coals = double.Min(
             double.Min(truth.Coals, Most(makeup)),

@@ -110,7 +110,7 @@ internal sealed record Makeup
     public double Tilt { get; init; }
 
     /// <summary>Whether a blower feeds the fire.</summary>
-    public bool Forced => Rig.Draft == Draft.Forced;
+    public bool Forced => Rig.Draft == Draft.Forced && !Rig.IsBurner;
 
     /// <summary>The whole pan's area, in m².</summary>
     public double Area => CellArea * HeatShares.Length;
@@ -130,7 +130,7 @@ internal sealed record Makeup
             SapCelsius = random.Between(1, 7),
             ToPan = one.ToPan * random.Factor(0.08),
             SweptToPan = random.Between(0.2, 0.4),
-            CharShare = random.Between(0.29, 0.41),
+            CharShare = rig.IsBurner ? 0 * random.Unit() : random.Between(0.29, 0.41),
             FlameSeconds = one.FlameSeconds * random.Factor(0.12),
             CoalSeconds = one.CoalSeconds * random.Factor(0.15),
             BrickSees = one.BrickSees * random.Factor(0.12),
@@ -144,7 +144,35 @@ internal sealed record Makeup
         };
     }
 
+    /// <summary>
+    /// A burner as its rig file has it: its power from what it is said to boil away, most of it straight to the pan. Of a coil more comes
+    /// to the pan than of a flame. No source; the nominal one boils what its file says.
+    /// </summary>
+    private static Makeup OfBurner(Makeup wood, Rig rig)
+    {
+        var toPan = rig.Fuel == Fuel.Electric ? 0.78 : 0.44;
+        return wood with
+        {
+            ToPan = toPan,
+            UsualFire = rig.Boils.LitersPerHour / 3600 * BurnerMegajoulesPerLiter / (toPan + BurnerByBrick),
+            UsualCoals = 1e-3,
+            CharShare = 0,
+        };
+    }
+
+    /// <summary>Heat into the pan that boils away a liter of cold sap, what its surface loses with it.</summary>
+    private const double BurnerMegajoulesPerLiter = 2.88;
+
+    /// <summary>Share of a burner's heat that comes to the pan by way of the arch.</summary>
+    private const double BurnerByBrick = 0.05;
+
     private static Makeup Of(Rig rig, Pressure station, RandomStream? random)
+    {
+        var made = OfWood(rig, station, random);
+        return rig.IsBurner ? OfBurner(made, rig) : made;
+    }
+
+    private static Makeup OfWood(Rig rig, Pressure station, RandomStream? random)
     {
         var cells = rig.Channels == 1 ? 2 : 2 * rig.Channels;
         var area = rig.PanArea.SquareMeters;

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Panside.Guide.Rigs;
 
 namespace Panside.Practice.Physics;
 
@@ -30,7 +31,7 @@ internal static class Pan
     public static Truth Step(Makeup makeup, Truth truth, double heat)
     {
         var cells = truth.Pan.ToArray();
-        var fed = Feed(makeup, truth, Depth(makeup, cells[0]));
+        var fed = Fed(makeup, truth, Depth(makeup, cells[0]));
         cells[0] += fed;
         var drawn = cells[^1].Part(truth.DrawOpen ? DrawRate(makeup, cells[^1]) : 0);
         cells[^1] -= drawn;
@@ -87,6 +88,13 @@ internal static class Pan
         return truth with { Pan = [.. pan], Ledger = truth.Ledger with { Fed = truth.Ledger.Fed + liquid } };
     }
 
+    /// <summary>So many liters of sap are dipped out of the tank, as far as it has them, and poured in at the feed side.</summary>
+    public static (Truth Then, Cell Sap) Portioned(Makeup makeup, Truth truth, double liters)
+    {
+        var sap = truth.Tank.Part(liters / makeup.Materials.LitersOf(truth.Tank.Fraction, makeup.SapCelsius));
+        return (PouredAtFeed(truth with { Tank = truth.Tank - sap }, sap, int.Max(truth.Pan.Length / makeup.Rig.Channels, 1)), sap);
+    }
+
     /// <summary>Depth of a cell, in m.</summary>
     public static double Depth(Makeup makeup, Cell cell) =>
         cell.Mass * makeup.Materials.LitersOf(cell.Fraction, cell.Celsius(makeup.Materials)) / 1000 / makeup.CellArea;
@@ -105,11 +113,16 @@ internal static class Pan
         return truth.CoalsLevel ? (0.5 * even) + (0.5 / makeup.HeatShares.Length) : even;
     }
 
-    private static Cell Feed(Makeup makeup, Truth truth, double depth)
+    private static Cell Fed(Makeup makeup, Truth truth, double depth)
     {
-        if (!makeup.Rig.HasFloat || !truth.ValveOpen)
+        if (makeup.Rig.Feed == Feed.ByHand || !truth.ValveOpen)
         {
             return default;
+        }
+
+        if (makeup.Rig.Feed == Feed.ByValve)
+        {
+            return truth.Tank.Part(double.Min(truth.ValveLets, makeup.MostFeed));
         }
 
         var open = makeup.FloatHangs ?? double.Clamp((truth.FloatMeters - depth) / FloatBand, 0, 1);

@@ -83,6 +83,9 @@ internal sealed record Truth
     /// <summary>Charges that flame.</summary>
     public ImmutableArray<Charge> Charges { get; init; } = [];
 
+    /// <summary>Whether a burner is on.</summary>
+    public bool BurnerOn { get; init; }
+
     /// <summary>Heat of the bed of coals, in MJ.</summary>
     public double Coals { get; init; }
 
@@ -100,6 +103,9 @@ internal sealed record Truth
 
     /// <summary>Whether the tank's valve is open.</summary>
     public bool ValveOpen { get; init; } = true;
+
+    /// <summary>What a feed valve that is set by hand lets in, in kg/s.</summary>
+    public double ValveLets { get; init; }
 
     /// <summary>The depth at which the float shuts, in m.</summary>
     public double FloatMeters { get; init; }

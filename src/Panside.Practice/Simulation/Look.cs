@@ -1,5 +1,6 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 
 namespace Panside.Practice.Simulation;
 
@@ -15,11 +16,11 @@ public static class Look
         string Read(ReadingName name) => $"{name.Spoken} {instruments.Read(name)}";
         string See(ObservationName name) => $"{name.Code} {Sights.Of(rig, name)}";
         yield return string.Join("; ", Read(ReadingName.TankVolume), Read(ReadingName.PanDepth),
-            rig.Makeup.Rig.HasFloat ? rig.IsFed ? "sap feeds the pan" : "no sap comes" : "fed by hand");
+            rig.Makeup.Rig.Feed != Feed.ByHand ? rig.IsFed ? "sap feeds the pan" : "no sap comes" : "fed by hand");
         var sap = Read(ReadingName.SapBrix);
         yield return string.Join("; ", Read(ReadingName.DrawTemperature), Read(ReadingName.BoilingWaterTemperature),
             rig.Tank.Liters < LeastLiters ? "no sap to read" : sap, Read(ReadingName.PanBrix));
-        yield return string.Join("; ", ObservationName.All.Select(See));
+        yield return string.Join("; ", ObservationName.All.Where(name => name.IsThere(rig.Makeup.Rig)).Select(See));
         if (rig.Pail.Liters > 0.05)
         {
             yield return string.Join("; ", $"in the pail {instruments.Read(ReadingName.DrawnVolume)}",

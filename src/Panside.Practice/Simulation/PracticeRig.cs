@@ -91,7 +91,7 @@ public sealed class PracticeRig : IMishapRig
     public bool HasFoamedOver { get; private set; }
 
     /// <summary>Whether sap can come from the tank to the pan.</summary>
-    public bool IsFed => Makeup.Rig.HasFloat && Truth.ValveOpen && Truth.Tank.Mass > 0.5 && Makeup.FloatHangs is not 0;
+    public bool IsFed => Makeup.Rig.Feed != Feed.ByHand && Truth.ValveOpen && Truth.Tank.Mass > 0.5 && Makeup.FloatHangs is not 0;
 
     /// <summary>Whether float and valve do what they should, as one sees who presses the float down.</summary>
     public bool FeedsWell => IsFed && Makeup.FloatHangs is null && Makeup.MostFeed > 0.7 * _made.MostFeed;
@@ -164,6 +164,16 @@ public sealed class PracticeRig : IMishapRig
         _wood = Second;
     }
 
+    /// <summary>The burner is lit.</summary>
+    public void LightBurner()
+    {
+        Truth = Truth with { BurnerOn = true };
+        _wood = Second;
+    }
+
+    /// <summary>The burner is shut off.</summary>
+    public void ShutBurner() => Truth = Truth with { BurnerOn = false };
+
     /// <summary>The coals are raked level.</summary>
     public void SpreadCoals()
     {
@@ -190,6 +200,7 @@ public sealed class PracticeRig : IMishapRig
     {
         Mend(kind => kind.IsFreed);
         Truth = Truth with { ValveOpen = true };
+        SetValve(Depth);
     }
 
     /// <summary>The tank's valve is shut.</summary>
@@ -198,12 +209,31 @@ public sealed class PracticeRig : IMishapRig
     /// <summary>The float is set to another depth.</summary>
     public void SetFloat(Length depth) => Truth = Truth with { FloatMeters = depth.Meters };
 
+    /// <summary>
+    /// The feed valve of a pan without a float is set by the depth that was read: to what boils away, and to what brings the pan to its run
+    /// depth in a quarter of an hour.
+    /// </summary>
+    public void SetValve(Length read)
+    {
+        var missing = (Makeup.Rig.RunDepth.Meters - read.Meters) * 1000 * Makeup.Area / 900;
+        Truth = Truth with { ValveLets = double.Max(Truth.Boil + missing, 0) };
+    }
+
+    /// <summary>A portion of sap from the tank is poured in at the feed side.</summary>
+    /// <returns>How much it was.</returns>
+    public Volume PourPortion(Volume wanted)
+    {
+        (Truth, var sap) = Pan.Portioned(Makeup, Truth, wanted.Liters);
+        return Volume.FromLiters(Liters(sap));
+    }
+
     /// <summary>The pan is flooded: the float is lifted to that depth, or sap is poured in where there is none.</summary>
     public void Flood()
     {
         SetFloat(Makeup.Rig.FloodDepth);
         if (!Makeup.Rig.HasFloat)
         {
+            SetValve(Makeup.Rig.RunDepth);
             PourIn(Makeup.Rig.PanArea * (Makeup.Rig.FloodDepth > Depth ? Makeup.Rig.FloodDepth - Depth : default));
         }
     }

@@ -1,3 +1,4 @@
+using Panside.Guide.Rigs;
 using Panside.Practice.Physics;
 
 namespace Panside.Practice.Simulation;
@@ -56,22 +57,31 @@ public static class RunAhead
         for (var since = secondsSinceWood; ; since++)
         {
             yield return truth;
-            if (since >= interval)
+            if (since >= interval && !makeup.Rig.IsBurner)
             {
                 (truth, since) = (Fire.Charged(makeup, truth, makeup.Rig.Charge.Kilograms), 0);
             }
 
-            truth = PracticeRig.Stepped(makeup, truth);
+            truth = Kept(makeup, PracticeRig.Stepped(makeup, truth));
         }
+    }
+
+    /// <summary>Who feeds a pan by hand pours a portion whenever it has fallen by one.</summary>
+    private static Truth Kept(Makeup makeup, Truth truth)
+    {
+        var rig = makeup.Rig;
+        return rig.Feed == Feed.ByHand && truth.Pan.Average(cell => Pan.Depth(makeup, cell)) <= (rig.RunDepth - (rig.Portion / rig.PanArea * 0.5)).Meters
+            ? Pan.Portioned(makeup, truth, rig.Portion.Liters).Then
+            : rig.Feed == Feed.ByValve && truth.Second % 60 == 0 ? truth with { ValveLets = truth.Boil } : truth;
     }
 
     private static (double Liters, double StillMinutes) WithoutWood(Makeup makeup, Truth truth)
     {
         // The forecast is of the open pan with the draw-off shut: a draw that goes on for hours would empty the pan.
-        var (run, still) = (truth with { Covered = false, DrawOpen = false }, 0);
+        var (run, still) = (truth with { Covered = false, DrawOpen = false, BurnerOn = false }, 0);
         for (var second = 1; second <= FourHours; second++)
         {
-            run = PracticeRig.Stepped(makeup, run);
+            run = Kept(makeup, PracticeRig.Stepped(makeup, run));
             still = run.Boil / makeup.Area > Still ? second : still;
         }
 

@@ -21,6 +21,12 @@ internal static class Beginning
     /// <summary>What the float's mark wanders in a minute, in m: a quarter of a depth reading's worth in as long as between two of them. No source, calibrated.</summary>
     private const double FloatMoves = 0.00012;
 
+    /// <summary>
+    /// Standard deviation of how far a pan that a hand feeds stands later from where it stands now, as a part of a portion: between two pours
+    /// any level is as likely, now and then.
+    /// </summary>
+    private const double OfAPortion = 0.41;
+
     private const ulong Seed = 0x50414E53;
     private const ulong DriftSeed = Seed + 1;
     private const ulong NoiseSeed = Seed + 2;
@@ -28,7 +34,7 @@ internal static class Beginning
     /// <summary>Members drawn from a prior.</summary>
     public static Members Of(RigDescription rig, RigPrior prior, int count)
     {
-        var constants = FireConstants.Of(rig.ForcedDraft);
+        var constants = FireConstants.Of(rig);
         var members = new Members(count, PanCells.Of(rig));
         var liters = (rig.PanArea * rig.RunDepth).Liters;
         for (var member = 0; member < count; member++)
@@ -44,11 +50,11 @@ internal static class Beginning
             Draw(Field.AirLoss, SurfaceLoss.ToAir, prior.AirLoss);
             Draw(Field.Vapor, SurfaceLoss.Vapor, prior.Vapor);
             Draw(Field.Mixing, FullExchange, prior.Mixing);
-            members[Field.CoalShare][member] = FireConstants.CoalShare + (prior.CoalShare * random.WithinThree());
+            members[Field.CoalShare][member] = (FireConstants.CoalShare + (prior.CoalShare * random.WithinThree())) * (rig.IsBurner ? 0 : 1);
             members[Field.Weather][member] = prior.Weather * random.WithinThree();
             members[Field.GaugeOff][member] = prior.GaugeOff * random.WithinThree();
             members[Field.ThermometerOff][member] = UnreadThermometer * random.WithinThree();
-            members[Field.FloatOff][member] = (rig.PanArea * prior.FloatOff).Liters * random.WithinThree();
+            members[Field.FloatOff][member] = (rig.Portion.Liters > 0 ? rig.Portion.Liters * OfAPortion : (rig.PanArea * prior.FloatOff).Liters) * random.WithinThree();
             members[Field.Sap][member] = 0.02 * double.Exp(0.2 * random.WithinThree());
             members[Field.Temperature][member] = 4;
             members[Field.Pan][member] = liters;
@@ -59,12 +65,12 @@ internal static class Beginning
     }
 
     /// <summary>A minute on: what the fire does beside its mean wanders and comes back; a float is moved, wears and sticks a little.</summary>
-    public static void Drift(Members members, RigPrior prior, double panSquareMeters, int minute)
+    public static void Drift(Members members, RigPrior prior, RigDescription rig, int minute)
     {
         var keep = double.Exp(-1 / WeatherMinutes);
         var step = prior.Weather * double.Sqrt(1 - (keep * keep));
         var (weather, floatOff) = (members[Field.Weather], members[Field.FloatOff]);
-        var floatMoves = FloatMoves * 1000 * panSquareMeters;
+        var floatMoves = rig.Portion.Liters > 0 ? 0 : FloatMoves * 1000 * rig.PanArea.SquareMeters;
         for (var member = 0; member < members.Count; member++)
         {
             var random = RandomNumbers.For(DriftSeed + (ulong)minute, (ulong)member);

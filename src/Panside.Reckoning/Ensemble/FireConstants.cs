@@ -1,3 +1,5 @@
+using Panside.Reckoning.Rig;
+
 namespace Panside.Reckoning.Ensemble;
 
 /// <summary>
@@ -32,6 +34,18 @@ internal readonly record struct FireConstants(double FlameMinutes, double CoalMi
     /// <summary>With a blower: coals and brick give up their heat about three times as fast.</summary>
     public static readonly FireConstants Forced = new(4, 7, 15, 0.25, 0.6);
 
-    /// <summary>The constants for a draft.</summary>
+    /// <summary>
+    /// A burner or a coil: nothing burns on, and what the arch holds is small and soon given off. No source; its heat is set by what the rig
+    /// is said to boil away, so that the shares matter for the time after it is shut off alone.
+    /// </summary>
+    public static readonly FireConstants Burner = new(1, 1, 46, 0.38, 0.3);
+
+    /// <summary>Heat of a burner in MJ that boils away a liter of sap on the mean, cold sap and surface included: no source, from the shares above.</summary>
+    public const double BurnerMegajoulesPerLiter = 5.8;
+
+    /// <summary>The constants for a rig.</summary>
+    public static FireConstants Of(RigDescription rig) => rig.IsBurner ? Burner : Of(rig.ForcedDraft);
+
+    /// <summary>The constants of a wood fire for a draft.</summary>
     public static FireConstants Of(bool forcedDraft) => forcedDraft ? Forced : Natural;
 }

@@ -16,12 +16,14 @@ public sealed class Outlook
     private readonly RankedValues _least;
     private readonly RankedValues _left;
     private readonly RankedValues _spare;
+    private readonly RankedValues _low;
 
     private readonly Lazy<RankedValues> _thickest;
 
-    private Outlook(RankedValues residual, RankedValues still, double[] reserve, double[] left, double[] spare, double[] least, Members before)
+    private Outlook(RankedValues residual, RankedValues still, double[] reserve, double[] left, double[] spare, RunResult run, Members before)
     {
-        (_residual, _still) = (residual, still);
+        var least = run.LeastLiters;
+        (_residual, _still, _low) = (residual, still, new(run.LowMinutes));
         _thickest = new(() => new(Thickest(before, least)));
         (_reserve, _left) = (new(reserve), new(left));
         (_spare, _least) = (new(spare), new(least));
@@ -66,9 +68,12 @@ public sealed class Outlook
         return thickest;
     }
 
+    /// <summary>Minutes until the pan comes to its least depth, at a quantile; infinite where it does not in four hours.</summary>
+    public double LowMinutes(double quantile) => _low.At(quantile);
+
     /// <summary>Runs an ensemble forward.</summary>
     /// <param name="rig">The ensemble.</param>
-    /// <param name="fed">Whether the float goes on feeding the pan, with as much as it takes.</param>
+    /// <param name="fed">Whether the pan goes on being fed, by its float or by a hand, with as much as it takes.</param>
     internal static Outlook Of(RigEnsemble rig, bool fed)
     {
         var members = rig.Members.ToRun(withoutSugar: true);
@@ -77,7 +82,9 @@ public sealed class Outlook
         {
             Steps = FourHours,
             StepMinutes = StepMinutes,
-            HeldLiters = fed && rig.Rig.HasFloat ? (rig.Rig.PanArea * rig.HeldDepth).Liters : 0,
+            HeldLiters = fed ? (rig.Rig.PanArea * rig.HeldDepth).Liters : 0,
+            HoldsOwn = fed && !rig.Rig.HasFloat,
+            LowLiters = fed ? 0 : rig.Rig.LeastVolume.Liters,
             TankEnds = rig.IsTankKnown,
             WithoutSugar = true,
         });
@@ -98,6 +105,6 @@ public sealed class Outlook
         return new(
             new(residual, fed ? rig.SetRight(Corrections.OfResidual) : Correction.None),
             new(result.StillMinutes, fed ? rig.SetRight(Corrections.OfStill) : Correction.None),
-            reserve, left, spare, result.LeastLiters, rig.Members);
+            reserve, left, spare, result, rig.Members);
     }
 }

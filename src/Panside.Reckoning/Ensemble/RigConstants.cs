@@ -38,7 +38,7 @@ internal readonly record struct RigConstants(
     public static RigConstants Of(RigDescription rig, Temperature boiling) => new(
         rig.PanArea.SquareMeters,
         PanCells.Of(rig),
-        FireConstants.Of(rig.ForcedDraft).ToPan,
+        FireConstants.Of(rig).ToPan,
         FireConstants.BrickToPan,
         boiling.Celsius,
         VaporPressure.At(boiling.Celsius) - VaporPressure.At(Air),
@@ -46,7 +46,7 @@ internal readonly record struct RigConstants(
         Air,
         Sap,
         rig.PanArea.SquareMeters * (rig.ForcedDraft ? 1.02 : 0.68),
-        FireConstants.Of(rig.ForcedDraft).Soak,
+        FireConstants.Of(rig).Soak,
         1 / (FireConstants.ToBrick * BrickTime.MinutesOf(rig)),
         RigEnsemble.StillBoil * rig.PanArea.SquareMeters);
 

@@ -47,6 +47,7 @@ public sealed partial class RigEnsemble
         to.Write(Common.AreCoalsLevel);
         to.Write(Common.ChargesPaced);
         to.Write(Common.PaceMegajoules);
+        to.Write(Common.IsBurning);
         foreach (var minute in new[] { Common.ChargedAt, Common.LitAt, Common.ChilledAt })
         {
             to.Write(minute ?? -1);
@@ -79,6 +80,7 @@ public sealed partial class RigEnsemble
             AreCoalsLevel = from.ReadBoolean(),
             ChargesPaced = from.ReadInt32(),
             PaceMegajoules = from.ReadDouble(),
+            IsBurning = from.ReadBoolean(),
             ChargedAt = Minutes(),
             LitAt = Minutes(),
             ChilledAt = Minutes(),

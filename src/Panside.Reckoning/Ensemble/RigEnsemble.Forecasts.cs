@@ -35,6 +35,12 @@ public sealed partial class RigEnsemble
     /// </summary>
     public Outlook OnceLastCharged(Mass wood)
     {
+        if (Rig.IsBurner)
+        {
+            // Nothing goes in before it is shut off.
+            return WithoutWood;
+        }
+
         if (_onceCharged is not { } known || known.Wood != wood)
         {
             _onceCharged = known = (wood, Outlook.Of(Charged(wood, areFlamesDown: true), fed: true));
@@ -46,6 +52,11 @@ public sealed partial class RigEnsemble
     /// <summary>As it would be with a charge just in; asked often, and reckoned once.</summary>
     public RigEnsemble OnceCharged(Mass wood)
     {
+        if (Rig.IsBurner)
+        {
+            return this;
+        }
+
         if (_charged is not { } known || known.Wood != wood)
         {
             _charged = known = (wood, Charged(wood));
@@ -84,6 +95,7 @@ public sealed partial class RigEnsemble
             StepMinutes = DrawStepMinutes,
             WoodMegajoules = FiringMegajoulesPerMinute,
             HeldLiters = HeldLiters,
+            HoldsOwn = !Rig.HasFloat,
             DrawFraction = atDrawOff.MassFraction,
         }).DrawMinutes;
         var correction = SetRight(Corrections.OfDraw);
@@ -143,7 +155,10 @@ public sealed partial class RigEnsemble
         return new(minutes);
     }
 
-    /// <summary>The ensemble as it would be some minutes on with wood going in evenly; for questions and plans.</summary>
+    /// <summary>
+    /// The ensemble as it would be some minutes on with wood going in evenly; for questions and plans. Whoever fires a pan without a float
+    /// pours, so that it is held about where it stands, give or take a portion.
+    /// </summary>
     /// <param name="minutes">How long; at steps of two minutes at the most.</param>
     /// <param name="woodMegajoulesPerMinute">Heat of the wood.</param>
     /// <param name="tankEnds">Whether the feed ends with the tank.</param>
@@ -157,7 +172,8 @@ public sealed partial class RigEnsemble
             Steps = steps,
             StepMinutes = minutes / steps,
             WoodMegajoules = woodMegajoulesPerMinute,
-            HeldLiters = Rig.HasFloat ? HeldLiters : 0,
+            HeldLiters = HeldLiters,
+            HoldsOwn = !Rig.HasFloat,
             TankEnds = tankEnds,
             WithoutSugar = withoutSugar,
         });
@@ -190,7 +206,7 @@ public sealed partial class RigEnsemble
     private const double LateMinutes = 0.75;
 
     /// <summary>From one charge to the next at the usual firing.</summary>
-    private double MinutesOfCharge => Rig.Interval.TotalMinutes + LateMinutes;
+    private double MinutesOfCharge => Rig.Interval.TotalMinutes + (Rig.IsBurner ? 0 : LateMinutes);
 
     /// <summary>
     /// The fire as it is really fed tonight, once several charges tell of it; before, as the rig file says. What was told can be wrong, so
@@ -201,18 +217,21 @@ public sealed partial class RigEnsemble
         get
         {
             var usual = Rig.HeatOfCharge.Megajoules / MinutesOfCharge;
-            return Common.ChargesPaced >= PacedFrom ? double.Clamp(Common.PaceMegajoules, usual / 2, usual * 1.5) : usual;
+            return Common.ChargesPaced >= PacedFrom && !Rig.IsBurner ? double.Clamp(Common.PaceMegajoules, usual / 2, usual * 1.5) : usual;
         }
     }
 
     private const int PacedFrom = 4;
 
+    /// <summary>The minute at which the fire got heat last: of a burner that is on, now.</summary>
+    private int? FedAt => Common.IsBurning ? Minute : Common.ChargedAt;
+
     /// <summary>
     /// How far a fire has died down that got no wood when it should have: 0 while it is fired, 1 an hour later, with a blower in
     /// a third of the time.
     /// </summary>
-    internal double Dying => Common.ChargedAt is { } at
-        ? double.Clamp((Minute - at - Rig.Interval.TotalMinutes) / (Rig.ForcedDraft ? 20 : 60), 0, 1)
+    internal double Dying => FedAt is { } at
+        ? double.Clamp((Minute - at - (Rig.IsBurner ? 0 : Rig.Interval.TotalMinutes)) / (Rig.ForcedDraft || Rig.IsBurner ? 20 : 60), 0, 1)
         : 0;
 
     /// <summary>Minutes until brick and stack are hot: no source, calibrated.</summary>
@@ -225,7 +244,7 @@ public sealed partial class RigEnsemble
     {
         get
         {
-            var isDying = Common.ChargedAt is { } charged && Minute - charged > 2 * Rig.Interval.TotalMinutes;
+            var isDying = FedAt is { } charged && Minute - charged > (Rig.IsBurner ? 0 : 2 * Rig.Interval.TotalMinutes);
             var isHot = Common.LitAt is { } lit && Minute - lit >= (Rig.ForcedDraft ? HotWithBlower : Hot);
             return (isDying, isHot, Summary.IsBoiling) switch
             {
@@ -244,6 +263,12 @@ public sealed partial class RigEnsemble
     /// </summary>
     internal Correction SetRight(Func<FireStage, bool, Correction> of)
     {
+        if (Rig.IsBurner)
+        {
+            // What wood fires were off by says nothing of a burner.
+            return Correction.None;
+        }
+
         var correction = of(Stage, Rig.ForcedDraft);
         return Common.IsLearned && Stage is (FireStage.Kindling or FireStage.Warming) ? correction.NoNarrower : correction;
     }

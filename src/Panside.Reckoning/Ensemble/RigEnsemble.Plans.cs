@@ -52,8 +52,12 @@ public sealed partial class RigEnsemble
                 if (fired[member] && firing.Members[Field.Tank][member] <= stop.Liters)
                 {
                     // As when a session asks what the last charge leads to: it goes in when the flames of the one before are down.
-                    firing.Members[Field.Flame][member] = 0;
-                    firing.Charge(member, charge * double.Exp(Prior.Charge * noise[member]));
+                    if (!Rig.IsBurner)
+                    {
+                        firing.Members[Field.Flame][member] = 0;
+                        firing.Charge(member, charge * double.Exp(Prior.Charge * noise[member]));
+                    }
+
                     (fired[member], stopped[member], lastStop) = (false, minute, minute);
                     burning--;
                 }
@@ -88,7 +92,7 @@ public sealed partial class RigEnsemble
         for (var member = 0; member < Count; member++)
         {
             still[member] = double.Max(still[member], stopped[member]);
-            wood[member] = Rig.UsualCharge.Kilograms * ((stopped[member] / MinutesOfCharge) + 1);
+            wood[member] = Rig.IsBurner ? 0 : Rig.UsualCharge.Kilograms * ((stopped[member] / MinutesOfCharge) + 1);
             pan[member] = firing.Members.SugarOf(member);
             sugar[member] = pan[member] + firing.DrawnKilograms[member];
         }

@@ -113,11 +113,12 @@ public sealed partial class RigEnsemble
         var members = Members.ToRun();
         for (var minute = Minute + 1; minute <= Minute + minutes; minute++)
         {
-            Beginning.Drift(members, Prior, Constants.Area, minute);
+            Beginning.Drift(members, Prior, Rig, minute);
             Stepping.Go(members, Constants, new()
             {
                 Steps = 1,
                 StepMinutes = 1,
+                WoodMegajoules = Common.IsBurning ? FiringMegajoulesPerMinute : 0,
                 HeldLiters = Rig.HasFloat ? HeldLiters : 0,
                 TankEnds = IsTankKnown,
             });
@@ -125,6 +126,16 @@ public sealed partial class RigEnsemble
 
         return With(members, Told, Minute + minutes);
     }
+
+    /// <summary>What a burner gives in some time that boils away so much in an hour.</summary>
+    public static Energy HeatOfBurner(VolumeRate boils, TimeSpan time) =>
+        Energy.FromMegajoules(boils.LitersPerHour * time.TotalHours * FireConstants.BurnerMegajoulesPerLiter);
+
+    /// <summary>The burner is lit, and stays on until it is shut off.</summary>
+    public RigEnsemble Lit() => With(Members, Told + 1, Minute, Common with { IsBurning = true, LitAt = Common.LitAt ?? Minute });
+
+    /// <summary>The burner is shut off.</summary>
+    public RigEnsemble ShutOff() => With(Members, Told + 1, Minute, Common with { IsBurning = false, ChargedAt = Minute });
 
     /// <summary>A charge of wood goes in; it is what was said of it, give or take. Coals that were raked level lie heaped again.</summary>
     public RigEnsemble Charged(Mass wood) => Charged(wood, areFlamesDown: false);

@@ -15,6 +15,12 @@ internal readonly record struct Run
     /// <summary>Liters that the float is said to hold the pan at, beside which each member has its own; 0 without feed.</summary>
     public double HeldLiters { get; init; }
 
+    /// <summary>Whether each member is held about where it stands at the start, by hand, and not at <see cref="HeldLiters"/>: for one run at a stretch.</summary>
+    public bool HoldsOwn { get; init; }
+
+    /// <summary>Liters in the pan at which <see cref="RunResult.LowMinutes"/> is looked for; 0 where it is not.</summary>
+    public double LowLiters { get; init; }
+
     /// <summary>Whether the feed ends with what is in the tank.</summary>
     public bool TankEnds { get; init; }
 

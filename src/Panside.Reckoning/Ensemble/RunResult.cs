@@ -13,6 +13,9 @@ internal sealed class RunResult(int count)
     /// <summary>The least liquid that the pan had, in liters.</summary>
     public double[] LeastLiters { get; } = Filled(count, double.PositiveInfinity);
 
+    /// <summary>Minutes until the pan came down to <see cref="Run.LowLiters"/>; infinite where it never did.</summary>
+    public double[] LowMinutes { get; } = Filled(count, double.PositiveInfinity);
+
     /// <summary>Minutes until the tank was empty; infinite where it never was.</summary>
     public double[] EmptyMinutes { get; } = Filled(count, double.PositiveInfinity);
 

@@ -67,10 +67,12 @@ internal static class Stepping
         var liter = RigConstants.LiterHeat / rig.Latent;
         var (kelvins, carried) = (1 / liter, (1 / liter) + rig.BoilingCelsius);
         var (boiling, cold) = (new Vector<double>(rig.BoilingCelsius), new Vector<double>(rig.AirCelsius));
-        var (airVapor, held, film) = (VaporPressure.Over(zero, cold), Held(members, run.HeldLiters, at), new Vector<double>(Film));
+        var (airVapor, held, film) = (VaporPressure.Over(zero, cold), Held(members, run, at), new Vector<double>(Film));
         var (soak, evens) = (new Vector<double>(rig.Soak), new Vector<double>(rig.BrickEvens * run.StepMinutes));
         var bubbles = new Vector<double>(rig.StillLiters * run.StepMinutes);
-        var stills = new Vector<double>(1 / (HalvingFeed * rig.FullFeed * run.StepMinutes));
+
+        // Sap that comes in pails runs through the channels for a moment only: between two pours nothing holds them apart.
+        var stills = run.HoldsOwn ? zero : new Vector<double>(1 / (HalvingFeed * rig.FullFeed * run.StepMinutes));
         var mostPassed = new Vector<double>(MostPassed / int.Max(sugar.Length - 1, 1));
         var draws = run.DrawFraction > 0;
         var drawn = new Vector<double>(run.DrawFraction / (1 - ((1 - RigConstants.SugarLiters) * run.DrawFraction)) / sugar.Length);
@@ -78,7 +80,8 @@ internal static class Stepping
         var (flame, coals, brick) = (Of(Field.Flame), Of(Field.Coals), Of(Field.Brick));
         var (pan, celsius, tank) = (Of(Field.Pan), Of(Field.Temperature), Of(Field.Tank));
         var (evaporated, entered) = (Of(Field.Evaporated), Of(Field.Fed));
-        var (still, draw, least, empty) = (zero, never, never, never);
+        var (still, draw, least, empty, low) = (zero, never, never, never, never);
+        var lowLiters = new Vector<double>(run.LowLiters);
         var (taken, toAir, steam, gone) = (zero, zero, zero, zero);
         for (var step = 1; step <= run.Steps; step++)
         {
@@ -131,6 +134,11 @@ internal static class Stepping
             var minute = new Vector<double>(step * run.StepMinutes);
             still = Vector.ConditionalSelect(Vector.GreaterThan(spare, vapor + bubbles), minute, still);
             least = Vector.MinNative(least, pan);
+            if (run.LowLiters > 0)
+            {
+                low = Vector.MinNative(low, Vector.ConditionalSelect(Vector.LessThanOrEqual(pan, lowLiters), minute, never));
+            }
+
             empty = Vector.MinNative(empty, Vector.ConditionalSelect(Vector.LessThanOrEqual(tank, zero), minute, never));
             if (draws)
             {
@@ -156,6 +164,7 @@ internal static class Stepping
         draw.CopyTo(result.DrawMinutes, at);
         least.CopyTo(result.LeastLiters, at);
         empty.CopyTo(result.EmptyMinutes, at);
+        low.CopyTo(result.LowMinutes, at);
         taken.CopyTo(result.TakenLiters, at);
         toAir.CopyTo(result.AirLiters, at);
 
@@ -163,9 +172,10 @@ internal static class Stepping
         void Store(int field, Vector<double> value) => value.CopyTo(members[field], at);
     }
 
-    /// <summary>What each member's float holds in the pan.</summary>
-    private static Vector<double> Held(Members members, double liters, int at) =>
-        liters > 0 ? Vector.MaxNative(new Vector<double>(liters) + new Vector<double>(members[Field.FloatOff], at), Vector<double>.Zero) : default;
+    /// <summary>What each member's float holds in the pan, or the hand that pours.</summary>
+    private static Vector<double> Held(Members members, in Run run, int at) =>
+        run.HoldsOwn ? Vector.MaxNative(new Vector<double>(members[Field.Pan], at) + new Vector<double>(members[Field.FloatOff], at), Vector<double>.Zero)
+        : run.HeldLiters > 0 ? Vector.MaxNative(new Vector<double>(run.HeldLiters) + new Vector<double>(members[Field.FloatOff], at), Vector<double>.Zero) : default;
 
     /// <summary>
     /// Sugar moves with the liquid. Every cell holds the same volume, and each loses the same share to steam, so that of the

@@ -8,5 +8,5 @@ internal static class UsualCoals
 {
     /// <summary>The heat of the coals when the fire has run long at the usual firing.</summary>
     public static Energy Of(RigDescription rig) =>
-        rig.HeatOfCharge * (FireConstants.CoalShare * FireConstants.Of(rig.ForcedDraft).CoalMinutes / rig.Interval.TotalMinutes);
+        rig.HeatOfCharge * (FireConstants.CoalShare * FireConstants.Of(rig).CoalMinutes / rig.Interval.TotalMinutes);
 }

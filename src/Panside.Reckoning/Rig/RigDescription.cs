@@ -10,7 +10,7 @@ namespace Panside.Reckoning.Rig;
 /// <param name="Channels">Channels of the pan, 1 or more.</param>
 /// <param name="ForcedDraft">Whether a blower feeds the fire.</param>
 /// <param name="Firebrick">Mass of the brick.</param>
-/// <param name="HasFloat">Whether a float valve feeds the pan from the tank.</param>
+/// <param name="HasFloat">Whether sap feeds the pan from the tank: by a float, or by a valve that is set to the boil. Without, a hand pours it in.</param>
 /// <param name="HeatOfCharge">Heat of one usual charge of wood as fired.</param>
 /// <param name="UsualCharge">Mass of one usual charge.</param>
 /// <param name="Interval">Time between charges.</param>
@@ -31,6 +31,12 @@ public sealed record RigDescription(
     SugarContent Target,
     Volume? Tank = null)
 {
+    /// <summary>What goes in at once where a hand feeds the pan, by pail or by turns of a valve: its depth is held no better; none where a float does.</summary>
+    public Volume Portion { get; init; }
+
+    /// <summary>Whether a burner or a coil heats the pan: then the heat of a charge is what it gives in an interval, as long as it is on.</summary>
+    public bool IsBurner { get; init; }
+
     /// <summary>The pan's contents at the least depth.</summary>
     public Volume LeastVolume => PanArea * LeastDepth;
 

@@ -29,7 +29,7 @@ public partial class GuideToFilesTests
         """;
 
     private const string StrangeRig =
-        "x: 1\npan: { x: 1, depth: { x: 1 } }\nfire: { x: 1, wood: { x: 1 } }\nfeed: { x: 1 }\nsyrup: { x: 1 }\n";
+        "x: 1\npan: { x: 1, depth: { x: 1 } }\nfire: { x: 1, wood: { x: 1 } }\nfeed: { x: 1 }\nsyrup: { x: 1 }\ndraw: { by: valve, x: 1 }\n";
 
     [Fact]
     public void Every_fact_has_a_line_of_its_own() => Assert.All(Facts.Names, fact => Assert.Single(Rows(Flows), row => row.StartsWith($"| `{fact}` | ", StringComparison.Ordinal)));
@@ -68,7 +68,7 @@ public partial class GuideToFilesTests
     public void Every_key_of_a_rig_is_described()
     {
         var known = Known(() => RigFile.Read("r", StrangeRig));
-        Assert.Equal(7, known.Count);
+        Assert.Equal(8, known.Count);
         var above = new Dictionary<string, string>
         {
             ["length"] = "pan.",
@@ -85,12 +85,17 @@ public partial class GuideToFilesTests
             ["species"] = "fire.wood.",
             ["moisture"] = "fire.wood.",
             ["tank"] = "feed.",
+            ["kind"] = "fire.",
+            ["boils"] = "fire.",
+            ["pail"] = "feed.",
             ["float"] = "feed.",
             ["target"] = "syrup.",
         };
-        var leaves = known.SelectMany(keys => keys).Where(key => key is not ("pan" or "depth" or "fire" or "wood" or "feed" or "syrup")).ToList();
-        Assert.Equal(19, leaves.Count);
-        Assert.All(leaves, key => Assert.Single(Rows(Rigs), row => row.Split(" | ").Length == 4 && row.StartsWith($"| `{above.GetValueOrDefault(key)}{key}` | ", StringComparison.Ordinal)));
+        var leaves = known.SelectMany(keys => keys).Where(key => key is not ("pan" or "depth" or "fire" or "wood" or "feed" or "syrup" or "draw")).ToList();
+        Assert.Equal(26, leaves.Count);
+        Assert.All(leaves.Where(key => key == "by"), _ => Assert.Single(Rows(Rigs), row => row.StartsWith("| `feed.by` | ", StringComparison.Ordinal)));
+        Assert.Single(Rows(Rigs), row => row.StartsWith("| `draw.by` | ", StringComparison.Ordinal));
+        Assert.All(leaves.Where(key => key != "by"), key => Assert.Single(Rows(Rigs), row => row.Split(" | ").Length == 4 && row.StartsWith($"| `{above.GetValueOrDefault(key)}{key}` | ", StringComparison.Ordinal)));
     }
 
     [Fact]
