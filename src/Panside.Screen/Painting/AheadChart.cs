@@ -22,7 +22,7 @@ internal static class AheadChart
         var last = ahead.Max(one => one.Latest);
         var span = double.Max(double.Ceiling(last / StepMinutes) * StepMinutes, StepMinutes);
         int Column(double minutes) => int.Clamp((int)double.Round(minutes / span * (axis - 1)), 0, axis - 1);
-        var rows = new List<PanelRow> { new("Ahead: O likely, --- 9 in 10", PanelRow.Gap, Tone.Strong) };
+        var rows = new List<PanelRow> { new(PanelRow.Gap, Tone.Strong, "Ahead: O likely, --- 9 in 10") };
         foreach (var (name, soonest, likely, latest) in ahead)
         {
             var line = new char[axis];
@@ -34,19 +34,19 @@ internal static class AheadChart
             }
 
             line[Column(likely)] = 'O';
-            rows.Add(PanelRow.Of(name, LabelWidth, new string(line).TrimEnd(), PanelRow.Gap));
+            rows.Add(Row(name, new string(line).TrimEnd()));
         }
 
-        rows.Add(PanelRow.Of("", LabelWidth, "|" + new string('.', axis - 2) + "|", PanelRow.Gap));
-        rows.Add(PanelRow.Of("", LabelWidth, Ends("now", Clock(at.Time.AddMinutes(span)), axis), PanelRow.Gap));
+        rows.Add(Row("", "|" + new string('.', axis - 2) + "|"));
+        rows.Add(Row("", Ends("now", Clock(at.Time.AddMinutes(span)), axis)));
         return rows;
     }
 
     private static IEnumerable<(string Name, double Soonest, double Likely, double Latest)> Ahead(Situation now)
     {
         (string Name, string Forecast)[] all = now.IsEnding || now.IsHeld
-            ? [("Pan still", Forecasts.ToStill)]
-            : [("Next draw", Forecasts.ToDraw), ("Last charge", Forecasts.ToLastCharge)];
+            ? [("Boil stops", Forecasts.ToStill)]
+            : [("Draw", Forecasts.ToDraw), ("Last wood", Forecasts.ToLastCharge)];
         foreach (var (name, forecast) in TopRow.IsEmergency(now.State, now.Setting) || now.State.IsOver ? [] : all)
         {
             if (Forecasts.One(now, forecast) is { P5: { } soonest, P50: { } likely, P95: { } latest } && double.IsFinite(latest))
@@ -58,9 +58,11 @@ internal static class AheadChart
         if (now.State.Now is { } at && Dues.Wood(now) is { } wood && !TopRow.IsEmergency(now.State, now.Setting))
         {
             var minutes = double.Max((wood - at.Time).TotalMinutes, 0);
-            yield return ("Wood due", minutes, minutes, minutes);
+            yield return ("Wood", minutes, minutes, minutes);
         }
     }
+
+    private static PanelRow Row(string name, string line) => PanelRow.Of(PanelRow.Gap, Columns.Pad(name, LabelWidth) + " " + line);
 
     private static string Ends(string left, string right, int width) => left + right.PadLeft(int.Max(width - left.Length, 0));
 

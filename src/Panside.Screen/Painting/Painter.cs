@@ -11,6 +11,16 @@ internal static class Painter
     /// <summary>See <see cref="LeastWidth"/>.</summary>
     public const int LeastHeight = 16;
 
+    /// <summary>From so many columns and rows on, the pan has a place of its own.</summary>
+    public const int RoomyWidth = 100;
+
+    /// <summary>See <see cref="RoomyWidth"/>.</summary>
+    public const int RoomyHeight = 30;
+
+    private const int LeastInside = 6;
+
+    private const int MostInside = 10;
+
     private const int RowsOfReasons = 2;
 
     private const int RowsOfAlarm = 2;
@@ -43,8 +53,11 @@ internal static class Painter
         var block = Block(asked, now, width, RowsOfReasons);
         var body = height - block.Count - 4;
         var right = Panel.WidthFor(width);
-        var (rows, scroll) = ConversationRows.Of(picture.Said, asked, width - right - 1, body, picture.Scroll);
-        var column = Panel.Of(now, right, body, picture.Replay);
+        var pan = IsRoomy(width, height) ? PanDrawing.Whole(PanSight.Of(now), width - right - 1, InsideOf(body)) : [];
+        var above = pan.Select(row => StyledLine.Of(row)).Concat(pan.Count > 0 ? [StyledLine.Of(new string('─', width - right - 1))] : []).ToList();
+        var (said, scroll) = ConversationRows.Of(picture.Said, asked, width - right - 1, body - above.Count, picture.Scroll);
+        var rows = above.Concat(said);
+        var column = Panel.Of(now, right, body, hasPan: pan.Count == 0, picture.Replay);
         var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width, isReplay: picture.Replay is not null);
         return new(
             [
@@ -58,6 +71,12 @@ internal static class Painter
             (caret, height - 2),
             scroll);
     }
+
+    /// <summary>Whether the pan has a place of its own above the conversation.</summary>
+    private static bool IsRoomy(int width, int height) => width >= RoomyWidth && height >= RoomyHeight;
+
+    /// <summary>Rows inside of the pan: at least <see cref="LeastInside"/>, and a quarter of a high screen.</summary>
+    private static int InsideOf(int body) => int.Clamp((body / 4) - 1, LeastInside, MostInside);
 
     private static Frame Small(ScreenPicture picture, Situation now, int width, int height)
     {
@@ -106,7 +125,7 @@ internal static class Painter
 
     private static StyledLine Rule(int width, int scroll, ReplaySight? replay)
     {
-        var below = (replay is null ? "" : $"-- {replay.Status} ") + (scroll > 0 ? $"-- {scroll} rows below: PageDown " : "");
-        return StyledLine.Of(Columns.Cut(below + new string('-', width), width));
+        var below = (replay is null ? "" : $"── {replay.Status} ") + (scroll > 0 ? $"── {scroll} rows below: PageDown " : "");
+        return StyledLine.Of(Columns.Cut(below + new string('─', width), width));
     }
 }

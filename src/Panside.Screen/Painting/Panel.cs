@@ -5,37 +5,43 @@ namespace Panside.Screen.Painting;
 /// <summary>The right column: where the procedure stands, its clocks, and the figures that decide.</summary>
 internal static class Panel
 {
-    private const string Edge = "| ";
+    private const string Edge = "│ ";
+
+    private const int RowsOfPan = 2;
 
     /// <summary>Columns that it takes beside a screen's width.</summary>
     public static int WidthFor(int width) => width switch
     {
         < 72 => 31,
-        < 100 => 32,
         < 120 => 36,
         < 140 => 40,
         _ => 60,
     };
 
     /// <summary>Exactly so many rows.</summary>
-    public static IReadOnlyList<StyledLine> Of(Situation now, int width, int height, ReplaySight? replay = null)
+    /// <param name="now">The situation.</param>
+    /// <param name="width">Columns.</param>
+    /// <param name="height">Rows.</param>
+    /// <param name="hasPan">Whether the pan is drawn in it, in two rows: where it has no place of its own.</param>
+    /// <param name="replay">What is shown of a replay; null at a boil.</param>
+    public static IReadOnlyList<StyledLine> Of(Situation now, int width, int height, bool hasPan, ReplaySight? replay = null)
     {
         List<PanelRow> rows =
         [
             .. StepRows.Of(now), PanelRow.Between, .. TimerRows.Of(now, replay), PanelRow.Between, .. FigureRows.Of(now, replay),
+            .. hasPan ? PanDrawing.Small(PanSight.Of(now), width - Edge.Length, RowsOfPan).Select(row => PanelRow.Of(PanelRow.Useful, row)) : [],
         ];
         while (rows.Count > height && rows.Count > 0 && rows.Max(row => row.Rank) is var highest and > PanelRow.Deciding)
         {
             rows.RemoveAt(rows.FindLastIndex(row => row.Rank == highest));
         }
 
-        AddRoomy(rows, PanPicture.Of(now, width - Edge.Length).ToList(), height);
         AddRoomy(rows, AheadChart.Of(now, width - Edge.Length), height);
         return
         [
             .. Enumerable.Range(0, height).Select(index =>
                 index < rows.Count
-                    ? new StyledLine(new Piece(Edge, Tone.Plain), new Piece(rows[index].Text, rows[index].Tone)).Fit(width)
+                    ? new StyledLine(new Piece(Edge, Tone.Plain), new Piece(rows[index].In(width - Edge.Length), rows[index].Tone)).Fit(width)
                     : StyledLine.Of(Edge).Fit(width)),
         ];
     }
