@@ -17,4 +17,10 @@ public sealed partial class Situation
         && !(State.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
             ? DrawPoint.Today(Setting, State) - UnitSystem.Temperature(read.Value)
             : null;
+
+    /// <summary>When the next charge of wood goes in, as it is asked for; null where none is to.</summary>
+    public DateTimeOffset? WoodDue =>
+        LastWood is { } last && !IsHeld && !IsEnding && Setting.Flow.Watches.FirstOrDefault(watch => watch.Deed == DeedName.AddWood) is { } watch
+            ? State.PutOff.TryGetValue(watch.Id, out var until) ? until : last.Time + Setting.Every(watch)
+            : null;
 }

@@ -15,6 +15,9 @@ namespace Panside.Guide.Flows;
 public sealed record FlowVocabulary(
     IReadOnlyCollection<string> Facts, IReadOnlyCollection<string> Figures, IReadOnlyCollection<string> Forecasts)
 {
+    /// <summary>What can be the one large figure of a screen.</summary>
+    public IReadOnlyCollection<string> Counts { get; init; } = [];
+
     /// <summary>What can be asked for and read off an instrument.</summary>
     public KnownReadings Readings { get; init; } = KnownReadings.BuiltIn;
 }
@@ -58,6 +61,7 @@ public sealed partial class FlowFile
         var watches = root.Maps("watches").Select(Watch).ToList();
         var phases = root.Maps("phases", required: true).Select(Phase).ToList();
         var advices = root.Maps("advices").Select(AdviceRule).ToList();
+        var counts = root.Maps("counts").Select(CountRule).ToList();
         root.Finish();
 
         var flow = new Flow
@@ -72,6 +76,7 @@ public sealed partial class FlowFile
             Anywhere = anywhere,
             Watches = watches,
             Advices = advices,
+            Counts = counts,
             OwnWords = [.. _words.OrderByDescending(word => dangers.Any(danger => danger.IsList && danger.Code == word))],
             Words = words.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase),
             Readings = _vocabulary.Readings,
@@ -225,6 +230,18 @@ public sealed partial class FlowFile
             map.Word("forecast", [.. _vocabulary.Forecasts]),
             Time(map, "again"))
         { Place = map.Place("id"), Prepare = map.Flag("prepare") ?? false };
+        map.Finish();
+        return rule;
+    }
+
+    private CountRule CountRule(YamlMap map)
+    {
+        var rule = new CountRule(
+            map.Word("count", [.. _vocabulary.Counts], required: true) ?? "",
+            Facts(map, "when"),
+            map.Texts("phases"),
+            map.Text("text", required: true) ?? "")
+        { Place = map.Place("count") };
         map.Finish();
         return rule;
     }

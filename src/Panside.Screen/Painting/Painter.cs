@@ -57,7 +57,7 @@ internal static class Painter
         var above = pan.Select(row => StyledLine.Of(row)).Concat(pan.Count > 0 ? [StyledLine.Of(new string('─', width - right - 1))] : []).ToList();
         var (said, scroll) = ConversationRows.Of(picture.Said, asked, width - right - 1, body - above.Count, picture.Scroll);
         var rows = above.Concat(said);
-        var column = Panel.Of(now, right, body, hasPan: pan.Count == 0, picture.Replay);
+        var column = Panel.Of(now, right, body, isRoomy: pan.Count > 0, picture.Replay);
         var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width, isReplay: picture.Replay is not null);
         return new(
             [

@@ -33,13 +33,13 @@ internal static class PanDrawing
         var tank = Tank(sight, inside);
         var pan = Inside(sight, widths, inside, sight.Flood * Over);
         var floor = "└" + string.Join('┴', widths.Select(channel => new string('─', channel))) + "┘" + (sight.IsDrawn ? " ═► drawing" : " ► draw-off");
-        var flames = sight.Fire.Flames == 0 ? "" : new string('▲', sight.Fire.Flames * 3) + " ";
+        var flames = sight.Fire.Flames == 0 ? "" : new string('▲', sight.Fire.Flames * 2) + " ";
         return
         [
             Row(sight.Tank.Now is { } now ? $"Tank {Amount.Shown(new(now, sight.Tank.Unit))}" : "Tank not read", Title(sight), width),
             .. Enumerable.Range(0, inside).Select(row => Row(tank[row], pan[row], width)),
             Row("└" + new string('─', TankInside) + "┘", floor, width),
-            Row("", " " + flames + sight.Fire.Words, width),
+            Row("", " " + flames + PanelRow.Of(PanelRow.Useful, sight.Fire.Ways).In(int.Max(width - TankWidth - 1 - flames.Length, 0)), width),
         ];
     }
 
@@ -61,7 +61,7 @@ internal static class PanDrawing
     private static string Title(PanSight sight)
     {
         var depth = sight.Depth is { } deep ? $"{Amount.Shown(new(deep, sight.Deep))} deep" : "depth not read";
-        return $" Pan, {depth}{(sight.Sweetness[0] is null ? "" : "; Brix as reckoned")}{(sight.IsCovered ? "; covered" : "")}";
+        return $" Pan, {depth}{(sight.IsCovered ? "; covered" : sight.Sweetness[0] is null ? "" : "; Brix as reckoned")}";
     }
 
     private static List<string> Inside(PanSight sight, IReadOnlyList<int> widths, int inside, double height)

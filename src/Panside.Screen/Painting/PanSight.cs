@@ -50,22 +50,27 @@ internal sealed record TankSight(double? Now, double Holds, bool IsFullKnown, do
 
 /// <summary>What is drawn of the fire.</summary>
 /// <param name="Flames">How high it burns: 0 for none, 1 for coals that are nearly out, to 3 for a fire that is fed.</param>
-/// <param name="Words">The same in words, with what was seen of boil and coals and how long ago.</param>
-internal sealed record FireSight(int Flames, string Words)
+/// <param name="Ways">The same in words, with what was seen of boil and coals and how long ago, the longest way first.</param>
+internal sealed record FireSight(int Flames, IReadOnlyList<string> Ways)
 {
     /// <summary>The fire of a situation.</summary>
     public static FireSight Of(Situation now)
     {
-        var coals = now.State.Last(ObservationName.Coals);
-        var boil = now.State.Last(ObservationName.Boil);
-        string Seen(string what, Noted<string> noted) => $"{what} {noted.Value} {Times.Age(now.State.MinutesSince(noted.At))}";
         if (!now.IsLit)
         {
-            return new(0, "no fire yet");
+            return new(0, ["no fire yet"]);
         }
 
-        var seen = new[] { boil is { } b ? Seen("boil", b) : "", coals is { } c ? Seen("coals", c) : "" }.Where(words => words.Length > 0).ToList();
+        var coals = now.State.Last(ObservationName.Coals);
+        var seen = new[] { ("boil", now.State.Last(ObservationName.Boil)), ("coals", coals) }.Where(one => one.Item2 is not null)
+            .Select(one => (What: $"{one.Item1} {one.Item2!.Value.Value}", Minutes: now.State.MinutesSince(one.Item2.Value.At))).ToList();
         var flames = now.IsFiring && !now.IsHeld ? 3 : coals?.Value switch { "spent" => 0, "thin" => 1, _ => 2 };
-        return new(flames, seen.Count > 0 ? string.Join(", ", seen) : "fire is lit");
+        return seen.Count == 0
+            ? new(flames, ["the fire is lit"])
+            : new(flames,
+            [
+                string.Join(", ", seen.Select(one => $"{one.What} {Times.Age(one.Minutes)}")),
+                $"{string.Join(", ", seen.Select(one => one.What))}; {Times.Age(seen.Max(one => one.Minutes))}",
+            ]);
     }
 }

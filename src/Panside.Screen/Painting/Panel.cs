@@ -22,14 +22,24 @@ internal static class Panel
     /// <param name="now">The situation.</param>
     /// <param name="width">Columns.</param>
     /// <param name="height">Rows.</param>
-    /// <param name="hasPan">Whether the pan is drawn in it, in two rows: where it has no place of its own.</param>
+    /// <param name="isRoomy">Whether the pan has a place of its own: then what counts most stands here, large; else the pan, in two rows.</param>
     /// <param name="replay">What is shown of a replay; null at a boil.</param>
-    public static IReadOnlyList<StyledLine> Of(Situation now, int width, int height, bool hasPan, ReplaySight? replay = null)
+    public static IReadOnlyList<StyledLine> Of(Situation now, int width, int height, bool isRoomy, ReplaySight? replay = null)
+    {
+        var large = isRoomy ? CountRows.Of(now, width - Edge.Length) : [];
+        return
+        [
+            .. large.Take(height).Select(row => StyledLine.Of(Edge).With(row).Fit(width)),
+            .. Rows(now, width, int.Max(height - large.Count, 0), isRoomy, replay),
+        ];
+    }
+
+    private static IReadOnlyList<StyledLine> Rows(Situation now, int width, int height, bool isRoomy, ReplaySight? replay)
     {
         List<PanelRow> rows =
         [
             .. StepRows.Of(now), PanelRow.Between, .. TimerRows.Of(now, replay), PanelRow.Between, .. FigureRows.Of(now, replay),
-            .. hasPan ? PanDrawing.Small(PanSight.Of(now), width - Edge.Length, RowsOfPan).Select(row => PanelRow.Of(PanelRow.Useful, row)) : [],
+            .. isRoomy ? [] : PanDrawing.Small(PanSight.Of(now), width - Edge.Length, RowsOfPan).Select(row => PanelRow.Of(PanelRow.Useful, row)),
         ];
         while (rows.Count > height && rows.Count > 0 && rows.Max(row => row.Rank) is var highest and > PanelRow.Deciding)
         {

@@ -244,7 +244,7 @@ public sealed partial class EverySizeTests
             if (picture.State.Now is { } at && !TopRow.IsEmergency(picture.State, picture.Setting) && Dues.Soonest(now) is { } due)
             {
                 counted++;
-                Assert.All(LargeLetters.Rows(Times.Until(at.Time, due.At), '#'), row => Assert.True(text.Contains(row.TrimEnd(), StringComparison.Ordinal), $"{scene}\n{text}"));
+                Assert.All(LargeLetters.Rows(Times.Until(at.Time, due.At), '█'), row => Assert.True(text.Contains(row.TrimEnd(), StringComparison.Ordinal), $"{scene}\n{text}"));
             }
         }
 
@@ -264,7 +264,7 @@ public sealed partial class EverySizeTests
             var due = Dues.Soonest(new(setting, picture.State));
             Assert.NotNull(due);
             var text = Painter.Paint(picture, width, height).ToString();
-            Assert.All(LargeLetters.Rows(Times.Until(state.Now!.Value.Time, due.Value.At), '#'), row => Assert.True(text.Contains(row.TrimEnd(), StringComparison.Ordinal), $"{watch.Id}\n{text}"));
+            Assert.All(LargeLetters.Rows(Times.Until(state.Now!.Value.Time, due.Value.At), '█'), row => Assert.True(text.Contains(row.TrimEnd(), StringComparison.Ordinal), $"{watch.Id}\n{text}"));
         }
     }
 

@@ -8,7 +8,7 @@ namespace Panside.Tests.Screen;
 public sealed class PanDrawingTests
 {
     private static readonly PanSight Divided = new(
-        [3, 12, 45], 1.5, 0.75, 1.5, 2.5, Unit.Inch, HasFloat: true, IsDrawn: false, IsCovered: false, new(23, 35, IsFullKnown: true, 11.5, Unit.Gallon), new(3, "boil rolling just now"));
+        [3, 12, 45], 1.5, 0.75, 1.5, 2.5, Unit.Inch, HasFloat: true, IsDrawn: false, IsCovered: false, new(23, 35, IsFullKnown: true, 11.5, Unit.Gallon), new(3, ["boil rolling just now"]));
 
     [Fact]
     public void A_divided_pan_with_a_float_looks_as_it_lies_there() => Same(
@@ -16,12 +16,12 @@ public sealed class PanDrawingTests
         Tank 23 gal         Pan, 1.5 in deep; Brix as reckoned
         │    ├ full 35 gal │         │         │        ├ flood 2.5 in
         │    │             │         │         │        │
-        │▇▇▇▇│             │▂▂▂▂▂▂▂▂▂│▂▂▂▂▂▂▂▂▂│▂▂▂▂▂▂▂▂├ run 1.5 in
+        │░░░░│             │▂▂▂▂▂▂▂▂▂│▂▂▂▂▂▂▂▂▂│▂▂▂▂▂▂▂▂├ run 1.5 in
         │░░░░│             │░░░░░░░░░│▒▒▒▒▒▒▒▒▒│▓▓▓▓▓▓▓▓│
         │░░░░├ stop 12 gal │░░░ 3 ░░░│▒▒ 12 ▒▒▒│▓▓ 45 ▓▓├ least 0.75 in
         │░░░░├───float───► │░░░░░░░░░│▒▒▒▒▒▒▒▒▒│▓▓▓▓▓▓▓▓│
         └────┘             └─────────┴─────────┴────────┘ ► draw-off
-                            ▲▲▲▲▲▲▲▲▲ boil rolling just now
+                            ▲▲▲▲▲▲ boil rolling just now
         """, PanDrawing.Whole(Divided, 63, 6));
 
     [Fact]
@@ -30,13 +30,13 @@ public sealed class PanDrawingTests
         Tank 23 gal         Pan, 1.5 in deep; Brix as reckoned
         │    ├ full 35 gal │                            ├ flood 2.5 in
         │    │             │                            │
-        │▇▇▇▇│             │▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂├ run 1.5 in
+        │░░░░│             │▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂▂├ run 1.5 in
         │░░░░│             │████████████████████████████│
         │░░░░├ stop 12 gal │████████████ 62 ████████████├ least 0.75 in
         │░░░░│   by hand ► │████████████████████████████│
         └────┘             └────────────────────────────┘ ═► drawing
-                            ▲▲▲ coals thin 4 min ago
-        """, PanDrawing.Whole(Divided with { Sweetness = [62], HasFloat = false, IsDrawn = true, Fire = new(1, "coals thin 4 min ago") }, 63, 6));
+                            ▲▲ coals thin 4 min ago
+        """, PanDrawing.Whole(Divided with { Sweetness = [62], HasFloat = false, IsDrawn = true, Fire = new(1, ["coals thin 4 min ago"]) }, 63, 6));
 
     [Fact]
     public void In_two_rows_the_pan_alone_is_left() => Same(
@@ -44,6 +44,15 @@ public sealed class PanDrawingTests
         │▂▂▂▂▂▂│▂▂▂▂▂│▂▂▂▂▂├ run 1.5 in
         │░ 3 ░░│ 12 ▒│ 45 ▓├ least 0.75 in
         """, PanDrawing.Small(Divided, 34, 2));
+
+    [Fact]
+    public void What_was_seen_of_the_fire_is_told_in_fewer_words_where_there_is_less_room()
+    {
+        var state = Played.Scene("shutdown").Picture;
+        var fire = PanSight.Of(new(state.Setting, state.State)).Fire;
+        Assert.Equal(["boil simmering 9 min ago, coals thin 9 min ago", "boil simmering, coals thin; 9 min ago"], fire.Ways);
+        Assert.Contains("▲▲ boil simmering, coals thin; 9 min ago", Painter.Paint(state, 100, 30).ToString());
+    }
 
     [Fact]
     public void What_nobody_has_read_is_not_drawn()
@@ -90,8 +99,8 @@ public sealed class PanDrawingTests
         Assert.Equal([1.5, 0.75, 1.5, 2.5], new[] { sight.Depth!.Value, sight.Least, sight.Run, sight.Flood }.Select(depth => double.Round(depth, 9)));
         Assert.Equal((Unit.Inch, true, false, 3), (sight.Deep, sight.HasFloat, sight.IsDrawn, sight.Fire.Flames));
         Assert.Equal(played.Talk.State.Rigs.ChannelBrix.Select(channel => (double?)channel.P50), sight.Sweetness);
-        Assert.Equal("boil rolling just now", sight.Fire.Words);
-        Assert.Equal("no fire yet", PanSight.Of(new(played.Talk.Setting, Played.Scene("start-up").Talk.State)).Fire.Words);
+        Assert.Equal("boil rolling just now", sight.Fire.Ways[0]);
+        Assert.Equal("no fire yet", PanSight.Of(new(played.Talk.Setting, Played.Scene("start-up").Talk.State)).Fire.Ways[0]);
         Assert.Null(PanSight.Of(new(played.Talk.Setting, Played.Scene("shutdown").Talk.State)).Tank.Stop);
     }
 
