@@ -17,6 +17,9 @@ internal static class Painter
     /// <summary>See <see cref="RoomyWidth"/>.</summary>
     public const int RoomyHeight = 30;
 
+    /// <summary>From so many rows on, the last two hours and the next have a place below the pan.</summary>
+    public const int TallHeight = 38;
+
     private const int LeastInside = 6;
 
     private const int MostInside = 10;
@@ -54,7 +57,8 @@ internal static class Painter
         var body = height - block.Count - 4;
         var right = Panel.WidthFor(width);
         var pan = IsRoomy(width, height) ? PanDrawing.Whole(PanSight.Of(now), width - right - 1, InsideOf(body)) : [];
-        var above = pan.Select(row => StyledLine.Of(row)).Concat(pan.Count > 0 ? [StyledLine.Of(new string('─', width - right - 1))] : []).ToList();
+        var time = height >= TallHeight && pan.Count > 0 ? TimeAxis.Rows(TimeSight.Of(now), width - right - 1) : [];
+        var above = Under(pan, width - right - 1).Concat(Under(time, width - right - 1)).ToList();
         var (said, scroll) = ConversationRows.Of(picture.Said, asked, width - right - 1, body - above.Count, picture.Scroll);
         var rows = above.Concat(said);
         var column = Panel.Of(now, right, body, isRoomy: pan.Count > 0, picture.Replay);
@@ -74,6 +78,10 @@ internal static class Painter
 
     /// <summary>Whether the pan has a place of its own above the conversation.</summary>
     private static bool IsRoomy(int width, int height) => width >= RoomyWidth && height >= RoomyHeight;
+
+    /// <summary>A picture with a line under it; nothing where there is none.</summary>
+    private static IEnumerable<StyledLine> Under(IReadOnlyList<string> picture, int width) =>
+        picture.Count == 0 ? [] : picture.Append(new string('─', width)).Select(row => StyledLine.Of(row));
 
     /// <summary>Rows inside of the pan: at least <see cref="LeastInside"/>, and a quarter of a high screen.</summary>
     private static int InsideOf(int body) => int.Clamp((body / 4) - 1, LeastInside, MostInside);

@@ -46,7 +46,6 @@ internal static class Panel
             rows.RemoveAt(rows.FindLastIndex(row => row.Rank == highest));
         }
 
-        AddRoomy(rows, AheadChart.Of(now, width - Edge.Length), height);
         return
         [
             .. Enumerable.Range(0, height).Select(index =>
@@ -54,15 +53,5 @@ internal static class Panel
                     ? new StyledLine(new Piece(Edge, Tone.Plain), new Piece(rows[index].In(width - Edge.Length), rows[index].Tone)).Fit(width)
                     : StyledLine.Of(Edge).Fit(width)),
         ];
-    }
-
-    /// <summary>Adds pictures where a large screen has room for them; figures and clocks come first.</summary>
-    private static void AddRoomy(List<PanelRow> rows, IReadOnlyList<PanelRow> picture, int height)
-    {
-        if (picture.Count > 0 && rows.Count + 1 + picture.Count <= height)
-        {
-            rows.Add(PanelRow.Between);
-            rows.AddRange(picture);
-        }
     }
 }

@@ -109,11 +109,10 @@ public sealed partial class EverySizeTests
                 Assert.Matches(@"│ ((Draw|Last wood|Boil stops) (in (about )?\d[\d.]* (min|h)|(about )?now)|Heat (left )?takes \d[\d.]* (gal|L)|(With no more wood )?(Hardly any( more)?|\d[\d.]* (gal|L)) (will )?(still |to )?boils? away), ", row);
             }
 
-            var at = Array.FindIndex(rows, row => row.Contains("Ahead: O likely", StringComparison.Ordinal));
-            for (var row = at + 1; at >= 0 && !rows[row].Contains("...", StringComparison.Ordinal); row++)
+            foreach (var row in rows.Where(row => AheadBand().IsMatch(row)))
             {
                 charts++;
-                Assert.Contains('O', rows[row][rows[row].LastIndexOf('│')..]);
+                Assert.Contains('●', row);
             }
         }
 
@@ -274,6 +273,9 @@ public sealed partial class EverySizeTests
 
     [GeneratedRegex(@"│ [A-Z0-9][^│]*(not before|any moment|at least|at most|hardly more)")]
     private static partial Regex Bounded();
+
+    [GeneratedRegex("^(Wood|Draw|Boil) .*[─●]+ ?(last|draw|stops)?")]
+    private static partial Regex AheadBand();
 
     [GeneratedRegex(@"\bF\d+ [A-Z]|Ctrl-C [A-Z]")]
     private static partial Regex Hint();
