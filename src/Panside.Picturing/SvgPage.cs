@@ -18,14 +18,16 @@ public sealed class SvgPage : IDisposable
     /// <param name="height">In pixels.</param>
     /// <param name="title">What it is, for those who do not see it.</param>
     /// <param name="description">What it shows, for those who do not see it.</param>
-    public SvgPage(int width, int height, string title, string description)
+    /// <param name="name">Its own name where another picture stands in the same document; empty where none does.</param>
+    public SvgPage(int width, int height, string title, string description, string name = "")
     {
+        string Named(string id) => name.Length > 0 ? $"{name}-{id}" : id;
         _xml = XmlWriter.Create(_text, new() { OmitXmlDeclaration = true, Indent = true, NewLineChars = "\n" });
         _xml.WriteStartElement("svg", "http://www.w3.org/2000/svg");
         Say(("viewBox", Invariant($"0 0 {width} {height}")), ("width", Invariant($"{width}")), ("height", Invariant($"{height}")));
-        Say(("role", "img"), ("aria-labelledby", "title description"), ("font-family", "Helvetica, Arial, sans-serif"));
-        Alternative("title", "title", title);
-        Alternative("desc", "description", description);
+        Say(("role", "img"), ("aria-labelledby", $"{Named("title")} {Named("description")}"), ("font-family", "Helvetica, Arial, sans-serif"));
+        Alternative("title", Named("title"), title);
+        Alternative("desc", Named("description"), description);
         Element("rect", ("width", "100%"), ("height", "100%"), ("fill", Ink.Ground));
     }
 

@@ -29,6 +29,7 @@ public static partial class Figures
             : Unknown,
         ["sap-so-far"] = now => Evening.SapUsedLiters(now) is { } liters ? Liters(now, liters) : Unknown,
         ["sap-brix"] = now => now.State.Last(ReadingName.SapBrix) is { } read ? Amount.Shown(read.Value) : Unknown,
+        ["sweetness"] = now => now.IsLit ? Sweetness(now) : Unknown,
         ["syrup-so-far"] = now => Syrup(now, now.State.Totals.DrawnLiters),
         ["syrup-expected"] = now => Evening.SyrupLiters(now) is { } liters ? Syrup(now, liters) : Unknown,
         ["wood-due"] = now => WoodDue(now) is { } due ? due < 1 ? "Now" : $"In {Amount.Minutes(due)}" : Unknown,
@@ -46,6 +47,13 @@ public static partial class Figures
         var at = now.State.Now!.Value.Time.AddMinutes(minutes);
         var five = new DateTimeOffset(at.Date, at.Offset).AddMinutes(double.Round(at.TimeOfDay.TotalMinutes / 5) * 5);
         return five.Date > now.State.Now!.Value.Time.Date ? $"{Clock(five)} tomorrow" : Clock(five);
+    }
+
+    /// <summary>How sweet the channels are reckoned to be, from the feed to the draw-off.</summary>
+    private static string Sweetness(Situation now)
+    {
+        var brix = now.State.Rigs.ChannelBrix.Select(channel => channel.P50.ToString("0", CultureInfo.InvariantCulture)).ToList();
+        return brix.Count == 1 ? $"{brix[0]} Brix in the pan" : $"{string.Join(", ", brix.SkipLast(1))} and {brix[^1]} Brix from feed to draw-off";
     }
 
     private static string Clock(DateTimeOffset time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);

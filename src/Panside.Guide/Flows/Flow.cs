@@ -43,6 +43,9 @@ public sealed record Flow
     /// <summary>When to say what is to be done.</summary>
     public required IReadOnlyList<AdviceRule> Advices { get; init; }
 
+    /// <summary>What counts most, in order of precedence: the first that holds and is known is the one large figure of a screen.</summary>
+    public required IReadOnlyList<CountRule> Counts { get; init; }
+
     /// <summary>Words that may be typed, in the file's order: what is wanted first of all stands first.</summary>
     public required IReadOnlyList<string> OwnWords { get; init; }
 

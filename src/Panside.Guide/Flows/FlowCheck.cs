@@ -46,6 +46,14 @@ public static class FlowCheck
             }
         }
 
+        foreach (var rule in flow.Counts)
+        {
+            foreach (var phase in rule.Phases.Where(code => flow.Phases.All(phase => phase.Code != code)))
+            {
+                root.AddAt(rule.Place, $"the count '{rule.Count}' belongs to '{phase}', which is no phase", "one that stands under 'phases'");
+            }
+        }
+
         if (!flow.Steps.ContainsKey(flow.Start))
         {
             root.Add("start", $"'{flow.Start}' is no step", "the first step's name");
@@ -64,6 +72,7 @@ public static class FlowCheck
         var marks = steps.SelectMany(step => step.Marks).ToHashSet(StringComparer.Ordinal);
         foreach (var fact in flow.Advices.SelectMany(rule => rule.When)
                      .Concat(flow.Watches.SelectMany(watch => watch.Given))
+                     .Concat(flow.Counts.SelectMany(rule => rule.When))
                      .Concat(Edges(flow).SelectMany(edge => edge.Passage.Given))
                      .Concat(Edges(flow).Where(edge => edge.Passage.When.StartsWith(FactPrefix, StringComparison.Ordinal))
                          .Select(edge => edge.Passage.When[FactPrefix.Length..]))

@@ -16,6 +16,9 @@ namespace Panside.Guide.Flows;
 public sealed record FlowVocabulary(
     IReadOnlyCollection<string> Facts, IReadOnlyCollection<string> Figures, IReadOnlyCollection<string> Forecasts)
 {
+    /// <summary>What can be the one large figure of a screen.</summary>
+    public IReadOnlyCollection<string> Counts { get; init; } = [];
+
     /// <summary>What can be asked for and read off an instrument.</summary>
     public KnownReadings Readings { get; init; } = KnownReadings.BuiltIn;
 }
@@ -59,6 +62,7 @@ public sealed partial class FlowFile
         var watches = root.Maps("watches").Select(Watch).ToList();
         var phases = root.Maps("phases", required: true).Select(Phase).ToList();
         var advices = root.Maps("advices").Select(AdviceRule).ToList();
+        var counts = root.Maps("counts").Select(CountRule).ToList();
         root.Finish();
 
         var flow = new Flow
@@ -73,6 +77,7 @@ public sealed partial class FlowFile
             Anywhere = anywhere,
             Watches = watches,
             Advices = advices,
+            Counts = counts,
             OwnWords = [.. _words.OrderByDescending(word => dangers.Any(danger => danger.IsList && danger.Code == word))],
             Words = words.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase),
             Readings = _vocabulary.Readings,
@@ -254,6 +259,18 @@ public sealed partial class FlowFile
         }
 
         return all;
+    }
+
+    private CountRule CountRule(YamlMap map)
+    {
+        var rule = new CountRule(
+            map.Word("count", [.. _vocabulary.Counts], required: true) ?? "",
+            Facts(map, "when"),
+            map.Texts("phases"),
+            map.Text("text", required: true) ?? "")
+        { Place = map.Place("count") };
+        map.Finish();
+        return rule;
     }
 
     private Passage Passage(YamlMap map)

@@ -76,6 +76,12 @@ public sealed record SessionState
     public ImmutableDictionary<DeedName, Noted<Measure?>> Deeds { get; init; } =
         ImmutableDictionary<DeedName, Noted<Measure?>>.Empty;
 
+    /// <summary>When wood went in, the lighting among it, the newest last.</summary>
+    public ImmutableList<Moment> Charges { get; init; } = [];
+
+    /// <summary>When the draw-off was opened, or told shut after a draw that nobody told before; the newest last.</summary>
+    public ImmutableList<Moment> Draws { get; init; } = [];
+
     /// <summary>What was poured into the pan by hand, the newest last.</summary>
     public ImmutableList<Pour> Pours { get; init; } = [];
 

@@ -124,22 +124,27 @@ internal sealed class Replies(Setting setting)
             yield return $"{clock.Text}: {Amount.Minutes(double.Ceiling((clock.Until - turn.State.Now!.Value.Time).TotalMinutes))} to go.";
         }
 
-        yield return $"Tank {F("tank")}; pan depth {F("depth")}; boiling off {F("rate")}.";
+        var isEnding = turn.Now.IsHeld || turn.Now.IsEnding;
+        var stop = turn.Now.IsLit && !isEnding ? $", {turn.Now.Setting.Rig.OfFire("firing stops at", "shut off at")} {F("stop-at")} ({F("stop-says")})" : "";
+        var boils = turn.Now.IsLit ? $"; {F("sweetness")}; {F("rate")} boil off" : "";
+        yield return $"Tank {F("tank")}{stop}; pan {(turn.State.Readings.ContainsKey(ReadingName.PanDepth) ? F("depth") + " deep" : "not read")}, least {F("least-depth")}{boils}.";
         yield return $"Water boils at {F("boiling-water")}; draw at {F("draw-point")}; draw-off {(turn.State.Readings.ContainsKey(ReadingName.DrawTemperature) ? "last " + F("draw-temperature") : "not read")}.";
-        if (turn.Now.IsHeld || turn.Now.IsEnding)
+        if (isEnding)
         {
-            yield return $"Still boils away: {F("boils-away")}. The boil goes still in about {F("minutes-to-still")}, {F("minutes-to-still-latest")} at the latest.";
+            yield return $"{F("boils-away")} will still boil away. The boil stops in about {F("minutes-to-still")}, {F("minutes-to-still-latest")} at most.";
             yield return $"Against leaving: {(turn.Now.Unmet.Count == 0 ? "nothing" : string.Join("; ", turn.Now.Unmet))}.";
         }
         else if (turn.Now.IsLit)
         {
-            yield return turn.Now.MinutesToDraw is null ? "Next draw: not known yet." : $"Next draw in about {F("minutes-to-draw")}.";
+            yield return turn.Now.MinutesToDraw is null ? "When the next draw comes is not known yet." : Coming("Next draw", F("minutes-to-draw"), F("minutes-to-draw-soonest"));
             yield return turn.Now.MinutesToLastCharge is null
-                ? turn.Now.Setting.Rig.OfFire("Last charge: not known yet.", "Time to shut off: not known yet.")
-                : $"{turn.Now.Setting.Rig.OfFire("Last charge", "Shut off")} in about {F("minutes-to-last-charge")}, {F("minutes-to-last-charge-soonest")} at the soonest.";
-            yield return $"Stop firing at {F("stop-at")} in the tank ({F("stop-says")}).";
+                ? turn.Now.Setting.Rig.OfFire("When the last charge goes in is not known yet.", "When to shut off is not known yet.")
+                : Coming(turn.Now.Setting.Rig.OfFire("Last charge", "Shut off"), F("minutes-to-last-charge"), F("minutes-to-last-charge-soonest"));
         }
     }
+
+    private static string Coming(string what, string likely, string soonest) =>
+        $"{what} in about {likely}{(soonest == likely ? "" : $", in {soonest} at the soonest")}.";
 
     private IEnumerable<string> Help()
     {

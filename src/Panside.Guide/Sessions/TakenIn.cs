@@ -122,9 +122,9 @@ internal sealed class TakenIn(Setting setting)
     {
         "lit-fire" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.Lit() },
         "shut-off" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.ShutOff() },
-        "lit-fire" or "add-wood" => Charged(state, did.Measure is { } wood ? UnitSystem.Mass(wood) : setting.Rig.Charge),
-        "open-draw" => state with { ThisDraw = new(0, IsShut: false) },
-        "close-draw" => Shut(state, did.Measure),
+        "lit-fire" or "add-wood" => Charged(state with { Charges = state.Charges.Add(did.At) }, did.Measure is { } wood ? UnitSystem.Mass(wood) : setting.Rig.Charge),
+        "open-draw" => state with { ThisDraw = new(0, IsShut: false), Draws = state.Draws.Add(did.At) },
+        "close-draw" => Shut(state.ThisDraw.IsShut ? state with { Draws = state.Draws.Add(did.At) } : state, did.Measure),
         "refill-tank" when did.Measure is { } added => Refilled(state, setting.Units.Volume(added)),
         "spread-coals" => state with { Rigs = state.Rigs.CoalsSpread() },
         "fill-pan" when did.Measure is { } poured => Poured(state, new(did.At, poured, did.Is ?? Liquids.Sap, setting.Units.Volume(poured))),

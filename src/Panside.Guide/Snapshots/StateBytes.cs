@@ -69,6 +69,8 @@ public static class StateBytes
         to.Keyed(state.Asked, key => key, to.Write);
         to.All(state.Suspected, to.Write);
         to.All(state.Clocks, to.Clock);
+        to.All(state.Charges, to.Moment);
+        to.All(state.Draws, to.Moment);
         to.All(state.Pours, to.Pour);
         to.Maybe(state.ToldToPour, to.Moment);
         to.Maybe(state.StillSince, to.Moment);
@@ -118,6 +120,8 @@ public static class StateBytes
         Asked = from.Keyed(key => key, from.ReadInt32),
         Suspected = [.. from.All(from.ReadString)],
         Clocks = [.. from.All(from.Clock)],
+        Charges = [.. from.All(from.Moment)],
+        Draws = [.. from.All(from.Moment)],
         Pours = [.. from.All(from.Pour)],
         ToldToPour = from.Maybe(from.Moment),
         StillSince = from.Maybe(from.Moment),

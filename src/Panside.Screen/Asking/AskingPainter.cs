@@ -47,7 +47,7 @@ internal static class AskingPainter
                 .. isWhole ? [top] : Array.Empty<StyledLine>(),
                 .. picture,
                 .. rows.Select(row => row.Fit(width)),
-                .. isWhole ? [StyledLine.Of(new string('-', width))] : Array.Empty<StyledLine>(),
+                .. isWhole ? [StyledLine.Of(new string('─', width))] : Array.Empty<StyledLine>(),
                 .. block,
                 .. below,
             ],

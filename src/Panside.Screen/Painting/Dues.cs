@@ -21,10 +21,7 @@ internal static class Dues
     private const string Watching = "-watch";
 
     /// <summary>The next charge of wood; null where none is to go in.</summary>
-    public static DateTimeOffset? Wood(Situation now) =>
-        now.LastWood is { } last && !now.IsHeld && !now.IsEnding && WoodWatch(now) is { } watch
-            ? now.State.PutOff.TryGetValue(watch.Id, out var until) ? until : last.Time + now.Setting.Every(watch)
-            : null;
+    public static DateTimeOffset? Wood(Situation now) => now.WoodDue;
 
     /// <summary>What comes first, wood or another thing; null where nothing comes by itself.</summary>
     public static Due? Soonest(Situation now)
@@ -76,8 +73,6 @@ internal static class Dues
 
     private static DateTimeOffset? Waited(Situation now, string id) =>
         now.State.PutOff.TryGetValue(id, out var until) ? until : null;
-
-    private static Watch? WoodWatch(Situation now) => now.Setting.Flow.Watches.FirstOrDefault(IsWood);
 
     private static bool IsWood(Watch watch) => watch.Deed == DeedName.AddWood;
 }

@@ -8,7 +8,7 @@ namespace Panside.Screen.Painting;
 /// </summary>
 internal static class FarScreen
 {
-    private const char Ink = '#';
+    private const char Ink = '█';
     private const int Margin = 1;
     private const int First = 1;
     private const int Last = 2;

@@ -1,17 +1,18 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Reckoning.Quantities;
 
 namespace Panside.Screen.Painting;
 
 /// <summary>The figures that decide: value, unit and age.</summary>
 internal static class FigureRows
 {
-    private const int LabelWidth = 10;
-    private const int ValueWidth = 8;
-
     /// <summary>A tank that was read just now needs no reckoning beside it.</summary>
     private const double ReckonedAfterMinutes = 2;
+
+    /// <summary>Less than a thermometer's line is there already, in °C.</summary>
+    private const double LeastToGo = 0.05;
 
     /// <summary>The rows.</summary>
     public static IEnumerable<PanelRow> Of(Situation now, ReplaySight? replay)
@@ -23,14 +24,9 @@ internal static class FigureRows
                 yield return Read(now, char.ToUpperInvariant(row[0]) + row[1..], name);
             }
 
-            if (name == ReadingName.TankVolume && now.IsLit && now.State.Last(name) is { } tank && now.State.MinutesSince(tank.At) >= ReckonedAfterMinutes)
-            {
-                yield return Row("  by now", Figures.Of(now, "tank"), "reckoned", PanelRow.Extra);
-            }
-
             if (name == ReadingName.DrawTemperature)
             {
-                yield return Row("  draw at", Figures.Of(now, "draw-point"), "today", PanelRow.Deciding);
+                yield return DrawPoint(now);
             }
         }
 
@@ -39,34 +35,59 @@ internal static class FigureRows
             yield break;
         }
 
-        yield return Row("Rate", Figures.Of(now, "rate"), "reckoned", PanelRow.Useful);
+        yield return PanelRow.Of(PanelRow.Extra, $"Boiling off {Figures.Of(now, "rate")}, as reckoned");
         if (Forecasts.One(now, Forecasts.Residual) is { P50: { } likely, P95: { } worst, Unit: var unit })
         {
             // Never the worst case alone, be it as little as what is likely: O15.
-            yield return PanelRow.Of("Boils away", LabelWidth, $"{Times.Number(likely)}, up to {Amount.Shown(new(worst, unit))}", PanelRow.Deciding);
-            foreach (var came in ReplaySight.Row(replay, Forecasts.Residual, LabelWidth))
+            yield return PanelRow.Of(PanelRow.Deciding, Saying.BoilsAway(likely, worst, unit, isFiring: !now.IsHeld && !now.IsEnding));
+            foreach (var came in ReplaySight.Row(replay, Forecasts.Residual))
             {
                 yield return came;
             }
         }
     }
 
+    /// <summary>A reading as it stands beside its name: value, unit, where it goes, and how long ago it was read. O16.</summary>
+    /// <param name="now">The situation.</param>
+    /// <param name="name">The reading.</param>
+    public static string Told(Situation now, ReadingName name) => now.State.Last(name) is { } read
+        ? Words(Shown(now, name, read), Trend.Of(now.State, name).Sign, Age(now, name, read))
+        : "not read yet";
+
     private static PanelRow Read(Situation now, string label, ReadingName name)
     {
         if (now.State.Last(name) is not { } read)
         {
-            return Row(label, "not read", "", PanelRow.Deciding);
+            return PanelRow.Of(PanelRow.Deciding, $"{label} not read yet");
         }
 
-        var unit = now.Setting.Units.Preferred(name.Kind);
-        var shown = read.Value.Unit == unit ? Amount.Plain(read.Value) : Amount.Shown(now.Setting.Units.Convert(read.Value, unit));
-        var age = now.State.MinutesSince(read.At);
-        var marked = Columns.Pad(label, LabelWidth - 1) + Trend.Of(now.State, name);
-        var isOld = age > 2 * name.Interval.TotalMinutes;
-        return Row(
-            marked, shown, isOld ? $"old {Times.Span(age)}" : Times.Span(age), PanelRow.Deciding, isOld ? Tone.Strong : Tone.Plain);
+        var told = $"{label} {Told(now, name)}";
+        var tone = IsOld(now, name, read) ? Tone.Strong : Tone.Plain;
+        return name == ReadingName.TankVolume && now.IsLit && now.State.MinutesSince(read.At) >= ReckonedAfterMinutes && now.State.Rig.Tank is { } tank
+            ? new(PanelRow.Deciding, tone, $"{told}; {Figures.Of(now, "tank")} by now, as reckoned", $"{told}; {Figures.Of(now, "tank")} by now", $"{told}; now {Bare(now, tank)}", told)
+            : new(PanelRow.Deciding, tone, told);
     }
 
-    private static PanelRow Row(string label, string value, string note, int rank, Tone tone = Tone.Plain) =>
-        PanelRow.Of(label, LabelWidth, (Columns.Pad(value, ValueWidth) + " " + note).TrimEnd(), rank, tone);
+    /// <summary>Where syrup stands today, and how far the draw-off is from it.</summary>
+    private static PanelRow DrawPoint(Situation now)
+    {
+        var told = $"Draw at {Figures.Of(now, "draw-point")} today";
+        var toGo = now.ToDrawPoint is { Celsius: > LeastToGo } rise ? Amount.Shown(now.Setting.Units.From(rise)) : null;
+        return toGo is null ? PanelRow.Of(PanelRow.Deciding, told) : PanelRow.Of(PanelRow.Deciding, $"{told}, {toGo} to go", $"Draw at {Figures.Of(now, "draw-point")}, {toGo} to go", told);
+    }
+
+    private static string Words(params string[] words) => string.Join(' ', words.Where(word => word.Length > 0));
+
+    private static string Shown(Situation now, ReadingName name, Noted<Measure> read)
+    {
+        var unit = now.Setting.Units.Preferred(name.Kind);
+        return read.Value.Unit == unit ? Amount.Plain(read.Value) : Amount.Shown(now.Setting.Units.Convert(read.Value, unit));
+    }
+
+    private static string Age(Situation now, ReadingName name, Noted<Measure> read) => Times.Age(now.State.MinutesSince(read.At), IsOld(now, name, read));
+
+    private static bool IsOld(Situation now, ReadingName name, Noted<Measure> read) => now.State.MinutesSince(read.At) > 2 * name.Interval.TotalMinutes;
+
+    /// <summary>A volume beside one that has told the unit.</summary>
+    private static string Bare(Situation now, Volume volume) => Amount.Shown(now.Setting.Units.From(volume)).Split(' ')[0];
 }

@@ -11,6 +11,19 @@ internal static class Painter
     /// <summary>See <see cref="LeastWidth"/>.</summary>
     public const int LeastHeight = 16;
 
+    /// <summary>From so many columns and rows on, the pan has a place of its own.</summary>
+    public const int RoomyWidth = 100;
+
+    /// <summary>See <see cref="RoomyWidth"/>.</summary>
+    public const int RoomyHeight = 30;
+
+    /// <summary>From so many rows on, the last two hours and the next have a place below the pan.</summary>
+    public const int TallHeight = 38;
+
+    private const int LeastInside = 6;
+
+    private const int MostInside = 10;
+
     private const int RowsOfReasons = 2;
 
     private const int RowsOfAlarm = 2;
@@ -43,8 +56,12 @@ internal static class Painter
         var block = Block(asked, now, width, RowsOfReasons);
         var body = height - block.Count - 4;
         var right = Panel.WidthFor(width);
-        var (rows, scroll) = ConversationRows.Of(picture.Said, asked, width - right - 1, body, picture.Scroll);
-        var column = Panel.Of(now, right, body, picture.Replay);
+        var pan = IsRoomy(width, height) ? PanDrawing.Whole(PanSight.Of(now), width - right - 1, InsideOf(body)) : [];
+        var time = height >= TallHeight && pan.Count > 0 ? TimeAxis.Rows(TimeSight.Of(now), width - right - 1) : [];
+        var above = Under(pan, width - right - 1).Concat(Under(time, width - right - 1)).ToList();
+        var (said, scroll) = ConversationRows.Of(picture.Said, asked, width - right - 1, body - above.Count, picture.Scroll);
+        var rows = above.Concat(said);
+        var column = Panel.Of(now, right, body, isRoomy: pan.Count > 0, picture.Replay);
         var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width, isReplay: picture.Replay is not null);
         return new(
             [
@@ -58,6 +75,16 @@ internal static class Painter
             (caret, height - 2),
             scroll);
     }
+
+    /// <summary>Whether the pan has a place of its own above the conversation.</summary>
+    private static bool IsRoomy(int width, int height) => width >= RoomyWidth && height >= RoomyHeight;
+
+    /// <summary>A picture with a line under it; nothing where there is none.</summary>
+    private static IEnumerable<StyledLine> Under(IReadOnlyList<string> picture, int width) =>
+        picture.Count == 0 ? [] : picture.Append(new string('─', width)).Select(row => StyledLine.Of(row));
+
+    /// <summary>Rows inside of the pan: at least <see cref="LeastInside"/>, and a quarter of a high screen.</summary>
+    private static int InsideOf(int body) => int.Clamp((body / 4) - 1, LeastInside, MostInside);
 
     private static Frame Small(ScreenPicture picture, Situation now, int width, int height)
     {
@@ -106,7 +133,7 @@ internal static class Painter
 
     private static StyledLine Rule(int width, int scroll, ReplaySight? replay)
     {
-        var below = (replay is null ? "" : $"-- {replay.Status} ") + (scroll > 0 ? $"-- {scroll} rows below: PageDown " : "");
-        return StyledLine.Of(Columns.Cut(below + new string('-', width), width));
+        var below = (replay is null ? "" : $"── {replay.Status} ") + (scroll > 0 ? $"── {scroll} rows below: PageDown " : "");
+        return StyledLine.Of(Columns.Cut(below + new string('─', width), width));
     }
 }

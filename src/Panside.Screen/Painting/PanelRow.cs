@@ -1,7 +1,10 @@
 namespace Panside.Screen.Painting;
 
-/// <summary>A row of the right column. Where there is too little room, the rows of the highest rank give way first.</summary>
-internal readonly record struct PanelRow(string Text, int Rank, Tone Tone = Tone.Plain)
+/// <summary>
+/// A row of the right column, said in one or more ways, the longest first: the first that has room is shown. Where there are too many
+/// rows, those of the highest rank give way first.
+/// </summary>
+internal readonly record struct PanelRow(int Rank, Tone Tone, params IReadOnlyList<string> Ways)
 {
     /// <summary>Rank of what decides.</summary>
     public const int Deciding = 0;
@@ -18,10 +21,12 @@ internal readonly record struct PanelRow(string Text, int Rank, Tone Tone = Tone
     /// <summary>Rank of an empty row.</summary>
     public const int Gap = 4;
 
-    /// <summary>A label and what stands behind it.</summary>
-    public static PanelRow Of(string label, int labelWidth, string value, int rank, Tone tone = Tone.Plain) =>
-        new(Columns.Pad(label, labelWidth) + " " + value, rank, tone);
+    /// <summary>A row in the terminal's own tone.</summary>
+    public static PanelRow Of(int rank, params IReadOnlyList<string> ways) => new(rank, Tone.Plain, ways);
 
     /// <summary>An empty row between blocks.</summary>
-    public static PanelRow Between { get; } = new("", Gap);
+    public static PanelRow Between { get; } = Of(Gap, "");
+
+    /// <summary>The longest way to say it that has room; of none the shortest, cut.</summary>
+    public string In(int width) => Ways.FirstOrDefault(way => Columns.Of(way) <= width) ?? Columns.Cut(Ways[^1], width);
 }

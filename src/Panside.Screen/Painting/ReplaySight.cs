@@ -13,8 +13,8 @@ internal sealed record ReplaySight(string Status, string Reply, bool IsAtEnd, IR
     public const string Mark = "REPLAY";
 
     /// <summary>What came of a forecast, as a row of its own under it; none where there is nothing beside it.</summary>
-    public static IEnumerable<PanelRow> Row(ReplaySight? sight, string forecast, int labelWidth) =>
+    public static IEnumerable<PanelRow> Row(ReplaySight? sight, string forecast) =>
         sight?.Came.FirstOrDefault(one => one.Told.Name == forecast) is { Came: var came }
-            ? [PanelRow.Of("  came", labelWidth, came, PanelRow.Useful)]
+            ? [PanelRow.Of(PanelRow.Useful, "  " + (came.StartsWith("after ", StringComparison.Ordinal) ? "It came " + came : "What came: " + came))]
             : [];
 }

@@ -8,7 +8,7 @@ namespace Panside.Screen.Painting;
 /// <summary>Where the procedure stands: done, now, next.</summary>
 internal static class StepRows
 {
-    private const int LabelWidth = 10;
+    private const int LabelWidth = 6;
 
     /// <summary>The rows.</summary>
     public static IEnumerable<PanelRow> Of(Situation now)
@@ -28,12 +28,13 @@ internal static class StepRows
 
         if (state.Skipped.Count > 0)
         {
-            yield return Row("Skipped", $"{state.Skipped.Count}; type 'skipped'", PanelRow.Useful);
+            var steps = state.Skipped.Count == 1 ? "1 step was" : $"{state.Skipped.Count} steps were";
+            yield return PanelRow.Of(PanelRow.Useful, $"{steps} skipped; type 'skipped'", $"{state.Skipped.Count} skipped; type 'skipped'");
         }
     }
 
     private static PanelRow Row(string label, string value, int rank, Tone tone = Tone.Plain) =>
-        PanelRow.Of(label, LabelWidth, value, rank, tone);
+        new(rank, tone, Columns.Pad(label, LabelWidth) + value);
 
     /// <summary>Where the flow would go when the step is answered, or what time brings; null after the end.</summary>
     private static string? Next(Situation now)

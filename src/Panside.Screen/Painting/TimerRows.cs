@@ -6,8 +6,6 @@ namespace Panside.Screen.Painting;
 /// <summary>The clocks of what comes next.</summary>
 internal static class TimerRows
 {
-    private const int LabelWidth = 11;
-
     /// <summary>The rows.</summary>
     public static IEnumerable<PanelRow> Of(Situation now, ReplaySight? replay)
     {
@@ -18,28 +16,19 @@ internal static class TimerRows
 
         foreach (var clock in now.State.Clocks)
         {
-            yield return Row(clock.Text + " ", Times.To(at.Time, clock.Until), PanelRow.Deciding, Tone.Strong);
+            yield return new(PanelRow.Deciding, Tone.Strong, clock.Until <= at.Time ? $"{clock.Text}: done" : $"{clock.Text}: {Times.To(at.Time, clock.Until)} to go");
         }
 
         // In an emergency nothing that calls for wood or syrup draws the eye away.
         var isCalm = !TopRow.IsEmergency(now.State, now.Setting);
-        if (now.IsHeld)
+        if (Wood(now, at, isCalm) is { } wood)
         {
-            yield return Row("Wood", "no more goes in", PanelRow.Deciding);
-        }
-        else if (isCalm && Dues.Wood(now) is { } wood)
-        {
-            yield return Row("Wood due", Times.Until(at.Time, wood), PanelRow.Deciding, Pressing(at, wood));
-        }
-
-        if (now.LastWood is { } last)
-        {
-            yield return Row("Wood went", $"in {Times.Span(now.State.MinutesSince(last))} ago", PanelRow.Useful);
+            yield return wood;
         }
 
         if (Dues.Next(now) is { } due)
         {
-            yield return Row(due.Verb.Length > 0 ? "To read" : "To do", $"{due.Name} {Times.To(at.Time, due.At)}", PanelRow.Useful);
+            yield return PanelRow.Of(PanelRow.Useful, $"{char.ToUpperInvariant(due.What[0])}{due.What[1..]} {Times.Until(at.Time, due.At)}");
         }
 
         foreach (var row in isCalm ? Forecast(now, replay) : [])
@@ -48,13 +37,32 @@ internal static class TimerRows
         }
     }
 
+    /// <summary>When wood goes in, and when it last did; null before any.</summary>
+    private static PanelRow? Wood(Situation now, Moment at, bool isCalm)
+    {
+        var ago = now.LastWood is { } last ? Times.Age(now.State.MinutesSince(last)) : null;
+        if (now.IsHeld)
+        {
+            return PanelRow.Of(
+                PanelRow.Deciding, ago is null ? "No more wood goes in" : $"No more wood goes in (last {ago})", $"No more wood (last {ago})");
+        }
+
+        if (isCalm && Dues.Wood(now) is { } due)
+        {
+            var when = due <= at.Time ? "Wood goes in now" : $"Wood {Times.Until(at.Time, due)}";
+            return new(PanelRow.Deciding, due <= at.Time ? Tone.Strong : Tone.Plain, $"{when} (last {ago})", when);
+        }
+
+        return ago is null ? null : PanelRow.Of(PanelRow.Useful, $"Wood went in {ago}");
+    }
+
     private static IEnumerable<PanelRow> Forecast(Situation now, ReplaySight? replay)
     {
         var goesOn = !now.IsEnding;
         if (goesOn && Forecasts.One(now, Forecasts.ToDraw) is { P50: { } draw, P5: { } soon })
         {
-            yield return Row("Next draw", Times.Forecast(draw, "least", soon), PanelRow.Useful);
-            foreach (var came in ReplaySight.Row(replay, Forecasts.ToDraw, LabelWidth))
+            yield return PanelRow.Of(PanelRow.Useful, Saying.NotBefore("Draw", draw, soon));
+            foreach (var came in ReplaySight.Row(replay, Forecasts.ToDraw))
             {
                 yield return came;
             }
@@ -62,8 +70,8 @@ internal static class TimerRows
 
         if (goesOn && Forecasts.One(now, Forecasts.ToLastCharge) is { P50: { } charge, P5: { } soonest })
         {
-            yield return Row("Last charge", Times.Forecast(charge, "least", soonest), PanelRow.Deciding);
-            foreach (var came in ReplaySight.Row(replay, Forecasts.ToLastCharge, LabelWidth))
+            yield return PanelRow.Of(PanelRow.Deciding, Saying.NotBefore("Last wood", charge, soonest));
+            foreach (var came in ReplaySight.Row(replay, Forecasts.ToLastCharge))
             {
                 yield return came;
             }
@@ -71,16 +79,11 @@ internal static class TimerRows
 
         if (now.IsHeld && Forecasts.One(now, Forecasts.ToStill) is { P50: { } still, P95: { } latest })
         {
-            yield return Row("Pan still", (latest < 1 ? "" : "in ") + Times.Forecast(still, "most", latest), PanelRow.Deciding);
-            foreach (var came in ReplaySight.Row(replay, Forecasts.ToStill, LabelWidth))
+            yield return PanelRow.Of(PanelRow.Deciding, Saying.AtMost("Boil stops", still, latest));
+            foreach (var came in ReplaySight.Row(replay, Forecasts.ToStill))
             {
                 yield return came;
             }
         }
     }
-
-    private static Tone Pressing(Moment now, DateTimeOffset due) => due <= now.Time ? Tone.Strong : Tone.Plain;
-
-    private static PanelRow Row(string label, string value, int rank, Tone tone = Tone.Plain) =>
-        PanelRow.Of(label, LabelWidth, value, rank, tone);
 }

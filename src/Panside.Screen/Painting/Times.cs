@@ -24,14 +24,8 @@ internal static class Times
     /// <summary><c>in 5 min</c>, or <c>now</c> when it has come.</summary>
     public static string Until(DateTimeOffset now, DateTimeOffset then) => then <= now ? "now" : "in " + To(now, then);
 
-    /// <summary>What is likely and how far it may come otherwise, in one unit: <c>85, least 65 min</c>, <c>3.9 h, least 2.2 h</c>.</summary>
-    public static string Forecast(double minutes, string word, double bound) => minutes switch
-    {
-        < 1 when bound < 1 => "now",
-        < 120 when Number(minutes) == Number(bound) => $"{Number(minutes)} min",
-        < 120 => $"{Number(minutes)}, {word} {Number(bound)} min",
-        _ => $"{Number(minutes / 60)} h, {word} {Number(bound / 60)} h",
-    };
+    /// <summary>How long ago something was: <c>just now</c>, <c>5 min ago</c>; <c>34 min old</c> where it is too old to go by.</summary>
+    public static string Age(double minutes, bool isOld = false) => isOld ? Span(minutes) + " old" : minutes < 1 ? "just now" : Span(minutes) + " ago";
 
     /// <summary>One decimal at the most.</summary>
     public static string Number(double number) => number.ToString("0.#", CultureInfo.InvariantCulture);

@@ -57,6 +57,7 @@ internal sealed class BoilCharts
 
         using var page = new SvgPage(Width, (int)(seen.Bottom + Foot), "The boil over the clock", words);
         Legend(page);
+        Phases(page, across, tank.Corner.Y, seen.Bottom);
         tank.Frame(page, $"tank, {Unit(Dimension.Volume)}");
         depth.Frame(page, $"depth, {Unit(Dimension.Length)}");
         draw.Frame(page, $"draw-off, {Unit(Dimension.Temperature)}");
@@ -85,29 +86,33 @@ internal sealed class BoilCharts
 
     private static void Legend(SvgPage page)
     {
-        var at = Left;
-        void Entry(string words, Stroke? stroke, bool dot)
+        var legend = new LegendRow(page, new(Left, LegendTop));
+        legend.Line("read", Measured, hasDots: true);
+        legend.Line("draw point", DrawPoint);
+        legend.Line("rate between tank readings", Measured);
+        legend.Line("rate as forecast, 50 %", Ink.Tank);
+        legend.Area("5 to 95 %", Ink.Forecast, Ink.Band);
+    }
+
+    /// <summary>The phases as bands behind everything: warm while it boils, cool while it ends, gray in an emergency.</summary>
+    private void Phases(SvgPage page, Panel across, double top, double bottom)
+    {
+        for (var index = 0; index < _story.Phases.Count; index++)
         {
-            if (stroke is not null)
+            var (color, opacity) = _story.Phases[index].Phase switch
             {
-                page.Line(stroke, new Place(at, LegendTop), new(at + 24, LegendTop));
-            }
-
-            if (dot)
+                "steady-boil" or "draw-off" => (Measured.Color, 0.05),
+                "shutdown" or "after" => (Ink.Forecast, 0.06),
+                "emergency" => (Ink.Text, 0.12),
+                _ => (Ink.Ground, 0),
+            };
+            if (opacity > 0)
             {
-                page.Dot(Measured.Color, new(at + 12, LegendTop));
+                var left = across.Across(_story.Minute(_story.Phases[index].At));
+                var right = across.Across(index + 1 < _story.Phases.Count ? _story.Minute(_story.Phases[index + 1].At) : _clock.To);
+                page.Area(color, opacity, new(left, top), new(right, top), new(right, bottom), new(left, bottom));
             }
-
-            page.Text(new(at + 30, LegendTop + 4), words, Small);
-            at += 30 + Small.WidthOf(words) + 16;
         }
-
-        Entry("read", Measured, dot: true);
-        Entry("draw point", DrawPoint, dot: false);
-        Entry("rate between tank readings", Measured, dot: false);
-        Entry("rate as forecast, 50 %", Ink.Tank, dot: false);
-        page.Area(Ink.Forecast, Ink.Band, new Place(at, LegendTop - 6), new(at + 24, LegendTop - 6), new(at + 24, LegendTop + 6), new(at, LegendTop + 6));
-        Entry("5 to 95 %", null, dot: false);
     }
 
     private void Readings(SvgPage page, Panel panel, ReadingName name)

@@ -5,7 +5,7 @@ using Panside.Guide.Words;
 
 namespace Panside.Reporting;
 
-/// <summary>A boil told: how it ended, the debrief, its batch sheet, its charts, what happened when.</summary>
+/// <summary>A boil told: how it ended, its end in one picture, the evening on one clock, the debrief, its batch sheet, what happened when.</summary>
 internal static class BoilReport
 {
     /// <summary>The document.</summary>
@@ -24,6 +24,14 @@ internal static class BoilReport
             parts.Add(new Paragraph($"Damaged lines of the record, left out: {string.Join(", ", story.Damaged.Take(10))}."));
         }
 
+        if (EndingChart.Of(story) is { } ending)
+        {
+            parts.Add(new Heading("Water still to leave, told and come"));
+            parts.Add(ending);
+        }
+
+        parts.Add(new Heading("The evening"));
+        parts.Add(BoilCharts.Of(story));
         if (story.Debrief.Count > 0)
         {
             parts.Add(new Heading("Debrief"));
@@ -32,8 +40,6 @@ internal static class BoilReport
 
         parts.Add(new Heading("Batch sheet"));
         parts.Add(BatchSheet.Of(story));
-        parts.Add(new Heading("Charts"));
-        parts.Add(BoilCharts.Of(story));
         parts.Add(new Heading("What happened"));
         parts.Add(new Table(["Time", "What"], [.. Happenings(story).Select(one => (IReadOnlyList<string>)[Clock(one.At), one.What])]));
         if (story.Outcome is { Skipped.Count: > 0 } outcome)

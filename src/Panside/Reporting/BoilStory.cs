@@ -28,6 +28,18 @@ internal sealed record BoilStory
     /// <summary>Evaporation rates as forecast then; only those that have numbers.</summary>
     public required IReadOnlyList<(Moment At, Forecast Forecast)> Rates { get; init; }
 
+    /// <summary>Water still to leave with no more wood, as forecast then; only those that have numbers.</summary>
+    public required IReadOnlyList<(Moment At, Forecast Forecast)> Residuals { get; init; }
+
+    /// <summary>Water that had left the pan by then, as reckoned, in the rig's units.</summary>
+    public required IReadOnlyList<(Moment At, double Value)> Gone { get; init; }
+
+    /// <summary>Sap in the tank by then, as reckoned, in the rig's units.</summary>
+    public required IReadOnlyList<(Moment At, double Value)> TankByNow { get; init; }
+
+    /// <summary>When it was said that it is clear to leave, the last time that this was new; null where it never was.</summary>
+    public required Moment? Clear { get; init; }
+
     /// <summary>The draw point of the day at each time that it moved.</summary>
     public required IReadOnlyList<(Moment At, double Value)> DrawPoints { get; init; }
 

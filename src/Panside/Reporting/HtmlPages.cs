@@ -6,9 +6,9 @@ namespace Panside.Reporting;
 /// <summary>Writes a document as one HTML file that fetches nothing and prints on A4 and on Letter.</summary>
 internal static class HtmlPages
 {
-    /// <summary>Black on white with rules and weights only: it reads the same without color. No size of paper is named.</summary>
+    /// <summary>Black on white with rules and weights only, light on dark where the reader has it so: it reads the same without color. Paper is always white, and no size of it is named.</summary>
     private const string Style = """
-        :root { color-scheme: light; }
+        :root { color-scheme: light dark; }
         body { font: 15px/1.4 Helvetica, Arial, sans-serif; color: #1f2933; background: #fff; max-width: 52rem; margin: 1.5rem auto; padding: 0 1rem; }
         h1 { font-size: 1.5rem; } h2 { font-size: 1.15rem; margin: 1.4rem 0 .4rem; break-after: avoid; }
         table { border-collapse: collapse; width: 100%; } thead { display: table-header-group; }
@@ -18,6 +18,9 @@ internal static class HtmlPages
         figure { margin: .5rem 0; } svg { width: 100%; height: auto; }
         .wide { overflow-x: auto; }
         @page { margin: 14mm; }
+        @media screen and (prefers-color-scheme: dark) {
+          body { color: #d5dbe1; background: #14181c; } th, td { border-color: #4a545e; } svg { filter: invert(.92) hue-rotate(180deg); }
+        }
         @media print { body { font-size: 10pt; max-width: none; margin: 0; padding: 0; } .wide { overflow: visible; } }
         """;
 

@@ -12,6 +12,9 @@ namespace Panside.Reporting;
 /// <summary>Hears a record again and keeps what a report tells of it. What was taken back with <c>undo</c> is not kept.</summary>
 internal sealed class StoryTeller
 {
+    /// <summary>Less is not seen in a picture, in gallons or liters.</summary>
+    private const double LeastSeen = 0.02;
+
     private readonly Setting _setting;
     private readonly Session _session;
     private readonly Course _course;
@@ -19,10 +22,14 @@ internal sealed class StoryTeller
     private readonly List<(Moment, string)> _phases = [];
     private readonly List<(Moment, Advice)> _alarms = [];
     private readonly List<(Moment, Forecast)> _rates = [];
+    private readonly List<(Moment, Forecast)> _residuals = [];
+    private readonly List<(Moment At, double Value)> _gone = [];
+    private readonly List<(Moment At, double Value)> _tank = [];
     private readonly List<(Moment At, double Value)> _drawPoints = [];
     private readonly List<(Moment, string)> _notes = [];
     private readonly RunningTotal _wood = new();
     private readonly RunningTotal _drawn = new();
+    private Moment? _clear;
     private Moment? _begin;
     private Moment? _end;
     private Outcome? _outcome;
@@ -79,10 +86,25 @@ internal sealed class StoryTeller
         });
         _wood.Now(now, state.Totals.WoodKilograms);
         _drawn.Now(now, state.Totals.DrawnLiters);
+        Follow(_gone, now, _setting.Units.From(state.Rig.Evaporated).Value);
+        if (state.Rig.Tank is { } tank)
+        {
+            Follow(_tank, now, _setting.Units.From(tank).Value);
+        }
+
         var point = _setting.Units.From(new Situation(_setting, state).DrawPointToday).Value;
         if (_drawPoints.Count == 0 || double.Abs(_drawPoints[^1].Value - point) > 1e-9)
         {
             _drawPoints.Add((now, point));
+        }
+    }
+
+    /// <summary>A reckoned value where it has moved by enough to be seen.</summary>
+    private static void Follow(List<(Moment At, double Value)> values, Moment now, double value)
+    {
+        if (values.Count == 0 || double.Abs(values[^1].Value - value) > LeastSeen)
+        {
+            values.Add((now, value));
         }
     }
 
@@ -98,6 +120,12 @@ internal sealed class StoryTeller
                 break;
             case ForecastLine { Forecast: { P5: not null, P50: not null, P95: not null } forecast } when forecast.Name == Forecasts.Rate:
                 _rates.Add((now, forecast));
+                break;
+            case ForecastLine { Forecast: { P5: not null, P50: not null, P95: not null } forecast } when forecast.Name == Forecasts.Residual:
+                _residuals.Add((now, forecast));
+                break;
+            case AdviceLine { Advice.Action: "clear-to-leave" }:
+                _clear ??= now;
                 break;
             case HeardLine { As: Text { Words: var words } } when words.StartsWith("note ", StringComparison.Ordinal):
                 _notes.Add((now, words[5..]));
@@ -141,6 +169,10 @@ internal sealed class StoryTeller
             Phases = _phases,
             Alarms = _alarms,
             Rates = _rates,
+            Residuals = _residuals,
+            Gone = _gone,
+            TankByNow = _tank,
+            Clear = _clear,
             DrawPoints = _drawPoints,
             Poured = Pour.Told(_session.State.Pours, units),
             Wood = [.. _wood.Steps.Select(step => (step.At, units.From(Mass.FromKilograms(step.Amount)).Value))],

@@ -26,6 +26,7 @@ public partial class GuideToFilesTests
         watches: [{ watch: w, x: 1 }]
         phases: [{ phase: p, x: 1, steps: [{ step: a, x: 1, clock: { x: 1 } }] }]
         advices: [{ id: i, x: 1 }]
+        counts: [{ count: c, x: 1 }]
         """;
 
     private const string StrangeRig =
@@ -36,6 +37,11 @@ public partial class GuideToFilesTests
 
     [Fact]
     public void Every_figure_has_a_line_of_its_own() => Assert.All(Figures.Names, figure => Assert.Single(Rows(InBraces), row => row.StartsWith($"| `{{{figure}}}` | ", StringComparison.Ordinal)));
+
+    [Fact]
+    public void Every_count_has_a_line_of_its_own_and_no_other_is_described() =>
+        Assert.Equal(Counts.Names, Rows(Flows).SkipWhile(row => row != "| count | counts | its bar is full").Skip(2).TakeWhile(row => row.StartsWith("| `", StringComparison.Ordinal))
+            .Take(Counts.Names.Count).Select(row => row.Split('`')[1]).Order(StringComparer.Ordinal));
 
     [Fact]
     public void No_fact_and_no_figure_is_described_that_there_is_not()
@@ -60,7 +66,7 @@ public partial class GuideToFilesTests
     public void Every_key_of_a_flow_is_described()
     {
         var known = Known(() => FlowFile.Read("f", StrangeFlow, Vocabularies.Flow));
-        Assert.Equal(9, known.Count);
+        Assert.Equal(10, known.Count);
         Assert.All(known.SelectMany(keys => keys), key => Assert.Contains($"`{key}`", Flows, StringComparison.Ordinal));
     }
 

@@ -48,7 +48,7 @@ public class HeardIsNotSkippedTests
         var boil = Conversation.AtSteadyBoil();
         boil.Say(said);
         boil.Say("status");
-        Assert.Contains($"pan depth {told};", boil.Answers.OfType<ToldLine>().First().Text, StringComparison.Ordinal);
+        Assert.Contains($"pan {told} deep,", boil.Answers.OfType<ToldLine>().First().Text, StringComparison.Ordinal);
     }
 
     [Fact]

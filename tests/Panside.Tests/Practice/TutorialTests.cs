@@ -43,7 +43,7 @@ public partial class TutorialTests
 
     /// <summary>The rows between the rule and the line that is typed on, in one.</summary>
     private static string Asked(string[] rows) => string.Join(' ', rows
-        .SkipWhile(row => !row.StartsWith("----------", StringComparison.Ordinal)).Skip(1)
+        .SkipWhile(row => !row.StartsWith("──────────", StringComparison.Ordinal)).Skip(1)
         .TakeWhile(row => !row.StartsWith("You:", StringComparison.Ordinal)).Select(row => row.Trim()));
 
     [GeneratedRegex("^```\n(.*?)^```$", RegexOptions.Multiline | RegexOptions.Singleline)]

@@ -53,15 +53,15 @@ public sealed partial class EverySizeTests
         {
             // A watch is asked meanwhile.
             stage.Resize(width, height);
-            Assert.Matches(@"\| Next +spread coals", stage.Text);
-            Assert.Matches(@"\| To do +spread coals 8 min", stage.Text);
+            Assert.Matches(@"│ Next +spread coals", stage.Text);
+            Assert.Matches(@"│ Spread coals in 8 min", stage.Text);
         }
 
         stage.Wait(3);
-        Assert.Matches(@"\| To do +spread coals 5 min", stage.Text);
+        Assert.Matches(@"│ Spread coals in 5 min", stage.Text);
         stage.Wait(5);
         Assert.Contains("\n* Rake the coals level over the grates with a long rake; say yes.", stage.Text);
-        Assert.Matches(@"\| Now +spread coals", stage.Text);
+        Assert.Matches(@"│ Now +spread coals", stage.Text);
 
         // Nobody did it: the flow goes on, and says so where it is asked what was left out.
         stage.Wait(20);
@@ -106,14 +106,13 @@ public sealed partial class EverySizeTests
             foreach (var row in rows.Where(row => Bounded().IsMatch(row)))
             {
                 likely++;
-                Assert.Matches(@"\| (Next draw|Last charge|Pan still|Boils away) +(in )?\d[\d.]*( h)?, (least|most|up to) \d", row);
+                Assert.Matches(@"│ ((Draw|Last wood|Boil stops) (in (about )?\d[\d.]* (min|h)|(about )?now)|Heat (left )?takes \d[\d.]* (gal|L)|(With no more wood )?(Hardly any( more)?|\d[\d.]* (gal|L)) (will )?(still |to )?boils? away), ", row);
             }
 
-            var at = Array.FindIndex(rows, row => row.Contains("Ahead: O likely", StringComparison.Ordinal));
-            for (var row = at + 1; at >= 0 && !rows[row].Contains("...", StringComparison.Ordinal); row++)
+            foreach (var row in rows.Where(row => AheadBand().IsMatch(row)))
             {
                 charts++;
-                Assert.Contains('O', rows[row][rows[row].LastIndexOf('|')..]);
+                Assert.Contains('●', row);
             }
         }
 
@@ -132,7 +131,7 @@ public sealed partial class EverySizeTests
             var rows = Painted(played, width, height).Split('\n');
             foreach (var (label, reading) in new[] { ("Tank", ReadingName.TankVolume), ("Depth", ReadingName.PanDepth), ("Draw-off", ReadingName.DrawTemperature) })
             {
-                var row = Assert.Single(rows, row => row.Contains("| " + label + " ", StringComparison.Ordinal));
+                var row = Assert.Single(rows, row => row.Contains("│ " + label + " ", StringComparison.Ordinal));
                 if (state.Last(reading) is not { } last)
                 {
                     Assert.Contains("not read", row);
@@ -140,9 +139,9 @@ public sealed partial class EverySizeTests
                 }
 
                 shown++;
-                var trend = state.Readings[reading].Count > 1 ? "[v^=]" : " ";
-                var old = state.MinutesSince(last.At) > 2 * reading.Interval.TotalMinutes ? "old " : "";
-                Assert.Matches($@"\| {label} *{trend} [\d.]+ \S+ +{old}\d+ (min|h|day)", row);
+                var trend = state.Readings[reading].Count > 1 ? " [↓↑=]" : "";
+                var age = state.MinutesSince(last.At) > 2 * reading.Interval.TotalMinutes ? @"\d+ (min|h|days?) old" : @"(\d+ (min|h|days?) ago|just now)";
+                Assert.Matches($@"│ {label} [\d.]+ \S+{trend} {age}", row);
             }
         }
 
@@ -244,7 +243,7 @@ public sealed partial class EverySizeTests
             if (picture.State.Now is { } at && !TopRow.IsEmergency(picture.State, picture.Setting) && Dues.Soonest(now) is { } due)
             {
                 counted++;
-                Assert.All(LargeLetters.Rows(Times.Until(at.Time, due.At), '#'), row => Assert.True(text.Contains(row.TrimEnd(), StringComparison.Ordinal), $"{scene}\n{text}"));
+                Assert.All(LargeLetters.Rows(Times.Until(at.Time, due.At), '█'), row => Assert.True(text.Contains(row.TrimEnd(), StringComparison.Ordinal), $"{scene}\n{text}"));
             }
         }
 
@@ -264,7 +263,7 @@ public sealed partial class EverySizeTests
             var due = Dues.Soonest(new(setting, picture.State));
             Assert.NotNull(due);
             var text = Painter.Paint(picture, width, height).ToString();
-            Assert.All(LargeLetters.Rows(Times.Until(state.Now!.Value.Time, due.Value.At), '#'), row => Assert.True(text.Contains(row.TrimEnd(), StringComparison.Ordinal), $"{watch.Id}\n{text}"));
+            Assert.All(LargeLetters.Rows(Times.Until(state.Now!.Value.Time, due.Value.At), '█'), row => Assert.True(text.Contains(row.TrimEnd(), StringComparison.Ordinal), $"{watch.Id}\n{text}"));
         }
     }
 
@@ -272,8 +271,11 @@ public sealed partial class EverySizeTests
 
     private static string Plain(string text) => Blanks().Replace(text, " ").Trim();
 
-    [GeneratedRegex(@"\| [A-Z][^|]* (least|most|up to) \d")]
+    [GeneratedRegex(@"│ [A-Z0-9][^│]*(not before|any moment|at least|at most|hardly more)")]
     private static partial Regex Bounded();
+
+    [GeneratedRegex("^(Wood|Draw|Boil) .*[─●]+ ?(last|draw|stops)?")]
+    private static partial Regex AheadBand();
 
     [GeneratedRegex(@"\bF\d+ [A-Z]|Ctrl-C [A-Z]")]
     private static partial Regex Hint();

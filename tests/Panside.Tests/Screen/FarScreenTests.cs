@@ -13,7 +13,7 @@ public sealed class FarScreenTests
         using var stage = Stage.At("steady-boil");
         var before = stage.Text;
         stage.Press(Key.F6);
-        foreach (var row in LargeLetters.Rows("in 2 min", '#'))
+        foreach (var row in LargeLetters.Rows("in 2 min", '█'))
         {
             Assert.Contains(row.TrimEnd(), stage.Text);
         }
@@ -27,7 +27,7 @@ public sealed class FarScreenTests
     {
         using var stage = Stage.At("steady-boil");
         stage.Press(Key.F6);
-        foreach (var row in LargeLetters.Rows("read draw-off", '#'))
+        foreach (var row in LargeLetters.Rows("read draw-off", '█'))
         {
             Assert.Contains(row.TrimEnd(), stage.Text);
         }
@@ -56,7 +56,7 @@ public sealed class FarScreenTests
         stage.Press(Key.F6);
         stage.Press(Key.F9);
         Assert.Contains("!!! DANGER: Pan low? Pour sap in now. Type what is wrong:", stage.Text);
-        foreach (var row in LargeLetters.Rows("danger", '#'))
+        foreach (var row in LargeLetters.Rows("danger", '█'))
         {
             Assert.Contains(row.TrimEnd(), stage.Text);
         }

@@ -65,8 +65,8 @@ public sealed class PainterTests
     public void T4_the_least_full_screen_shows_action_hint_input_and_the_figures_that_decide(string scene)
     {
         var text = Painter.Paint(Played.Scene(scene).Picture, Painter.LeastWidth, Painter.LeastHeight).ToString();
-        Assert.Contains("| Tank ", text);
-        Assert.Contains("| Now ", text);
+        Assert.Contains("│ Tank ", text);
+        Assert.Contains("│ Now ", text);
         Assert.Contains("\n  [", text);
         Assert.Contains("\nYou:", text);
     }

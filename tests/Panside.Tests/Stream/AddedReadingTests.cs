@@ -106,9 +106,9 @@ public class AddedReadingTests
         var text = Painter.Paint(played.Picture, 80, 24).ToString();
         Assert.Contains("Read the thermometer in the hood.", text);
         Assert.Contains("[usually 104 to 212 °F]", text);
-        Assert.Matches(@"\| Hood +not read", text);
+        Assert.Matches(@"│ Hood not read yet", text);
         played.Talk.Say("170");
-        Assert.Matches(@"\| Hood +170 °F", Painter.Paint(played.Picture, 80, 24).ToString());
+        Assert.Matches(@"│ Hood 170 °F just now", Painter.Paint(played.Picture, 80, 24).ToString());
     }
 
     [Fact]

@@ -17,7 +17,7 @@ public class LookTests
         var about = command == "replay" ? $"'{scratch["past.jsonl"]}'" : $"--home '{scratch.Folder}'";
         using var terminal = new Tmux(
             80, 24, $"'{Path.Combine(AppContext.BaseDirectory, "panside")}' {command} {about} --ascii --theme high-contrast; sleep 60");
-        terminal.Wait(() => terminal.Screen.Contains(shown, StringComparison.Ordinal) && terminal.Screen.Contains("| Now ", StringComparison.Ordinal), shown);
+        terminal.Wait(() => terminal.Screen.Contains(shown, StringComparison.Ordinal) && terminal.Screen.Contains("Now ", StringComparison.Ordinal), shown);
         Assert.True(System.Text.Ascii.IsValid(terminal.Screen), terminal.Screen);
 
         // A ground of its own, and not the terminal's.

@@ -52,7 +52,7 @@ public sealed partial class WholeOnTheScreenTests
         Assert.Contains(Plain(LinesOfText.Hint(prompt)), block);
         Assert.Contains(text.Because is null ? "" : "Why: " + text.Because, block);
         Assert.All(text.Cautions, caution => Assert.Contains("Caution: " + caution, beside));
-        Assert.All((string[])["| Done", "| Now", "| Next"], place => Assert.Contains(place, screen));
+        Assert.All((string[])["│ Done", "│ Now", "│ Next"], place => Assert.Contains(place, screen));
     }
 
     [Theory]
@@ -100,8 +100,8 @@ public sealed partial class WholeOnTheScreenTests
     private static (string Beside, string Block) Parts(string screen)
     {
         var rows = screen.Split('\n');
-        var rule = Array.FindIndex(rows, row => row.StartsWith("----", StringComparison.Ordinal));
-        var beside = rows[1..rule].Select(row => row[..row.IndexOf('|', StringComparison.Ordinal)]);
+        var rule = Array.FindIndex(rows, row => row.StartsWith("────", StringComparison.Ordinal));
+        var beside = rows[1..rule].Select(row => row[..row.IndexOf('│', StringComparison.Ordinal)]);
         return (Plain(string.Join(' ', beside)), Plain(string.Join(' ', rows[rule..])));
     }
 

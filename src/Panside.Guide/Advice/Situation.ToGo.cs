@@ -1,0 +1,26 @@
+using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Guide.Advice;
+
+/// <content>How far it still is.</content>
+public sealed partial class Situation
+{
+    /// <summary>
+    /// How far the draw-off was last read under today's draw point, less than nothing where it stood over it; null where it was not read,
+    /// not for twice its interval, or drawn since.
+    /// </summary>
+    public TemperatureRise? ToDrawPoint => State.Last(ReadingName.DrawTemperature) is { } read
+        && State.MinutesSince(read.At) <= 2 * ReadingName.DrawTemperature.Interval.TotalMinutes
+        && !(State.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
+            ? DrawPoint.Today(Setting, State) - UnitSystem.Temperature(read.Value)
+            : null;
+
+    /// <summary>When the next charge of wood goes in, as it is asked for; null where none is to.</summary>
+    public DateTimeOffset? WoodDue =>
+        LastWood is { } last && !IsHeld && !IsEnding && Setting.Flow.Watches.FirstOrDefault(watch => watch.Deed == DeedName.AddWood) is { } watch
+            ? State.PutOff.TryGetValue(watch.Id, out var until) ? until : last.Time + Setting.Every(watch)
+            : null;
+}

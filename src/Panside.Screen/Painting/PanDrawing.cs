@@ -1,0 +1,120 @@
+using System.Globalization;
+using Panside.Guide.Measures;
+
+namespace Panside.Screen.Painting;
+
+/// <summary>
+/// The pan as it lies there, from the feed to the draw-off: how deep, how sweet, what feeds it, and the fire under it; beside it the tank with
+/// the mark at which firing stops. Facts in, rows out.
+/// </summary>
+internal static class PanDrawing
+{
+    /// <summary>Rows that it takes beside those inside of the pan: names, floor, fire.</summary>
+    public const int Around = 3;
+
+    private const int TankInside = 4;
+    private const int TankWidth = 19;
+    private const int MarkWidth = 15;
+
+    /// <summary>The scale goes a little over the flood depth, so that a flooded pan is not drawn as one that runs over.</summary>
+    private const double Over = 1.12;
+
+    /// <summary>The whole picture, in as many rows as it has inside and <see cref="Around"/>; none where it would be too narrow to read.</summary>
+    /// <param name="sight">What is drawn.</param>
+    /// <param name="width">Columns.</param>
+    /// <param name="inside">Rows inside of the pan.</param>
+    public static IReadOnlyList<string> Whole(PanSight sight, int width, int inside)
+    {
+        if (Widths(sight, width - TankWidth) is not { } widths)
+        {
+            return [];
+        }
+
+        var tank = Tank(sight, inside);
+        var pan = Inside(sight, widths, inside, sight.Flood * Over);
+        var floor = "└" + string.Join('┴', widths.Select(channel => new string('─', channel))) + "┘" + (sight.IsDrawn ? " ═► drawing" : " ► draw-off");
+        var flames = sight.Fire.Flames == 0 ? "" : new string('▲', sight.Fire.Flames * 2) + " ";
+        return
+        [
+            Row(sight.Tank.Now is { } now ? $"Tank {Amount.Shown(new(now, sight.Tank.Unit))}" : "Tank not read", Title(sight), width),
+            .. Enumerable.Range(0, inside).Select(row => Row(tank[row], pan[row], width)),
+            Row("└" + new string('─', TankInside) + "┘", floor, width),
+            Row("", " " + flames + PanelRow.Of(PanelRow.Useful, sight.Fire.Ways).In(int.Max(width - TankWidth - 1 - flames.Length, 0)), width),
+        ];
+    }
+
+    /// <summary>The pan alone, without names and floor: what has room on the least screen.</summary>
+    /// <param name="sight">What is drawn.</param>
+    /// <param name="width">Columns.</param>
+    /// <param name="inside">Rows.</param>
+    public static IReadOnlyList<string> Small(PanSight sight, int width, int inside) =>
+        Widths(sight, width) is { } widths ? [.. Inside(sight, widths, inside, sight.Flood).Select(row => Columns.Cut(row, width))] : [];
+
+    /// <summary>The columns of each channel; null where a figure would not fit.</summary>
+    private static IReadOnlyList<int>? Widths(PanSight sight, int width)
+    {
+        var channels = sight.Sweetness.Count;
+        var room = width - MarkWidth - 1 - (channels - 1);
+        return room / channels < 3 ? null : [.. Enumerable.Range(0, channels).Select(channel => (room / channels) + (channel < room % channels ? 1 : 0))];
+    }
+
+    private static string Title(PanSight sight)
+    {
+        var depth = sight.Depth is { } deep ? $"{Amount.Shown(new(deep, sight.Deep))} deep" : "depth not read";
+        return $" Pan, {depth}{(sight.IsCovered ? "; covered" : sight.Sweetness[0] is null ? "" : "; Brix as reckoned")}";
+    }
+
+    private static List<string> Inside(PanSight sight, IReadOnlyList<int> widths, int inside, double height)
+    {
+        var scale = double.Max(height, sight.Depth ?? 0);
+        var share = (sight.Depth ?? 0) / scale;
+
+        // The figure stands in the middle of what is there; in a puddle over it.
+        var figures = int.Max(Vessel.RowOf(share, inside) - 1, 0) / 2;
+        var marks = Marks(sight, scale, inside);
+        return
+        [
+            .. Enumerable.Range(0, inside).Reverse().Select(row =>
+                "│" + string.Join('│', widths.Zip(sight.Sweetness, (width, brix) => Channel(Vessel.At(row, inside, share, Vessel.Shade(brix)), row == figures ? brix : null, width)))
+                + (marks.TryGetValue(row, out var mark) ? "├ " + mark : "│")),
+        ];
+    }
+
+    private static string Channel(char sign, double? figure, int width)
+    {
+        var words = figure is { } brix ? brix.ToString("0", CultureInfo.InvariantCulture) : "";
+        words = words.Length == 0 ? "" : words.Length + 2 <= width ? $" {words} " : words;
+        var left = (width - words.Length) / 2;
+        return new string(sign, left) + words + new string(sign, width - left - words.Length);
+    }
+
+    /// <summary>The marks by their rows: where two fall into one, the one that matters more stays.</summary>
+    private static Dictionary<int, string> Marks(PanSight sight, double scale, int inside)
+    {
+        var marks = new Dictionary<int, string>();
+        foreach (var (name, depth) in new[] { ("least", sight.Least), ("run", sight.Run), ("flood", sight.Flood) })
+        {
+            marks.TryAdd(Vessel.RowOf(depth / scale, inside), $"{name} {Amount.Shown(new(depth, sight.Deep))}");
+        }
+
+        return marks;
+    }
+
+    private static List<string> Tank(PanSight sight, int inside)
+    {
+        var tank = sight.Tank;
+        var (level, stop) = ((tank.Now ?? 0) / tank.Holds, tank.Stop is { } at && at <= tank.Holds ? Vessel.RowOf(at / tank.Holds, inside) : -1);
+        var feed = stop == 0 ? 1 : 0;
+        return
+        [
+            .. Enumerable.Range(0, inside).Reverse().Select(row =>
+                "│" + new string(Vessel.At(row, inside, level, Vessel.Shade(null)), TankInside)
+                + (row == stop ? $"├ stop {Amount.Shown(new(tank.Stop!.Value, tank.Unit))}"
+                    : row == feed ? sight.HasFloat ? "├───float───►" : "│   by hand ►"
+                    : row == inside - 1 && tank.IsFullKnown ? $"├ full {Amount.Shown(new(tank.Holds, tank.Unit))}"
+                    : "│")),
+        ];
+    }
+
+    private static string Row(string tank, string pan, int width) => Columns.Cut(Columns.Pad(tank, TankWidth) + pan, width);
+}

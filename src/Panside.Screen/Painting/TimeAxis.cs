@@ -1,0 +1,106 @@
+using System.Globalization;
+
+namespace Panside.Screen.Painting;
+
+/// <summary>
+/// The last two hours and the next on one axis: readings as heights at their times, wood as ticks, draws as marks, and right of now the bands
+/// of what is forecast. Facts in, rows out.
+/// </summary>
+internal static class TimeAxis
+{
+    private const int LabelWidth = 10;
+    private const int LeastWidth = 40;
+    private const char Tick = '╵';
+    private const char Mark = '◆';
+    private const char Likely = '●';
+    private const char Band = '─';
+    private const string Heights = "▁▂▃▄▅▆▇█";
+
+    /// <summary>The rows, the clock under them; none where there is nothing to show or too little room.</summary>
+    /// <param name="sight">What is drawn; null for nothing.</param>
+    /// <param name="width">Columns.</param>
+    public static IReadOnlyList<string> Rows(TimeSight? sight, int width)
+    {
+        var axis = width - LabelWidth;
+        if (sight is null || width < LeastWidth || sight.Rows.All(row => row.IsEmpty))
+        {
+            return [];
+        }
+
+        return
+        [
+            .. sight.Rows.Where(row => !row.IsEmpty).Select(row => (Columns.Pad(row.Name, LabelWidth) + new string(Drawn(row, axis))).TrimEnd()),
+            (new string(' ', LabelWidth) + new string(Clock(sight.Now, axis))).TrimEnd(),
+        ];
+    }
+
+    /// <summary>The column of a minute; outside of the axis where it is further off than that reaches.</summary>
+    private static int Column(double minute, int axis) =>
+        (int)double.Round((double.Clamp(minute, -1e6, 1e6) + TimeSight.Reach) / (2 * TimeSight.Reach) * (axis - 1));
+
+    private static char[] Drawn(TimeRow row, int axis)
+    {
+        var signs = new char[axis];
+        Array.Fill(signs, ' ');
+        void Put(double minute, char sign)
+        {
+            if (Column(minute, axis) is var column && column >= 0 && column < axis)
+            {
+                signs[column] = sign;
+            }
+        }
+
+        Put(0, '│');
+        foreach (var (minute, share) in row.Points)
+        {
+            Put(minute, Heights[int.Clamp((int)double.Round(share * Heights.Length) - 1, 0, Heights.Length - 1)]);
+        }
+
+        if (row.Band is { } band)
+        {
+            // What is likely later than the axis reaches is told by where the band leaves it.
+            for (var column = int.Max(Column(band.Soonest, axis), 0); column <= int.Min(Column(band.Latest, axis), axis - 1); column++)
+            {
+                signs[column] = Band;
+            }
+
+            Put(band.Likely, Likely);
+            Write(signs, int.Min(Column(band.Latest, axis), axis - 1) + 2, row.Ahead);
+        }
+
+        foreach (var minute in row.Ticks)
+        {
+            Put(minute, Tick);
+        }
+
+        foreach (var minute in row.Marks)
+        {
+            Put(minute, Mark);
+        }
+
+        return signs;
+    }
+
+    private static char[] Clock(DateTimeOffset now, int axis)
+    {
+        var signs = new char[axis];
+        Array.Fill(signs, ' ');
+        foreach (var minute in new[] { -TimeSight.Reach, -TimeSight.Reach / 2, TimeSight.Reach / 2, TimeSight.Reach })
+        {
+            var words = now.AddMinutes(minute).ToString("HH:mm", CultureInfo.InvariantCulture);
+            Write(signs, int.Clamp(Column(minute, axis) - (words.Length / 2), 0, axis - words.Length), words);
+        }
+
+        Write(signs, Column(0, axis) - 1, "now");
+        return signs;
+    }
+
+    /// <summary>Writes words where all of them have room.</summary>
+    private static void Write(char[] signs, int at, string words)
+    {
+        if (at >= 0 && at + words.Length <= signs.Length)
+        {
+            words.CopyTo(signs.AsSpan(at));
+        }
+    }
+}
