@@ -1,3 +1,4 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Reckoning.Ensemble;
@@ -64,9 +65,9 @@ public static class ClearToLeave
         {
             unmet.Add($"the depth has not been read since {TheLastHeat(now)}");
         }
-        else if (state.Last(DeedName.FillPan) is { } poured && poured.At.Time > depth.At.Time)
+        else if (Changed(state, depth.At) is { } since)
         {
-            unmet.Add("the depth has not been read since the last pour");
+            unmet.Add($"the depth has not been read since the last {since}");
         }
         else if (state.Last(ObservationName.Boil) is { Value: "still" } calm && calm.At.Time - depth.At.Time > Together)
         {
@@ -84,6 +85,13 @@ public static class ClearToLeave
 
         return unmet;
     }
+
+    /// <summary>What changed the depth after it was read; null where nothing told did.</summary>
+    private static string? Changed(SessionState state, Moment read) =>
+        (state.Last(DeedName.FillPan)?.At.Time > read.Time) ? "pour"
+        : (state.Last(DeedName.FloodPan)?.At.Time > read.Time) ? "flood"
+        : (state.Last(DeedName.CloseDraw)?.At.Time > read.Time) ? "draw"
+        : null;
 
     /// <summary>
     /// A thin bed counts as down for a confident hand; for the cautious, once the boil has been seen still at looks so far apart, with no
@@ -110,16 +118,27 @@ public static class ClearToLeave
     {
         if (now.LastWood is { } wood && still.Time - wood.Time < Settling)
         {
-            return $"the boil must be seen still {SettlingTime} after {(now.Setting.Rig.IsBurner ? "the burner was shut off" : "wood")}";
+            return now.Setting.Rig.OfFire($"the boil must be seen still {SettlingTime} after wood", $"the boil must be seen still {SettlingTime} after the burner");
         }
 
-        return IsJustAfter(now, DeedName.FloodPan, still) ? $"the boil must be seen still {SettlingTime} after flooding"
-            : IsJustAfter(now, DeedName.FillPan, still) ? $"the boil must be seen still {SettlingTime} after a pour"
-            : null;
+        if (now.State.Last(DeedName.SpreadCoals) is { } raked && raked.At.Time >= still.Time)
+        {
+            return "nobody has looked at the boil since the coals were raked";
+        }
+
+        return IsSettled(now.State, still) ? null
+            : now.State.Last(DeedName.FloodPan)?.At == now.State.ChilledAt ? $"the boil must be seen still {SettlingTime} after flooding"
+            : now.State.Last(DeedName.FillPan)?.At == now.State.ChilledAt ? $"the boil must be seen still {SettlingTime} after a pour"
+            : $"the boil must be seen still {SettlingTime} after the pan was filled up";
     }
 
-    private static bool IsJustAfter(Situation now, DeedName deed, Moment seen) =>
-        now.State.Last(deed) is { } done && seen.Time >= done.At.Time && seen.Time - done.At.Time < Settling;
+    /// <summary>Whether a look at the boil is so long after wood and cold sap that a still pan tells something.</summary>
+    public static bool IsSettled(SessionState state, Moment seen)
+    {
+        bool IsJustAfter(Moment? at) => at is { } since && seen.Time >= since.Time && seen.Time - since.Time < Settling;
+        return !IsJustAfter(state.ChilledAt) && !IsJustAfter(state.Last(DeedName.AddWood)?.At) && !IsJustAfter(state.Last(DeedName.LitFire)?.At)
+            && !IsJustAfter(state.Last(DeedName.ShutOff)?.At);
+    }
 
     /// <summary>
     /// The most water that can still leave, in liters: of all members, run on without feed, the one that boils away most. A boil
@@ -150,14 +169,14 @@ public static class ClearToLeave
         var mean = 100 * state.Rig.PanSugar.Kilograms / double.Max(state.Rig.Pan.Liters * 1.03, 1);
         var lost = WorstLiters(now) / double.Max(state.Rig.Pan.Liters, 0.1);
         double After(double brix) => lost < 0.95 ? brix / (1 - lost) : 100;
-        if (After(mean) > limit)
+        if (now.Unfed!.MixedBrix(1) > limit)
         {
             return "the whole pan is sweet enough to pass syrup";
         }
 
-        // In one channel, or once the channels have mixed, no side is sweeter than the pan.
+        // In one channel, or once the channels have mixed, no side is sweeter than the pan; unless the draw-off was read sweeter since.
         var gradient = state.Last(ObservationName.Gradient);
-        if (now.Setting.Rig.Channels == 1 || (gradient is { Value: "gone" } seen && !AfterFire(now, seen.At)))
+        if (now.Setting.Rig.Channels == 1 || (gradient is { Value: "gone" } seen && !AfterFire(now, seen.At) && !IsReadApart(state, seen.At, mean)))
         {
             return null;
         }
@@ -182,6 +201,12 @@ public static class ClearToLeave
         var isAgreed = double.Abs(drawOff.Sugar.Brix - drawOff.Before.Brix) <= Agree;
         return isAgreed && now.Unfed!.ThickestBrix(1) + (Steeper * taken) <= limit ? null : "the draw-off side is near syrup and can pass it";
     }
+
+    /// <summary>Whether the draw-off was read so much sweeter than the pan, after channels were seen mixed, that they cannot be.</summary>
+    private static bool IsReadApart(SessionState state, Moment mixed, double mean) =>
+        state.DrawOff is { } drawOff && drawOff.At.Time > mixed.Time && drawOff.Sugar.Brix > mean + Apart;
+
+    private const double Apart = 10;
 
     private static void Seen(
         Situation now, ObservationName name, string spoken, List<string> unmet, Func<string, string?> fault, bool required)

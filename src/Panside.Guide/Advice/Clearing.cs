@@ -17,6 +17,13 @@ public static class Clearing
     public static Band? Minutes(Situation now) => !now.IsHeld || now.Unmet.Count == 0 || WantsADeed(now) ? null
         : new(At(now, 0.05) + Looks.P5, At(now, 0.5) + Looks.P50, At(now, 0.95) + Looks.P95);
 
+    /// <summary>The same once the boil is still at a time: the cautious look on for a while over thin coals, and somebody must look.</summary>
+    public static Band Once(Situation now, Band still)
+    {
+        var stays = now.IsCautious && !now.Setting.Rig.IsBurner ? ClearToLeave.StillLong.TotalMinutes : 0;
+        return new(still.P5 + Looks.P5, still.P50 + stays + Looks.P50, still.P95 + stays + Looks.P95);
+    }
+
     /// <summary>Sugar at the draw-off side counts once the boil is still: before, it mixes and thickens yet.</summary>
     private static bool WantsADeed(Situation now) =>
         now.IsBurnerOn || now.DrawOpenSince is not null || now.DepthRead < now.Setting.Rig.LeastDepth || ClearToLeave.IsTooShallow(now)
@@ -35,7 +42,7 @@ public static class Clearing
     private static double Settles(Situation now)
     {
         double Left(Moment? since) => since is { } at ? double.Max(ClearToLeave.Settling.TotalMinutes - now.State.MinutesSince(at), 0) : 0;
-        return double.Max(Left(now.LastWood), double.Max(Left(now.State.Last(DeedName.FloodPan)?.At), Left(now.State.Last(DeedName.FillPan)?.At)));
+        return double.Max(Left(now.LastWood), Left(now.State.ChilledAt));
     }
 
     /// <summary>Minutes until the coals count as down: spent, or thin under a pan that has been still for long.</summary>

@@ -16,7 +16,7 @@ internal static class HandFeed
     /// depth; once no more wood goes in as well, for until it is still it lives on what is poured.
     /// </summary>
     public static bool IsDue(Situation now) => now.Setting.Rig is { Feed: Feed.ByHand } rig && now.IsLit && now.State.Rig.IsBoiling
-        && !Facts.Holds(now, "boil-still") && now.State.Rig.Tank is not { Liters: < 0.4 } && now.Depth <= rig.RunDepth - Half(now);
+        && !Facts.Holds(now, "boil-still") && now.Depth <= rig.RunDepth - Half(now);
 
     /// <summary>How much goes in at once, in words: <c>one pail, 2 gal</c>.</summary>
     public static string Portion(Situation now)

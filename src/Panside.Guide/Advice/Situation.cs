@@ -69,8 +69,9 @@ public sealed partial class Situation
     /// <summary>Whether wood still goes in: the last charge is no older than two intervals.</summary>
     public bool IsFiring => Setting.Rig.IsBurner ? IsBurnerOn : LastWood is { } wood && State.MinutesSince(wood) <= 2 * Setting.Rig.Interval.TotalMinutes;
 
-    /// <summary>Whether a burner is on: it was lit, and not shut off since.</summary>
-    public bool IsBurnerOn => Setting.Rig.IsBurner && State.Last(DeedName.LitFire) is { } lit && !(State.Last(DeedName.ShutOff)?.At.Time >= lit.At.Time);
+    /// <summary>Whether a burner is on: it was lit, or what was seen can only come from one that is, and nobody has told since that it is off.</summary>
+    public bool IsBurnerOn => Setting.Rig.IsBurner && IsLit
+        && !(State.Last(DeedName.ShutOff) is { } off && (State.Last(DeedName.LitFire) is not { } lit || off.At.Time >= lit.At.Time));
 
     /// <summary>When the fire got heat last: when wood went in, or a burner was still on; null before any.</summary>
     public Moment? LastWood
@@ -112,12 +113,12 @@ public sealed partial class Situation
     }
 
     /// <summary>
-    /// Minutes until it is clear to leave: once no more wood goes in, if nothing is done but to look; before, until the boil is still after the
+    /// Minutes until it is clear to leave: once no more wood goes in, if nothing is done but to look; before, after the
     /// last charge as this program advises it. Null where that is not known, or where waiting does not bring it.
     /// </summary>
     public Band? MinutesToClear => IsHeld ? Clearing.Minutes(this)
         : MinutesToLastCharge is { } last && Shutdown is not null && Band.Of(State.Rigs.OnceLastCharged(Setting.Rig.Charge).StillMinutes) is var still
-            ? new Band(last.P5 + still.P5, last.P50 + still.P50, last.P95 + still.P95)
+            ? Clearing.Once(this, new(last.P5 + still.P5, last.P50 + still.P50, last.P95 + still.P95))
             : null;
 
     /// <summary>Whether the charge that comes next would find less sap than the shutdown needs: then the last one is in.</summary>

@@ -49,6 +49,23 @@ public sealed class Terms
         return _said.FirstOrDefault(row => words.Contains($" {row.Said} ", StringComparison.Ordinal)).Term;
     }
 
+    /// <summary>All terms that a text names, in its order, each once; of two that overlap the longer.</summary>
+    public IReadOnlyList<Term> AllIn(string text)
+    {
+        var words = $" {Plain(text)} ";
+        var found = new List<(int Place, Term Term)>();
+        foreach (var (said, term) in _said)
+        {
+            for (var place = words.IndexOf($" {said} ", StringComparison.Ordinal); place >= 0; place = words.IndexOf($" {said} ", StringComparison.Ordinal))
+            {
+                found.Add((place, term));
+                words = $"{words[..(place + 1)]}{new string('.', said.Length)}{words[(place + 1 + said.Length)..]}";
+            }
+        }
+
+        return [.. found.OrderBy(one => one.Place).Select(one => one.Term).Distinct()];
+    }
+
     /// <summary>Whether what was said is a term and nothing more, but for an article.</summary>
     public bool Is(string said)
     {

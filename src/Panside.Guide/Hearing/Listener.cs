@@ -47,6 +47,8 @@ public sealed partial class Listener(Setting setting)
             return new MeansWord(Supposition.Word, supposed);
         }
 
+        (said, text) = (Pails.InVolume(said, setting), Pails.InVolume(text, setting));
+
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
         var understood = Word(at, said, open) ?? Pouring.Understand(at, said, setting.Units) ?? Amount(at, said, open) ?? _talk.Term(text);
         return understood is not (null or MeansNothing) ? understood : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? Lost(text, said, open);
@@ -132,6 +134,8 @@ public sealed partial class Listener(Setting setting)
 
         if (setting.Readings.Words.TryGetValue(name, out var reading))
         {
+            // Two percent sap: people say percent, and mean Brix.
+            unit = unit == Unit.Percent && reading.Kind == Dimension.Sugar ? Unit.Brix : unit;
             return Held(value, unit ?? Assumed(reading, open), measure => measure.Unit.Kind() == reading.Kind
                 ? new MeansLine(new Reading(at, reading, measure))
                 : OtherKind(at, reading, measure, said));

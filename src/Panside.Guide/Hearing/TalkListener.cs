@@ -116,6 +116,19 @@ internal sealed class TalkListener(Setting setting)
     private Understood Line(Moment at, Meaning meaning)
     {
         var understood = Sure(at, meaning);
+        if (meaning.Root is "reading" or "did" or "observed" && KnownTalk.Ear(setting.Flow.Language) is { } ear)
+        {
+            if (ear.IsDenied(meaning.Words))
+            {
+                return new MeansNothing($"Heard as not so: '{meaning.Words}'. Nothing is taken. Say what is.");
+            }
+
+            if (meaning.Root is not "did" && ear.IsOfBefore(meaning.Words))
+            {
+                return new MeansNothing($"'{meaning.Words}' was before: say what stands there now.");
+            }
+        }
+
         var isUnreal = meaning.Root is "reading" or "did" or "observed" && KnownTalk.Ear(setting.Flow.Language)?.IsUnreal(meaning.Words) == true;
         var isSure = !isUnreal && meaning.Share >= (meaning.Kind == Sweet ? SurelySweet : understood is MeansWord or MeansLine(Answer) ? BegunFrom : TakenFrom);
         return isSure || understood is MeansTalk or MeansNothing ? understood

@@ -109,7 +109,10 @@ public sealed record SessionState
     /// <summary>The last draw-off temperature that told of sugar, from which the draw-off side can only have thickened.</summary>
     public DrawOffAnchor? DrawOff { get; init; }
 
-    /// <summary>When the boil was first seen still, with no other look, wood, flood or pour since; null where it was not.</summary>
+    /// <summary>When much cold liquid last went into the pan: flooded, poured, or read deeper than anything told explains; null where none did.</summary>
+    public Moment? ChilledAt { get; init; }
+
+    /// <summary>When the boil was first seen still so that it counts, with no other look, wood, flood, pour or raking since; null where it was not.</summary>
     public Moment? StillSince { get; init; }
 
     /// <summary>The draw that is open or was shut last.</summary>
@@ -154,7 +157,8 @@ public sealed record RunningClock(string Text, DateTimeOffset Until, string Over
 /// <param name="Sugar">The sugar content there.</param>
 /// <param name="EvaporatedLiters">Water that the model had boiled away by then.</param>
 /// <param name="Before">What the reading before it showed, or, where something was drawn since, what was expected: one slip is no evidence.</param>
-public sealed record DrawOffAnchor(SugarContent Sugar, double EvaporatedLiters, SugarContent Before);
+/// <param name="At">When.</param>
+public sealed record DrawOffAnchor(SugarContent Sugar, double EvaporatedLiters, SugarContent Before, Moment At);
 
 /// <summary>One draw.</summary>
 /// <param name="Liters">What was told of it so far.</param>

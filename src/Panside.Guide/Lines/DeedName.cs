@@ -25,7 +25,7 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
     /// <summary>The burner is shut off.</summary>
     public static readonly DeedName ShutOff = new("shut-off", null, "burner shut off")
     {
-        Words = ["shut off", "off", "turned off", "burner off", "shut it off", "switched off", "gas off", "heat off"],
+        Words = ["shut off", "off", "turned off", "burner off", "shut it off", "switched off", "gas off", "heat off", "burner is off", "burner's off", "turned off the burner", "turned the burner off", "turned off the gas", "shut off the gas", "gas is off", "gas's off", "flame is off", "flame out"],
     };
 
     /// <summary>The draw-off is open.</summary>

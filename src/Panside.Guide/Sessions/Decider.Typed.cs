@@ -35,6 +35,9 @@ public sealed partial class Decider
             case MeansLine(Added unplaced) when !PanOrTank.IsPanMeant(turn):
                 Question(turn, unplaced, PanOrTank.Question(unplaced, _setting.Rig.HasFloat), Added.Places);
                 break;
+            case MeansLine(Did { Name.Code: "shut-off" }) when turn.Holds("draw-open") && !NamesFire(text.Words):
+                turn.Refuse("The draw-off is open: was it that, or the burner? Say 'drew' with the volume, or 'burner off'.", "text");
+                break;
             case MeansLine(var meant):
                 HearMeant(turn, meant is Added poured ? poured.IntoPan(text.At) : meant);
                 break;
@@ -122,6 +125,10 @@ public sealed partial class Decider
     }
 
     private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
+
+    /// <summary>What was shut off with a draw-off open is the burner only where the words say so.</summary>
+    private static bool NamesFire(string words) =>
+        Array.Exists(["burner", "gas", "oil", "heat", "flame"], name => words.Contains(name, StringComparison.OrdinalIgnoreCase));
 
     /// <summary>A cry opens the emergency of its danger; where that is not sure, the list, with the likely ones first.</summary>
     private void Cry(Turn turn, Moment at, IReadOnlyList<string> dangers, bool isSure)

@@ -190,8 +190,12 @@ public sealed partial class Decider
         {
             // Asked to pour one portion, who says yes has poured it.
             var portion = HandFeed.Measured(_setting.Rig);
-            turn.Tell($"Counted: {Amount.Shown(portion)} of sap poured in. 'undo' takes it back.");
             Consider(turn, new Did(answer.At, DeedName.FillPan, portion) { Is = Liquids.Sap });
+            if (turn.State.Last(DeedName.FillPan)?.At == answer.At)
+            {
+                turn.Tell($"Counted: {Amount.Shown(portion)} of sap poured in. 'undo' takes it back.");
+            }
+
             return;
         }
 
@@ -237,9 +241,9 @@ public sealed partial class Decider
             return;
         }
 
-        if (line is Did { Name.Code: "add-wood" } && !_setting.Rig.IsBurner && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
+        if (line is Did { Name.Code: "add-wood" or "lit-fire" } && !_setting.Rig.IsBurner && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
         {
-            Question(turn, line, new("Wood in an emergency? Add none until it is over.", "Yes counts a charge that is in already."));
+            Question(turn, line, new("Wood in an emergency? Add none until it is over.", "Yes counts what burns already."));
             return;
         }
 

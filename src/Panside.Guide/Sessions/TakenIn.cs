@@ -1,3 +1,4 @@
+using Panside.Guide.Advice;
 using Panside.Guide.Belief;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
@@ -32,13 +33,17 @@ internal sealed class TakenIn(Setting setting)
     };
 
     private static SessionState Stilled(SessionState state, Observed observed) => observed.Name != ObservationName.Boil ? state
-        : state with { StillSince = observed.Is == "still" ? state.StillSince ?? observed.At : null };
+        : state with { StillSince = observed.Is != "still" ? null : state.StillSince ?? (ClearToLeave.IsSettled(state, observed.At) ? observed.At : null) };
 
     /// <summary>Wood boils a still pan again, and cold sap hides for a while that it boils: what was seen before counts no more.</summary>
     private static SessionState Stirred(SessionState state, Did did) =>
-        did.Name == DeedName.LitFire || did.Name == DeedName.AddWood || did.Name == DeedName.FloodPan || did.Name == DeedName.FillPan
-            ? state with { StillSince = null }
-            : state;
+        did.Name == DeedName.FloodPan || did.Name == DeedName.FillPan ? state with { StillSince = null, ChilledAt = did.At }
+        : did.Name == DeedName.LitFire || did.Name == DeedName.AddWood || did.Name == DeedName.SpreadCoals ? state with { StillSince = null }
+        : state;
+
+    /// <summary>A pan that stands deeper than anything told explains was filled by hand: cold sap hides for a while that it boils.</summary>
+    private static SessionState Deepened(SessionState state, Reading depth) =>
+        IsLit(state) && state.Rigs.IsFilled(UnitSystem.Length(depth.Measure)) ? state with { StillSince = null, ChilledAt = depth.At } : state;
 
     private static SessionState Noted(SessionState state, Reading reading)
     {
@@ -49,9 +54,9 @@ internal sealed class TakenIn(Setting setting)
     private SessionState Read(SessionState state, Reading reading) => reading.Name.Code switch
     {
         "tank-volume" => Tank(state, setting.Units.Volume(reading.Measure)),
-        "pan-depth" => state with { Rigs = state.Rigs.DepthRead(UnitSystem.Length(reading.Measure), IsLit(state)) },
-        "draw-temperature" => DrawOff(state, UnitSystem.Temperature(reading.Measure)),
-        "draw-brix" => DrawOff(state, UnitSystem.Sugar(reading.Measure)),
+        "pan-depth" => Deepened(state, reading) with { Rigs = state.Rigs.DepthRead(UnitSystem.Length(reading.Measure), IsLit(state)) },
+        "draw-temperature" => DrawOff(state, UnitSystem.Temperature(reading.Measure), reading.At),
+        "draw-brix" => DrawOff(state, UnitSystem.Sugar(reading.Measure), reading.At),
         "sap-brix" => state with { Rigs = state.Rigs.SapRead(UnitSystem.Sugar(reading.Measure), HoldsSapAlone(state)) },
         "pan-brix" => state with { Rigs = state.Rigs.PanSugarRead(UnitSystem.Sugar(reading.Measure)) },
         "drawn-volume" => Draw(state, setting.Units.Volume(reading.Measure)),
@@ -79,22 +84,21 @@ internal sealed class TakenIn(Setting setting)
         };
     }
 
-    private static SessionState DrawOff(SessionState state, SugarContent read) =>
-        state with { DrawOff = Anchored(state, read), Rigs = state.Rigs.DrawOffRead(read) };
+    private static SessionState DrawOff(SessionState state, SugarContent read, Moment at) =>
+        state with { DrawOff = Anchored(state, read, at), Rigs = state.Rigs.DrawOffRead(read) };
 
-    private static DrawOffAnchor Anchored(SessionState state, SugarContent read)
+    private static DrawOffAnchor Anchored(SessionState state, SugarContent read, Moment at)
     {
-        var isSinceDraw = state.ThisDraw.Liters == 0 || !(state.Last(DeedName.CloseDraw)?.At.Time > state.Last(ReadingName.DrawTemperature)?.At.Time);
-        var before = state.DrawOff is { } last && isSinceDraw ? last.Sugar : SugarContent.FromBrix(double.Clamp(state.Rigs.ExpectedDrawSugar.Mean, 0, 100));
-        return new(read, state.Rig.Evaporated.Liters, before);
+        var before = state.DrawOff is { } last && !(state.Last(DeedName.CloseDraw)?.At.Time >= last.At.Time) ? last.Sugar : SugarContent.FromBrix(double.Clamp(state.Rigs.ExpectedDrawSugar.Mean, 0, 100));
+        return new(read, state.Rig.Evaporated.Liters, before, at);
     }
 
-    private static SessionState DrawOff(SessionState state, Temperature read)
+    private static SessionState DrawOff(SessionState state, Temperature read, Moment at)
     {
         var rise = read - state.Rig.Boiling;
         if (DrawPoint.SugarAt(state, read) is { } atDraw)
         {
-            state = state with { DrawOff = Anchored(state, atDraw) };
+            state = state with { DrawOff = Anchored(state, atDraw, at) };
         }
 
         // A draw-off that does not boil tells nothing of its sugar.

@@ -73,6 +73,7 @@ public static class StateBytes
         to.All(state.Draws, to.Moment);
         to.All(state.Pours, to.Pour);
         to.Maybe(state.ToldToPour, to.Moment);
+        to.Maybe(state.ChilledAt, to.Moment);
         to.Maybe(state.StillSince, to.Moment);
         to.All([.. state.Marks.Order(StringComparer.Ordinal)], to.Write);
         to.Keyed(state.Readings, key => key.Code, all => to.All(all, one => to.Noted(one, to.Measure)));
@@ -87,6 +88,7 @@ public static class StateBytes
             to.Write(anchor.Sugar.Brix);
             to.Write(anchor.EvaporatedLiters);
             to.Write(anchor.Before.Brix);
+            to.Moment(anchor.At);
         });
         to.Write(state.ThisDraw.Liters);
         to.Write(state.ThisDraw.IsShut);
@@ -124,6 +126,7 @@ public static class StateBytes
         Draws = [.. from.All(from.Moment)],
         Pours = [.. from.All(from.Pour)],
         ToldToPour = from.Maybe(from.Moment),
+        ChilledAt = from.Maybe(from.Moment),
         StillSince = from.Maybe(from.Moment),
         Marks = [.. from.All(from.ReadString)],
         Readings = from.Keyed(code => readings.Find(code) ?? throw new InvalidDataException(code), () => ImmutableList.CreateRange(from.All(() => from.Noted(from.Measure)))),
@@ -133,7 +136,7 @@ public static class StateBytes
         Advised = from.Keyed(key => key, from.Moment),
         Cautioned = [.. from.All(from.ReadString)],
         Forecasts = from.Keyed(key => key, from.Forecast),
-        DrawOff = from.MaybeText(() => new DrawOffAnchor(SugarContent.FromBrix(from.ReadDouble()), from.ReadDouble(), SugarContent.FromBrix(from.ReadDouble()))),
+        DrawOff = from.MaybeText(() => new DrawOffAnchor(SugarContent.FromBrix(from.ReadDouble()), from.ReadDouble(), SugarContent.FromBrix(from.ReadDouble()), from.Moment())),
         ThisDraw = new(from.ReadDouble(), from.ReadBoolean()),
         Totals = new()
         {

@@ -19,12 +19,14 @@ public sealed class Outlook
     private readonly RankedValues _low;
 
     private readonly Lazy<RankedValues> _thickest;
+    private readonly Lazy<RankedValues> _mixed;
 
     private Outlook(RankedValues residual, RankedValues still, double[] reserve, double[] left, double[] spare, RunResult run, Members before)
     {
         var least = run.LeastLiters;
         (_residual, _still, _low) = (residual, still, new(run.LowMinutes));
         _thickest = new(() => new(Thickest(before, least)));
+        _mixed = new(() => new([.. Enumerable.Range(0, before.Count).Select(member => 100 * RigEnsemble.FractionOf(before.SugarOf(member), least[member]))]));
         (_reserve, _left) = (new(reserve), new(left));
         (_spare, _least) = (new(spare), new(least));
     }
@@ -52,6 +54,9 @@ public sealed class Outlook
     /// stands there now and the least liquid that the member comes to: what mixing and sinking would take from it is not counted on.
     /// </summary>
     public double ThickestBrix(double quantile) => _thickest.Value.At(quantile);
+
+    /// <summary>The same of the whole pan stirred together.</summary>
+    public double MixedBrix(double quantile) => _mixed.Value.At(quantile);
 
     private static double[] Thickest(Members members, double[] least)
     {

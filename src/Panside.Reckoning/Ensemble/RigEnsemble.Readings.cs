@@ -163,6 +163,10 @@ public sealed partial class RigEnsemble
             isHeld ? Common with { HeldDepth = read } : Common);
     }
 
+    /// <summary>Whether a depth is so far over what is reckoned, and by so much, that sap was poured in which nobody told of.</summary>
+    /// <param name="read">What the ruler shows.</param>
+    public bool IsFilled(Length read) => IsFarDepth(read) && (Rig.PanArea * (read - Length.FromMeters(Assimilation.Moments(Depths()).Mean))).Liters > PouredLiters;
+
     private bool IsFarDepth(Length read)
     {
         var (mean, variance) = Assimilation.Moments(Depths());

@@ -21,7 +21,7 @@ internal static class AskingPainter
         }
 
         var page = asking.Page;
-        if (desk.Mode == ScreenMode.Helping)
+        if (desk.Mode is ScreenMode.Helping or ScreenMode.Explaining)
         {
             return new(Help(asking, keys, width, height), null, desk.Scroll);
         }

@@ -12,7 +12,7 @@ internal static class HelpPage
         var asked = Asked.Of(new Situation(picture.Setting, picture.State), picture with { Mode = ScreenMode.Talking });
         List<StyledLine> rows =
         [
-            StyledLine.Of($" HELP{TopRow.Marks(picture, "   ")}   any key goes back", Tone.Bar),
+            StyledLine.Of($" HELP{TopRow.Marks(picture, "   ")}   {(picture.Replay is null ? "F1 again: this step's words explained. " : "")}Any other key goes back", Tone.Bar),
             .. picture.Replay is null ? Wrapped(asked.Action, width, Tone.Strong) : [],
             .. picture.Replay is null ? Wrapped(asked.Hint, width, Tone.Plain) : [],
             .. picture.Keys.Select(key => StyledLine.Of($"  {Columns.Pad(key.Name, 3)} {Columns.Pad(key.Word, 10)} {key.Meaning}")),

@@ -36,9 +36,9 @@ internal static class Painter
             return new([.. Enumerable.Repeat(StyledLine.Empty, int.Max(height, 0))], null, 0);
         }
 
-        if (picture.Mode == ScreenMode.Helping)
+        if (picture.Mode is ScreenMode.Helping or ScreenMode.Explaining)
         {
-            return new(HelpPage.Of(picture, width, height), null, picture.Scroll);
+            return new(picture.Mode == ScreenMode.Helping ? HelpPage.Of(picture, width, height) : TermsPage.Of(picture, width, height), null, picture.Scroll);
         }
 
         var now = new Situation(picture.Setting, picture.State);

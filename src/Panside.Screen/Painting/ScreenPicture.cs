@@ -17,6 +17,9 @@ internal enum ScreenMode
     /// <summary>The page of help.</summary>
     Helping,
 
+    /// <summary>The page of the words that stand in what is asked.</summary>
+    Explaining,
+
     /// <summary>The next action and the countdown, in large figures.</summary>
     Far,
 }

@@ -13,6 +13,7 @@ internal sealed class Desk(ITalk talk)
     private int _page = 1;
     private bool _isFinished;
     private bool _isFar;
+    private bool _isHelpOpen;
     private bool _hasChosen;
     private Completion? _completion;
 
@@ -90,11 +91,11 @@ internal sealed class Desk(ITalk talk)
     private bool Answered(Key key)
     {
         var before = _mode;
-        _mode = ScreenMode.Talking;
+        (_mode, _isHelpOpen) = (ScreenMode.Talking, before == ScreenMode.Helping);
         return before switch
         {
             ScreenMode.AskingToLeave => Of(key) is null,
-            ScreenMode.Helping => Of(key) is null && Typed(key) is null,
+            ScreenMode.Helping or ScreenMode.Explaining => Of(key) is null && Typed(key) is null,
             _ => false,
         };
     }
@@ -128,6 +129,12 @@ internal sealed class Desk(ITalk talk)
 
     private void Help(string words)
     {
+        if (_isHelpOpen)
+        {
+            _mode = ScreenMode.Explaining;
+            return;
+        }
+
         talk.AskForHelp(words);
         _mode = ScreenMode.Helping;
     }

@@ -16,7 +16,7 @@ internal sealed partial class AmountReader(TalkWords words)
 
     private readonly SpokenUnits _units = new(words);
     private readonly SpokenNumbers _numbers = new(words, new(words));
-    private readonly SpokenClock _clock = new(words);
+    private readonly SpokenClock _clock = new(words, new(words));
 
     /// <summary>The words and amounts of a line.</summary>
     public IReadOnlyList<Piece> Read(string text)
@@ -28,8 +28,16 @@ internal sealed partial class AmountReader(TalkWords words)
             if (Amount(all, at) is var (amount, behind) && !IsCount(all, at, amount, behind))
             {
                 (amount, behind) = ShortOf(all, amount, behind);
+                if (amount.Unit?.Kind() == Dimension.Time && behind < all.Count && words.Ago.Contains(all[behind].Text))
+                {
+                    // Ten minutes ago: when it was, and no amount of anything.
+                    pieces.Add(new(all[behind].Text, null, all[at].IsPaused));
+                    at = behind + 1;
+                    continue;
+                }
+
                 pieces.Add(new(NameOf(amount), amount, all[at].IsPaused));
-                at = PastInstead(all, behind);
+                at = PastInstead(all, amount, behind);
             }
             else
             {
@@ -63,8 +71,11 @@ internal sealed partial class AmountReader(TalkWords words)
     }
 
     /// <summary>216.2 not 216.8: what is taken back in the same breath was never said.</summary>
-    private int PastInstead(List<SpokenWord> all, int behind) =>
-        behind + 1 < all.Count && words.Instead.Contains(all[behind].Text) && Amount(all, behind + 1) is var (_, after) ? after : behind;
+    private int PastInstead(List<SpokenWord> all, SpokenAmount said, int behind) =>
+        behind + 1 < all.Count && words.Instead.Contains(all[behind].Text) && Amount(all, behind + 1) is var (other, after)
+            && (other.Unit is null ? !all[behind].IsPaused : other.Unit.Value.Kind() == said.Unit?.Kind())
+            ? after
+            : behind;
 
     private static string NameOf(SpokenAmount amount) => amount.Hint switch
     {

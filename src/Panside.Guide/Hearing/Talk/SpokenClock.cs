@@ -1,12 +1,12 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Panside.Guide.Measures;
 
 namespace Panside.Guide.Hearing.Talk;
 
 /// <summary>Times of day as they are spoken: half past ten, 22:30, ten thirty pm, midnight.</summary>
 /// <param name="words">The words of the language.</param>
-internal sealed partial class SpokenClock(TalkWords words)
+/// <param name="units">The units that may stand behind a number: then it is no time.</param>
+internal sealed partial class SpokenClock(TalkWords words, SpokenUnits units)
 {
     /// <summary>The time of day at a place, and the place behind it; null where none stands there.</summary>
     public (SpokenAmount Amount, int Behind)? Read(List<SpokenWord> all, int at)
@@ -67,10 +67,10 @@ internal sealed partial class SpokenClock(TalkWords words)
 
         bool IsTimeNext(int place) => place > 0 && words.When.Contains(At(place - 1));
 
-        bool IsNoAmount(int place) => place >= all.Count || all[place].IsPaused || (UnitNames.FromWord(At(place)) is null && !words.Counted.Contains(At(place)));
+        bool IsNoAmount(int place) => place >= all.Count || all[place].IsPaused || (units.At(all, place).Unit is null && !words.Counted.Contains(At(place)));
 
         (double Minutes, int Behind)? MinutesBeside(int place) =>
-            (all[place].IsNumber ? WrittenNumbers.Digits(At(place)) : words.Numbers.TryGetValue(At(place), out var number) ? number : null) is not { } minutes ? null
+            all[place].IsNumber || !words.Numbers.TryGetValue(At(place), out var minutes) ? null
             : minutes == 20 && words.Numbers.TryGetValue(At(place + 1), out var more) && more == 5 ? (25, place + 2)
             : minutes is 5 or 10 or 20 or 25 ? (minutes, place + 1) : null;
 

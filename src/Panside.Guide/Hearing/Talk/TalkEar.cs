@@ -66,6 +66,12 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
     /// <summary>Whether a piece holds a word by which it may be denied, supposed or still to come: then it is asked and not taken.</summary>
     public bool IsUnreal(string piece) => piece.Split(' ').Any(words.Unreal.Contains);
 
+    /// <summary>Whether a piece says that what it names is not so.</summary>
+    public bool IsDenied(string piece) => piece.Split(' ').Any(words.Denied.Contains);
+
+    /// <summary>Whether a piece tells of a time before now.</summary>
+    public bool IsOfBefore(string piece) => piece.Split(' ').Any(words.Ago.Contains);
+
     /// <summary>Whether a line is one amount with its unit.</summary>
     public bool IsAmount(string text) => _reader.Read(text) is [{ Amount.Unit: not null }];
 
@@ -135,6 +141,10 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
         return fitted is null || !pieces.Any(piece => Knows(piece.Text)) ? []
             : fitted.Kinds.Zip(fitted.Shares(TalkTraits.Of(pieces, text.Contains('?', StringComparison.Ordinal), Stems.Of(stemsOf)))).OrderByDescending(row => row.Second).Take(4);
     }
+
+    /// <summary>A count in words or digits: half a, two, 3; null where it is none.</summary>
+    public double? CountIn(string text) => words.One.Contains(text.ToLowerInvariant()) ? 1
+        : _reader.Read($"{text} gal") is [{ Amount: { } amount }] ? amount.Value : null;
 
     /// <summary>Whether the weights know a word.</summary>
     public bool Knows(string word) => Knows(word, Stems.Of(stemsOf));

@@ -17,6 +17,7 @@ internal sealed class TalkWords
         (NoUnitBefore, Half, Past, To) = (Words(map, "no-unit-before"), Words(map, "half"), Words(map, "past"), Words(map, "to"));
         (Morning, Evening, Clock) = (Words(map, "morning"), Words(map, "evening"), Words(map, "clock"));
         (Thousand, Below, Short, Dropped, Ounces, NoUnits, Counted, Unreal) = (Words(map, "thousand"), Words(map, "below"), Words(map, "short"), Words(map, "dropped"), Words(map, "ounces"), Words(map, "no-units"), Words(map, "counted"), Words(map, "unreal"));
+        (Denied, Ago) = (Words(map, "denied"), Words(map, "ago"));
         (Instead, Pints, When) = (Words(map, "instead"), Words(map, "pints"), Words(map, "when"));
         (Defines, Measures) = (map.Texts("define", required: true), map.Texts("measure", required: true));
         More = $" {map.Text("more", required: true)} ";
@@ -69,6 +70,12 @@ internal sealed class TalkWords
 
     /// <summary>What is counted and not measured: splits, channels.</summary>
     public FrozenSet<string> Counted { get; }
+
+    /// <summary>Says that what is named is not so.</summary>
+    public FrozenSet<string> Denied { get; }
+
+    /// <summary>Behind a time: so long before now.</summary>
+    public FrozenSet<string> Ago { get; }
 
     /// <summary>Denies, supposes or puts off what is said beside it.</summary>
     public FrozenSet<string> Unreal { get; }
