@@ -63,7 +63,12 @@ public static class FullScreen
         using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Leave);
         using var quit = PosixSignalRegistration.Create(PosixSignal.SIGQUIT, Leave);
         using var watch = TerminalWatch.Start(() => Environment.Exit(statusIfHungUp));
-        using var window = new ScreenWindow(talk, new(Palette.Shown(look.Theme))) { IsAscii = look.IsAscii, Stop = terminal.Stop };
+        using var window = new ScreenWindow(talk, new(Palette.Shown(look.Theme)))
+        {
+            IsAscii = look.IsAscii,
+            Ring = look.IsQuiet ? null : terminal.Ring,
+            Stop = terminal.Stop,
+        };
         start();
         terminal.App.Run(window);
     }

@@ -35,6 +35,9 @@ internal sealed class ScreenWindow : Window
     /// <summary>Whether the terminal shows ASCII only.</summary>
     public bool IsAscii { get; init; }
 
+    /// <summary>Rings the terminal's bell once; null where it stays silent.</summary>
+    public Action? Ring { get; init; }
+
     /// <summary>Stops the program until it is gone on with; null where there is no shell to go back to.</summary>
     public Action? Stop { get; init; }
 
@@ -47,6 +50,11 @@ internal sealed class ScreenWindow : Window
             _looking = App!.AddTimeout(_talk.LookEvery, () =>
             {
                 _talk.Check();
+                if (_talk.TakeRing())
+                {
+                    Ring?.Invoke();
+                }
+
                 return Refresh();
             });
             App!.Paste += OnPasted;

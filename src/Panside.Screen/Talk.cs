@@ -14,6 +14,7 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
     private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(5);
 
     private readonly List<Entry> _entries = [];
+    private readonly Ringing _ringing = new();
     private readonly ForwardClock _clock = new(clock);
     private DateTimeOffset _looked;
     private string? _trouble;
@@ -132,11 +133,15 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
         Check();
     }
 
+    /// <inheritdoc/>
+    public bool TakeRing() => _ringing.Take();
+
     private Moment Now() => _clock.Now(door.State.Now);
 
     private void Hear(LineIn line, string? typed, Func<LineOut, bool>? shown = null)
     {
         var answer = door.Hear(line);
+        _ringing.Hear(answer, wasTyped: typed is not null);
         _entries.AddRange(Entries.Of(shown is null ? answer : [.. answer.Where(shown)], line.At, typed));
         Outcome = answer.OfType<OverLine>().LastOrDefault() ?? Outcome;
         Told = [.. answer.OfType<ToldLine>()];

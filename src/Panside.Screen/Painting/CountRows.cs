@@ -33,8 +33,8 @@ internal static class CountRows
         var left = (int)double.Round(double.Clamp(share, 0, 1) * width);
         return
         [
-            .. LargeLetters.Rows(large, Ink).Select(row => StyledLine.Of(row, Tone.Strong)),
             StyledLine.Of(Columns.Cut(large == shown ? text : $"{shown} {text}", width)),
+            .. LargeLetters.Rows(large, Ink).Select(row => StyledLine.Of(row, Tone.Strong)),
             StyledLine.Of(new string(Left, left) + new string(Gone, width - left)),
             StyledLine.Empty,
         ];

@@ -40,6 +40,9 @@ internal interface ITalk
     /// <param name="stop">Stops it; null where it cannot be.</param>
     void Pause(Action? stop);
 
+    /// <summary>Whether the bell is to be rung at this look.</summary>
+    bool TakeRing() => false;
+
     /// <summary>Lets time pass where that brings anything.</summary>
     void Check();
 }

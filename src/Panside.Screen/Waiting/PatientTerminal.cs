@@ -12,6 +12,8 @@ namespace Panside.Screen.Waiting;
 /// </summary>
 internal sealed class PatientTerminal : IDisposable
 {
+    private const string Bell = "\a";
+
     private const string MouseReportsOff = "\e[?1003l\e[?1015l\e[?1006l";
 
     /// <summary>Rounds a second where nothing holds the loop back; the sleep before each round does that.</summary>
@@ -48,6 +50,9 @@ internal sealed class PatientTerminal : IDisposable
         App.Invoke(action);
         _wakeUp.Ring();
     }
+
+    /// <summary>Rings the bell once.</summary>
+    public void Ring() => App.Driver!.WriteRaw(Bell);
 
     /// <summary>
     /// Stops the program as Ctrl-Z does everywhere, the terminal given back to the shell; comes back when it is gone on with,

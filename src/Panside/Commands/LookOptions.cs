@@ -19,6 +19,7 @@ internal sealed class LookOptions
     };
 
     private readonly Option<bool> _ascii = new("--ascii") { Description = "Only signs of ASCII on the full screen." };
+    private readonly Option<bool> _quiet = new("--quiet") { Description = "The bell stays silent." };
     private readonly Option<string?> _theme = new("--theme")
     {
         Description = $"Colors of the full screen: {string.Join(", ", Themes.Keys)}; {Variable} in the environment does the same.",
@@ -34,16 +35,17 @@ internal sealed class LookOptions
         _theme.CompletionSources.Add([.. Themes.Keys]);
         command.Options.Add(_ascii);
         command.Options.Add(_theme);
+        command.Options.Add(_quiet);
         return this;
     }
 
     /// <summary>Their values.</summary>
     public ScreenLook Read(ParseResult parsed) => new(
-        parsed.GetValue(_theme) is { } name ? Named("--theme", name) : OfEnvironment.Theme, parsed.GetValue(_ascii));
+        parsed.GetValue(_theme) is { } name ? Named("--theme", name) : OfEnvironment.Theme, parsed.GetValue(_ascii), parsed.GetValue(_quiet));
 
     /// <summary>The arguments that say a look, for a command that another one starts.</summary>
     public static IReadOnlyList<string> Arguments(ScreenLook look) =>
-        ["--theme", Themes.Single(theme => theme.Value == look.Theme).Key, .. look.IsAscii ? ["--ascii"] : Array.Empty<string>()];
+        ["--theme", Themes.Single(theme => theme.Value == look.Theme).Key, .. look.IsAscii ? ["--ascii"] : Array.Empty<string>(), .. look.IsQuiet ? ["--quiet"] : Array.Empty<string>()];
 
     private static Theme Named(string place, string? name) =>
         string.IsNullOrEmpty(name) ? Theme.Terminal

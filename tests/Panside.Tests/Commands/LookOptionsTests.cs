@@ -22,6 +22,10 @@ public sealed class LookOptionsTests
             Assert.Throws<UnusableException>(() => LookOptions.OfEnvironment).Message));
 
     [Fact]
+    public void A_command_that_another_one_starts_looks_and_sounds_the_same() =>
+        Assert.Equal(["--theme", "dark", "--ascii", "--quiet"], LookOptions.Arguments(new(Theme.Dark, IsAscii: true, IsQuiet: true)));
+
+    [Fact]
     public void No_color_goes_before_every_theme() => With("NO_COLOR", "1", () =>
         Assert.All(Enum.GetValues<Theme>(), theme => Assert.Equal(Theme.Monochrome, Palette.Shown(theme))));
 
@@ -34,6 +38,7 @@ public sealed class LookOptionsTests
         var help = Captured.Run(command, "--help").Out;
         Assert.Contains("--ascii", help);
         Assert.Contains("--theme <NAME>", help);
+        Assert.Contains("--quiet", help);
         Assert.Equal(command != "replay", help.Contains("--say <COMMAND>", StringComparison.Ordinal));
     }
 

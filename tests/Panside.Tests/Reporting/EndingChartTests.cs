@@ -80,8 +80,9 @@ public class EndingChartTests
     [Fact]
     public void The_picture_in_the_docs_is_the_programs_own() => Pictures.SameFile(EndingChart.Of(Shutdown.Value)!.Svg, "docs", "ending.svg");
 
-    private static double Bottom => Lines().Where(line => (string?)line.Attribute("stroke") == "#7b8794").SelectMany(line => Places(line.Attribute("points")!.Value)).GroupBy(place => place.Y)
-        .Where(group => group.Count() > 1).Max(group => group.Key);
+    /// <summary>The lower edge of the frame: the one border that comes back to where it began.</summary>
+    private static double Bottom => Lines().Where(line => (string?)line.Attribute("stroke") == "#7b8794").Select(line => Places(line.Attribute("points")!.Value).ToList())
+        .Single(places => places.Count == 5).Max(place => place.Y);
 
     private static List<(double X, double Y)> Points(string stroke) =>
         [.. Places(Lines().Where(line => (string?)line.Attribute("stroke") == stroke).MaxBy(line => line.Attribute("points")!.Value.Length)!.Attribute("points")!.Value)];

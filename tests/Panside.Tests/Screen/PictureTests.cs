@@ -1,6 +1,7 @@
 using System.Globalization;
 using Panside.Faces;
 using Panside.Journal;
+using Panside.Screen.Painting;
 using Panside.Tests.Screen.Support;
 using Terminal.Gui.Input;
 
@@ -36,6 +37,14 @@ public sealed class PictureTests
             : name[..cut] == "home" ? HomeTests.Home(name[(cut + 1)..])
             : Draw(Played.Scene(name[..cut]), name[..cut], name[(cut + 1)..]);
     });
+
+    [Fact]
+    public void The_picture_that_the_readme_opens_with_is_the_programs_own()
+    {
+        var picture = Played.Scene("draw-off").Picture;
+        Pictures.SameFile(ScreenSvg.Of(Painter.Paint(picture, 120, 40), "The screen of a boil at a draw, 120 columns by 40 rows"), "docs", "screen.svg");
+        Assert.Contains("](docs/screen.svg)", RepositoryFiles.Read("README.md")[..2000]);
+    }
 
     [Fact]
     public void The_debrief_of_an_evening_fits_a_terminal_of_80_by_24()
