@@ -37,7 +37,7 @@ internal static class Outcomes
             Liters(used),
             Liters(state.Totals.DrawnLiters),
             brix,
-            Rounded(units.From(Mass.FromKilograms(state.Totals.WoodKilograms))),
+            setting.Rig.IsBurner ? null : Rounded(units.From(Mass.FromKilograms(state.Totals.WoodKilograms))),
             new(minutes, Unit.Minute),
             Rounded(units.From(state.Rig.Pan)),
             Liters(state.Rig.Tank?.Liters),
@@ -57,10 +57,10 @@ internal static class Outcomes
     private static double FromPails(SessionState state) =>
         state.Pours.Where(pour => pour is { Liquid: Liquids.Sap, IsOutOfTank: false }).Sum(pour => pour.Volume.Liters);
 
-    /// <summary>From lighting to the last wood; null where no fire was told of.</summary>
+    /// <summary>From lighting to the last wood, or to shutting off; null where no fire was told of.</summary>
     private static Measure? Fired(SessionState state)
     {
-        var (lit, wood) = (state.Last(DeedName.LitFire)?.At, state.Last(DeedName.AddWood)?.At);
+        var (lit, wood) = (state.Last(DeedName.LitFire)?.At, state.Last(DeedName.ShutOff)?.At ?? state.Last(DeedName.AddWood)?.At);
         return lit is { } from
             ? new(double.Round(double.Max(((wood ?? from).Time - from.Time).TotalMinutes, 0)), Unit.Minute)
             : null;

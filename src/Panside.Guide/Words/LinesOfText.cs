@@ -69,7 +69,7 @@ public static class LinesOfText
         };
         var isDrawn = outcome.SyrupMade is not { Value: 0 };
         yield return "- " + string.Join("; ", parts
-            .Where(part => isDrawn || part.Name != "density")
+            .Where(part => (isDrawn || part.Name != "density") && (part.Measure is not null || part.Name != "wood"))
             .Select(part => !isDrawn && part.Name == "syrup made" ? "no syrup drawn"
                 : $"{part.Name} {(part.Measure is { } m ? Amount.Shown(m) : "not known")}")) + ".";
         if (outcome.Skipped.Count > 0)

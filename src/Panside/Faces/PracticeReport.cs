@@ -51,7 +51,7 @@ internal static class PracticeReport
         string Shown(Measure? measure) => measure is { } known ? Amount.Shown(known) : "not known";
         yield return $"The assistant says: sap used {Shown(said.SapUsed)}; {(said.SyrupMade is { Value: 0 } ? "no syrup drawn" : $"syrup made {Shown(said.SyrupMade)}")}"
             + $"{(said.SyrupBrix is { } brix ? $" at {Amount.Shown(brix)}" : "")}; "
-            + $"wood {Shown(said.Wood)}; {Amount.Minutes(said.Minutes?.Value ?? 0)}; {(said.Safe ? "safe" : "not safe")}.";
+            + (said.Wood is null ? "" : $"wood {Shown(said.Wood)}; ") + $"{Amount.Minutes(said.Minutes?.Value ?? 0)}; {(said.Safe ? "safe" : "not safe")}.";
     }
 
     /// <summary>What truly was, and what comes after.</summary>

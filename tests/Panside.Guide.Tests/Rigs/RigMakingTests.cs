@@ -14,7 +14,7 @@ public partial class RigMakingTests
     private static readonly string[] Least = ["us", "4 ft", "2 ft", "no", "yes"];
 
     private static readonly string[] Whole =
-        ["us", "4 ft 2 in", "23 1/2", "blower", "no", "5", "2", "10 in", "40 thin bricks", "35", "6 lb", "7", "half dry", "900", "north shed"];
+        ["us", "4 ft 2 in", "23 1/2", "blower", "no", "2 gal", "5", "2", "10 in", "40 thin bricks", "35", "6 lb", "7", "half dry", "ladle", "thermometer, hydrometer", "no", "yes", "900", "north shed"];
 
     [Fact]
     public void Answers_in_feet_inches_and_words_come_into_the_file()
@@ -29,12 +29,14 @@ public partial class RigMakingTests
         Assert.Equal((35, true), (double.Round(rig.Tank.UsGallons, 6), rig.TankIsStated));
         Assert.Equal((6, 7, 0.35), (double.Round(rig.Charge.Pounds, 6), rig.Interval.TotalMinutes, rig.WoodMoisture));
         Assert.Equal(900, rig.Altitude.Feet, 6);
+        Assert.Equal((Feed.ByHand, DrawnBy.Ladle, false, true), (rig.Feed, rig.DrawnBy, rig.HasLid, rig.HasFinishingPot));
+        Assert.Equal((2, "thermometer hydrometer"), (double.Round(rig.Pail.UsGallons, 6), string.Join(' ', rig.Instruments)));
     }
 
     [Fact]
     public void A_metric_person_types_centimeters_liters_and_kilograms()
     {
-        var rig = Made("metric", "120", "0.6 m", "yes", "yes", "3", "4", "20", "60 kg", "130", "3.2", "8", "dry", "270", "shed", "yes");
+        var rig = Made("metric", "120", "0.6 m", "yes", "yes", "3", "4", "20", "60 kg", "130", "3.2", "8", "dry", "", "all", "yes", "I don't know", "270", "shed", "yes");
         Assert.Equal((120, 60), (double.Round(rig.PanLength.Centimeters, 6), double.Round(rig.PanWidth.Centimeters, 6)));
         Assert.Equal((4, 20), (double.Round(rig.RunDepth.Centimeters, 6), double.Round(rig.WallDepth.Centimeters, 6)));
         Assert.Equal((60, 130, 3.2), (double.Round(rig.Firebrick.Kilograms, 6), double.Round(rig.Tank.Liters, 6), double.Round(rig.Charge.Kilograms, 6)));
@@ -93,8 +95,9 @@ public partial class RigMakingTests
     [InlineData("length", "30 ft", "x 30 ft is out of what such rigs have. Expected: 6 to 240 in.")]
     [InlineData("length", "long", "x 'long' is no number with a unit. Expected: 6 to 240 in.")]
     [InlineData("length", "4 gal", "x 'gal' is no unit of length. Expected: 6 to 240 in.")]
-    [InlineData("draft", "maybe", "x 'maybe' is not understood. Expected: yes with a blower, no without.")]
-    [InlineData("float", "", "x Nobody but you can know this. Expected: yes or no.")]
+    [InlineData("draft", "maybe", "x 'maybe' is not understood. Expected: yes with a blower, no without; or gas, oil, electric.")]
+    [InlineData("length", "", "x Nobody but you can know this. Expected: 6 to 240 in, like 4 ft.")]
+    [InlineData("float", "perhaps", "x 'perhaps' is not understood. Expected: yes with a float valve, no without; or valve.")]
     [InlineData("channels", "2.5", "x '2.5' is not understood. Expected: a whole number, 1 to 12.")]
     [InlineData("depth", "0.5", "x the depths are least 0.75 in, run 0.5 in, flood 2.5 in, wall 8 in; expected each deeper than the one before.")]
     [InlineData("brick", "9999 bricks", "x 9999 bricks would be 74992 lb. Expected: 0 to 5000 lb.")]
@@ -148,14 +151,14 @@ public partial class RigMakingTests
     public void The_rest_is_not_taken_as_usual_before_what_only_a_person_knows()
     {
         var making = Said("us", "4 ft");
-        Assert.Equal(["x Nobody but you can know 'width'. Answer up to 'float' first; then 'rest' takes the usual."], making.Hear("rest"));
+        Assert.Equal(["x Nobody but you can know 'width'. Answer up to 'width' first; then 'rest' takes the usual."], making.Hear("rest"));
         Assert.Equal(2, making.Answered);
     }
 
     [Fact]
     public void What_was_typed_before_a_stop_is_heard_again_to_the_same_answers()
     {
-        var before = Said([.. Whole[..7], "back", "3 in", "why", "", "wall 12 in", "stop"]);
+        var before = Said([.. Whole[..8], "back", "3 in", "why", "", "wall 12 in", "stop"]);
         Assert.Equal(RigMade.Stopped, before.End);
         var after = Begun();
         after.HearAgain(before.Heard);
@@ -166,6 +169,30 @@ public partial class RigMakingTests
         Assert.Contains("wall: 12 in", after.Text, StringComparison.Ordinal);
         after.Hear("anew");
         Assert.Equal((0, 0), (after.Answered, after.Heard.Count));
+    }
+
+    [Fact]
+    public void Of_a_burner_nothing_of_wood_is_asked_and_its_heat_is()
+    {
+        var making = Said("us", "4 ft", "2 ft", "gas");
+        var asked = new List<string>();
+        for (var question = 0; question < 20 && !making.Page.Title.EndsWith("answered", StringComparison.Ordinal); question++)
+        {
+            asked.Add(making.Page.Ask);
+            making.Hear(making.Page.Ask.Contains("boil away", StringComparison.Ordinal) ? "9" : "I don't know");
+        }
+
+        Assert.DoesNotContain(asked, ask => ask.Contains("wood", StringComparison.Ordinal) || ask.Contains("charge", StringComparison.Ordinal));
+        making.Hear("yes");
+        var rig = RigFile.Read("r", making.Text);
+        Assert.Equal((Fuel.Gas, Feed.ByHand, 9), (rig.Fuel, rig.Feed, double.Round(rig.Boils.UsGallonsPerHour, 6)));
+    }
+
+    [Fact]
+    public void No_rig_is_asked_more_than_twenty_questions()
+    {
+        Assert.EndsWith(" of 20", Said("us", "4 ft", "2 ft", "no", "no").Page.Title, StringComparison.Ordinal);
+        Assert.EndsWith(" of 18", Said("us", "4 ft", "2 ft", "gas", "hand").Page.Title, StringComparison.Ordinal);
     }
 
     [Fact]

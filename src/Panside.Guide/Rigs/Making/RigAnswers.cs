@@ -18,6 +18,15 @@ internal sealed record RigAnswers(ImmutableDictionary<string, RigAnswer> All)
     /// <summary>The units assumed and shown.</summary>
     public UnitSystem Units => UnitSystem.All.FirstOrDefault(one => one.Code == this["units"]?.Value) ?? UnitSystem.Us;
 
+    /// <summary>Whether a burner heats the pan.</summary>
+    public bool IsBurner => this["draft"]?.Value is "gas" or "oil" or "electric";
+
+    /// <summary>Whether a hand feeds it; so it is taken where nobody knows.</summary>
+    public bool IsFedByHand => this["float"] is { Value: null or "hand" };
+
+    /// <summary>The questions that are asked of it.</summary>
+    public IReadOnlyList<RigQuestion> Questions => [.. RigQuestions.All.Where(question => question.Applies(this))];
+
     /// <summary>The rig as the answers so far describe it; what is not answered is as usual.</summary>
     /// <exception cref="FaultyFileException">The answers contradict each other.</exception>
     public Rig Rig => _rig ??= RigFile.Read("rig", RigText.Of(this));

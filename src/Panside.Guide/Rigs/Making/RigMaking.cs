@@ -28,6 +28,9 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
 {
     private const string Usual = "usual";
 
+    /// <summary>Who does not know takes what such rigs have.</summary>
+    private static readonly string[] UsualWords = [Usual, "skip", "i don't know", "don't know", "i do not know", "dunno", "not sure", "no idea"];
+
     private static readonly IReadOnlyList<PageKey> Keys =
     [
         new("F9", "emergency", "EMERGENCY", "the emergency list, from anywhere"),
@@ -69,7 +72,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
     [
         _kept > 0
             ? $"- Going on where it was stopped: {_kept} {(_kept == 1 ? "answer is" : "answers are")} kept. 'anew' forgets them."
-            : $"- {RigQuestions.All.Count} questions, two minutes. Take a tape measure. Enter where you do not know.",
+            : $"- {_answers.Questions.Count} questions, two minutes. Take a tape measure. Enter where you do not know.",
         "- Nothing is written before you have seen it whole. 'back' goes back, 'stop' keeps the answers.",
     ];
 
@@ -91,10 +94,10 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
 
     /// <inheritdoc/>
     public Page Page => Asked is { } question
-        ? new($"RIG FILE   question {_at + 1} of {RigQuestions.All.Count}", Picture(question.Picture), question.Ask, Hint(question), Keys)
+        ? new($"RIG FILE   question {_at + 1} of {_answers.Questions.Count}", Picture(question.Picture), question.Ask, Hint(question), Keys)
         : new("RIG FILE   all answered", Whole(), _asksToReplace ? ReplaceAsk : "Is this your rig? Then it is written.", _asksToReplace ? ReplaceHint : WholeHint, Keys);
 
-    private RigQuestion? Asked => _at < RigQuestions.All.Count ? RigQuestions.All[_at] : null;
+    private RigQuestion? Asked => _at < _answers.Questions.Count ? _answers.Questions[_at] : null;
 
     private string ReplaceAsk => $"A rig file is there already: '{there}'. Is this one to take its place?";
 
@@ -196,12 +199,12 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
 
     private IReadOnlyList<string> Rest()
     {
-        if (RigQuestions.All.FirstOrDefault(question => question.Usual is null && _answers[question.Name] is null) is { } open)
+        if (_answers.Questions.FirstOrDefault(question => question.Usual is null && _answers[question.Name] is null) is { } open)
         {
             return [$"x Nobody but you can know '{open.Name}'. Answer up to '{LastWithoutUsual}' first; then 'rest' takes the usual."];
         }
 
-        foreach (var question in RigQuestions.All.Where(question => _answers[question.Name] is null))
+        foreach (var question in _answers.Questions.Where(question => _answers[question.Name] is null))
         {
             _answers = _answers.With(question.Name, AsUsual(question));
         }
@@ -209,7 +212,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
         return Advance();
     }
 
-    private static string LastWithoutUsual => RigQuestions.All.Last(question => question.Usual is null).Name;
+    private string LastWithoutUsual => _answers.Questions.Last(question => question.Usual is null).Name;
 
     private RigAnswer AsUsual(RigQuestion question) => new(null, question.Usual!(_answers));
 
@@ -221,13 +224,13 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
     private IReadOnlyList<string>? Named(string said)
     {
         var place = Asked?.Name == "name" ? -1
-            : RigQuestions.All.ToList().FindIndex(question => (said + " ").StartsWith(question.Name + " ", StringComparison.OrdinalIgnoreCase));
-        if (place < 0 || (_answers[RigQuestions.All[place].Name] is null && place != _at))
+            : _answers.Questions.ToList().FindIndex(question => (said + " ").StartsWith(question.Name + " ", StringComparison.OrdinalIgnoreCase));
+        if (place < 0 || (_answers[_answers.Questions[place].Name] is null && place != _at))
         {
             return null;
         }
 
-        var question = RigQuestions.All[place];
+        var question = _answers.Questions[place];
         if (said.Length > question.Name.Length)
         {
             return Take(question, said[(question.Name.Length + 1)..]);
@@ -245,7 +248,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
 
     private IReadOnlyList<string> Take(RigQuestion question, string said)
     {
-        if (said.Length == 0 || said.Equals(Usual, StringComparison.OrdinalIgnoreCase) || said.Equals("skip", StringComparison.OrdinalIgnoreCase))
+        if (said.Length == 0 || UsualWords.Contains(said, StringComparer.OrdinalIgnoreCase))
         {
             return TakeUsual(question, keeps: said.Length == 0);
         }
@@ -289,8 +292,8 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
     private IReadOnlyList<string> Advance()
     {
         _meaning = null;
-        var next = RigQuestions.All.ToList().FindIndex(question => _answers[question.Name] is null);
-        _at = next < 0 ? RigQuestions.All.Count : next;
+        var next = _answers.Questions.ToList().FindIndex(question => _answers[question.Name] is null);
+        _at = next < 0 ? _answers.Questions.Count : next;
         return [];
     }
 
@@ -298,7 +301,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
     {
         if (Hearing.Terms.Vocabulary.Answers.GetValueOrDefault(said) != "yes")
         {
-            return [$"x Say yes, or what is wrong: {string.Join(", ", RigQuestions.All.Select(question => question.Name))}."];
+            return [$"x Say yes, or what is wrong: {string.Join(", ", _answers.Questions.Select(question => question.Name))}."];
         }
 
         _asksToReplace = there is not null;
@@ -333,7 +336,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
     /// <summary>All answers in two columns, and what they come to.</summary>
     private IReadOnlyList<string> Whole()
     {
-        var rows = RigQuestions.All.Select(question => string.Create(
+        var rows = _answers.Questions.Select(question => string.Create(
             CultureInfo.InvariantCulture, $"{(_answers[question.Name]!.Value is null ? "*" : " ")} {question.Name,-9}{Told(question)}")).ToList();
         var half = (rows.Count + 1) / 2;
         _meaning ??= meaning(_answers.Rig);

@@ -50,6 +50,47 @@ internal static class RigPictures
          opens by itself as the sap falls
         """;
 
+    public const string Pail = """
+               \_______/
+                |~~~~~|     one pail: what goes in at once
+                |     |     Fill it from the tank's mark to the next,
+                |_____|     or weigh it: a gallon of sap is 8 1/2 lb.
+        """;
+
+    public const string Boils = """
+           the mark in the tank now      ---  ~~~~~~~~~
+                                          |
+           the mark an hour later        ---  ~~~~~~~~~
+         At a full boil, with the pan held at one depth.
+        """;
+
+    public const string Draw = """
+             valve: a tap          ladle: by hand        pour: all at once
+            |      |              |      /              \      \
+            |~~~~~~|=[tap]        |~~~~~/|               \~~~~~~\__ .
+            +------+   v          +----u-+                +------+   v
+        """;
+
+    public const string Instruments = """
+          thermometer     hangs in the draw-off
+          hydrometer      floats in a full cup of syrup
+          refractometer   shows the sugar of a cooled drop
+          sight glass     a tube beside the pan that shows its depth
+        """;
+
+    public const string Lid = """
+              ______________________
+             |        lid           |
+             +----------------------+
+             |        pan           |
+        """;
+
+    public const string Pot = """
+             pan           pail         finishing pot
+           |~~~~~|  --->   \_/   --->   (~~~~~)   on a stove beside it
+           +-----+                       \___/
+        """;
+
     public const string Channels = """
         from above:  3 channels                1 channel: no walls inside
            sap in                                 sap in

@@ -13,6 +13,9 @@ internal sealed record RigQuestion(string Name, string Ask, string Why, string P
     /// <summary>Understands what was typed.</summary>
     public required Func<string, RigAnswers, RigReply> Read { get; init; }
 
+    /// <summary>Whether it is asked of the rig that the answers so far describe.</summary>
+    public Func<RigAnswers, bool> Applies { get; init; } = _ => true;
+
     /// <summary>What Enter takes, in words; null where a person must say it.</summary>
     public Func<RigAnswers, string>? Usual { get; init; }
 }

@@ -35,6 +35,7 @@ internal static partial class RigQuestions
         new("units", "Which units do you read in?", "Numbers typed without a unit are read so, and all is shown so.", RigPictures.Units)
         {
             Expected = _ => "us, metric or imperial",
+            Usual = _ => UnitSystem.Us.Code,
             Read = (said, _) => UnitSystem.All.FirstOrDefault(one => one.Code.Equals(said, StringComparison.OrdinalIgnoreCase)) is { } units
                 ? RigReply.Of(units.Code, units.Code)
                 : RigReply.Not($"'{said}' is none of the three. Expected: us, metric or imperial."),
@@ -51,17 +52,28 @@ internal static partial class RigQuestions
         },
         new("draft", "Does a blower drive air under the fire?", "With a blower coals burn out in a third of the time.", RigPictures.Draft)
         {
-            Expected = _ => "yes or no",
-            Read = (said, _) => IsYes(said, "blower", "forced", "fan") ? RigReply.Of("forced", "a blower")
+            Expected = _ => "yes or no; or gas, oil, electric where no wood burns",
+            Usual = _ => "no blower",
+            Read = (said, _) => said.ToLowerInvariant() is "gas" or "oil" or "electric" ? RigReply.Of(said.ToLowerInvariant(), $"{said.ToLowerInvariant()} heat")
+                : IsYes(said, "blower", "forced", "fan") ? RigReply.Of("forced", "a blower")
                 : IsNo(said, "no blower", "natural", "none") ? RigReply.Of("natural", "no blower")
-                : RigReply.Not($"'{said}' is not understood. Expected: yes with a blower, no without."),
+                : RigReply.Not($"'{said}' is not understood. Expected: yes with a blower, no without; or gas, oil, electric."),
         },
         new("float", "Does a float valve hold the depth of the pan?", "Without one, sap comes only when you open the valve.", RigPictures.Float)
         {
-            Expected = _ => "yes or no",
-            Read = (said, _) => IsYes(said, "float") ? RigReply.Of("true", "a float valve")
-                : IsNo(said, "by hand", "hand", "none") ? RigReply.Of("false", "fed by hand")
-                : RigReply.Not($"'{said}' is not understood. Expected: yes with a float valve, no without."),
+            Expected = _ => "yes or no; or valve, for one that you set by hand",
+            Usual = _ => "fed by hand",
+            Read = (said, _) => IsYes(said, "float") ? RigReply.Of("float", "a float valve")
+                : IsNo(said, "by hand", "hand", "none", "pail") ? RigReply.Of("hand", "fed by hand")
+                : said.Equals("valve", StringComparison.OrdinalIgnoreCase) ? RigReply.Of("valve", "a valve set by hand")
+                : RigReply.Not($"'{said}' is not understood. Expected: yes with a float valve, no without; or valve."),
+        },
+        new("pail", "How much sap goes in with one pail?", "Sap is asked for by the pail, little and often.", RigPictures.Pail)
+        {
+            Applies = answers => answers.IsFedByHand,
+            Expected = answers => Expected(RigLimit.Pail, answers.Units, "2", "7"),
+            Usual = answers => Amount.Shown(HandMeasure(answers)),
+            Read = (said, answers) => Sized(said, RigLimit.Pail, answers.Units, " a pail"),
         },
         new("channels", "How many channels does the sap run through?", "Each channel is sweeter than the one before; the last one scorches first.", RigPictures.Channels)
         {
@@ -96,20 +108,30 @@ internal static partial class RigQuestions
             Usual = _ => "not known",
             Read = (said, answers) => Sized(said, RigLimit.Tank, answers.Units, ", full"),
         },
+        new("boils", "How much does it boil away in an hour?", "A burner's heat is known by what it boils away at its full flame.", RigPictures.Boils)
+        {
+            Applies = answers => answers.IsBurner,
+            Expected = answers => Expected(RigLimit.Boils, answers.Units, "8", "30"),
+            Usual = answers => Amount.Shown(answers.Units.From(answers.Rig.Boils)),
+            Read = (said, answers) => Sized(said, RigLimit.Boils, answers.Units, " boiled away"),
+        },
         new("charge", "How much wood is one charge?", "Wood and time between two charges say how fast the pan boils.", RigPictures.Charge)
         {
+            Applies = answers => !answers.IsBurner,
             Expected = answers => Expected(RigLimit.Charge, answers.Units, "7", "3"),
             Usual = answers => Amount.Shown(answers.Units.From(answers.Rig.Charge)),
             Read = (said, answers) => Sized(said, RigLimit.Charge, answers.Units, " of wood a charge"),
         },
         new("interval", "How long is it from one charge to the next?", "Wood and time between two charges say how fast the pan boils.", RigPictures.Interval)
         {
+            Applies = answers => !answers.IsBurner,
             Expected = answers => Expected(RigLimit.Interval, answers.Units, "8", "8"),
             Usual = answers => Amount.Shown(new Measure(answers.Rig.Interval.TotalMinutes, Unit.Minute)),
             Read = (said, answers) => Sized(said, RigLimit.Interval, answers.Units, " between charges"),
         },
         new("wood", "How dry is the wood?", "Water in the wood takes heat that would boil sap.", RigPictures.Wood)
         {
+            Applies = answers => !answers.IsBurner,
             Expected = answers => $"dry, half dry, green, or {Range(RigLimit.WoodMoisture, answers.Units)}",
             Usual = _ => "dry",
             Read = (said, answers) => Dryness.TryGetValue(said, out var dryness)
@@ -117,6 +139,33 @@ internal static partial class RigQuestions
                 : Sized(said, RigLimit.WoodMoisture, answers.Units, " of water in the wood") is { Answer: { Value: { } value } answer }
                     ? RigReply.Of($"{{ moisture: {value} }}", answer.Told)
                     : RigReply.Not($"'{said}' is not understood. Expected: dry, half dry, green, or {Range(RigLimit.WoodMoisture, answers.Units)}."),
+        },
+        new("draw", "How does syrup come out of the pan?", "A batch is poured out whole; a ladle takes what is syrup.", RigPictures.Draw)
+        {
+            Expected = _ => "valve, ladle or pour",
+            Usual = _ => "valve",
+            Read = (said, _) => said.ToLowerInvariant() is "valve" or "ladle" or "pour" ? RigReply.Of(said.ToLowerInvariant(), said.ToLowerInvariant())
+                : RigReply.Not($"'{said}' is not understood. Expected: valve, ladle or pour."),
+        },
+        new("reads", "Which instruments are there?", "Nothing is asked that only a missing one shows.", RigPictures.Instruments)
+        {
+            Expected = _ => "all, none, or some of thermometer, hydrometer, refractometer, sight glass",
+            Usual = _ => "all but a glass",
+            Read = Instruments,
+        },
+        new("lid", "Is there a lid for the pan?", "A lid goes on once the pan is still, and only then.", RigPictures.Lid)
+        {
+            Expected = _ => "yes or no",
+            Usual = _ => "yes",
+            Read = (said, _) => IsYes(said, "lid") ? RigReply.Of("true", "yes") : IsNo(said, "none", "no lid") ? RigReply.Of("false", "no")
+                : RigReply.Not($"'{said}' is not understood. Expected: yes or no."),
+        },
+        new("pot", "Is syrup finished in a pot of its own?", "What tests thin then goes into the pot, not back.", RigPictures.Pot)
+        {
+            Expected = _ => "yes or no",
+            Usual = _ => "no",
+            Read = (said, _) => IsYes(said, "pot") ? RigReply.Of("true", "yes") : IsNo(said, "none", "no pot") ? RigReply.Of("false", "no")
+                : RigReply.Not($"'{said}' is not understood. Expected: yes or no."),
         },
         new("altitude", "How high above the sea is the sugarhouse?", "Water boils cooler up high; your thermometer in boiling water takes over.", RigPictures.Altitude)
         {
@@ -134,6 +183,23 @@ internal static partial class RigQuestions
                 : RigReply.Not($"That name has {said.Length} letters. Expected: at most {LongestName}."),
         },
     ];
+
+    private static Measure HandMeasure(RigAnswers answers) => answers.Units.From(answers.Rig.Pail);
+
+    private static RigReply Instruments(string said, RigAnswers answers)
+    {
+        var plain = said.ToLowerInvariant();
+        if (plain == "all" || IsNo(plain, "none"))
+        {
+            return RigReply.Of(plain == "all" ? $"[{string.Join(", ", Rig.KnownInstruments)}]" : "none", plain == "all" ? "all" : "none");
+        }
+
+        var named = Rig.KnownInstruments.Where(instrument => plain.Contains(instrument, StringComparison.Ordinal)).ToList();
+        var rest = named.Aggregate(plain, (left, name) => left.Replace(name, "", StringComparison.Ordinal)).Replace("and", "", StringComparison.Ordinal).Trim(' ', ',');
+        return named.Count > 0 && rest.Replace(",", "", StringComparison.Ordinal).Trim().Length == 0
+            ? RigReply.Of($"[{string.Join(", ", named)}]", named.Count == 1 ? named[0] : $"{named.Count} of them")
+            : RigReply.Not($"'{said}' is not understood. Expected: all, none, or some of {string.Join(", ", Rig.KnownInstruments)}.");
+    }
 
     private static Unit UnitOfHeight(UnitSystem units) => units == UnitSystem.Metric ? Unit.Meter : Unit.Foot;
 
@@ -154,6 +220,7 @@ internal static partial class RigQuestions
         double In(double value) => limit.Dimension switch
         {
             Dimension.Volume => units.From(Volume.FromUsGallons(value), unit).Value,
+            Dimension.VolumeRate => units.From(VolumeRate.FromUsGallonsPerHour(value)).Value,
             Dimension.Share or Dimension.Time => value,
             _ => units.Convert(new(value, limit.Unit), unit).Value,
         };

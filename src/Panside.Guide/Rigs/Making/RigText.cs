@@ -31,15 +31,47 @@ internal static class RigText
         Line(text, "  ", "channels", answers["channels"], usual?.Channels.ToString(CultureInfo.InvariantCulture), "1 is an undivided pan");
         Depths(text, answers, usual);
         text.Append("fire:\n");
-        Line(text, "  ", "draft", answers["draft"]?.Value ?? "forced", "forced by a blower, or natural");
+        if (answers.IsBurner)
+        {
+            Line(text, "  ", "kind", answers["draft"]!.Value!, "wood, gas, oil or electric");
+            Line(text, "  ", "boils", answers["boils"], usual is null ? null : Amount.Shown(units.From(usual.Boils)), "in an hour, at its full flame");
+        }
+        else
+        {
+            Line(text, "  ", "draft", answers["draft"]?.Value ?? "natural", "forced by a blower, or natural");
+        }
+
         Line(text, "  ", "firebrick", answers["brick"], usual is null ? null : Amount.Shown(units.From(usual.Firebrick)), "what the fire heats");
-        Line(text, "  ", "charge", answers["charge"], usual is null ? null : Amount.Shown(units.From(usual.Charge)), "wood, at one opening of the door");
+        if (!answers.IsBurner)
+        {
+            Wood(text, answers, usual);
+        }
+
+        text.Append("feed:\n");
+        Line(text, "  ", "by", answers["float"]?.Value ?? (answers["float"] is null ? "float" : "hand"), "float, hand or valve: how sap comes in");
+        if (answers.IsFedByHand)
+        {
+            Line(text, "  ", "pail", answers["pail"], usual is null ? null : Amount.Shown(units.From(usual.Pail)), "what is poured at once");
+        }
+
+        Line(text, "  ", "tank", answers["tank"], usual is null ? null : Amount.Shown(units.From(usual.Tank)), "what the head tank holds, full");
+        if (answers["draw"]?.Value is { } drawn)
+        {
+            text.Append("draw:\n");
+            Line(text, "  ", "by", drawn, "valve, ladle or pour: how syrup comes out");
+        }
+
+        Line(text, "", "instruments", answers["reads"], null, "what is there to read with");
+        Line(text, "", "lid", answers["lid"], null, "whether the pan has one");
+        Line(text, "", "finishing pot", answers["pot"], null, "whether syrup is finished in a pot of its own");
+        return text.ToString();
+    }
+
+    private static void Wood(StringBuilder text, RigAnswers answers, Rig? usual)
+    {
+        Line(text, "  ", "charge", answers["charge"], usual is null ? null : Amount.Shown(answers.Units.From(usual.Charge)), "wood, at one opening of the door");
         Line(text, "  ", "interval", answers["interval"], usual is null ? null : new Measure(usual.Interval.TotalMinutes, Unit.Minute).ToString(), "from one charge to the next");
         Line(text, "  ", "wood", answers["wood"], usual is null ? null : "{ moisture: 20 % }", "its water, as a part of the dry wood's weight");
-        text.Append("feed:\n");
-        Line(text, "  ", "float", answers["float"]?.Value ?? "true", "whether a float valve holds the depth");
-        Line(text, "  ", "tank", answers["tank"], usual is null ? null : Amount.Shown(units.From(usual.Tank)), "what the head tank holds, full");
-        return text.ToString();
     }
 
     /// <summary>The name of a rig that was given none.</summary>
