@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Knowledge;
+using Panside.Guide.Measures;
 
 namespace Panside.Guide.Hearing;
 

@@ -218,7 +218,7 @@ public sealed partial class Decider
 
         if (Sequence.Fault(turn, line) is { } order)
         {
-            turn.Refuse(order, "did");
+            turn.Refuse(order, line is Observed ? "observed" : "did");
             return;
         }
 

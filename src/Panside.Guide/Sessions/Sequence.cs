@@ -8,6 +8,11 @@ internal static class Sequence
     /// <summary>Why the deed cannot be; null where it can.</summary>
     public static string? Fault(Turn turn, LineIn line)
     {
+        if (line is Observed { Name: var seen } && seen == ObservationName.Coals && turn.Now.Setting.Rig.IsBurner)
+        {
+            return "This pan has no coals: a burner heats it.";
+        }
+
         if (line is not Did did)
         {
             return null;

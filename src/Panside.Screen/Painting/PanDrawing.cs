@@ -110,7 +110,7 @@ internal static class PanDrawing
             .. Enumerable.Range(0, inside).Reverse().Select(row =>
                 "│" + new string(Vessel.At(row, inside, level, Vessel.Shade(null)), TankInside)
                 + (row == stop ? $"├ stop {Amount.Shown(new(tank.Stop!.Value, tank.Unit))}"
-                    : row == feed ? sight.HasFloat ? "├───float───►" : "│   by hand ►"
+                    : row == feed ? sight.HasFloat ? "├───float───►" : sight.IsByValve ? "├───valve───►" : "│   by hand ►"
                     : row == inside - 1 && tank.IsFullKnown ? $"├ full {Amount.Shown(new(tank.Holds, tank.Unit))}"
                     : "│")),
         ];

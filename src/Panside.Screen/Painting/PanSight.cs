@@ -1,6 +1,7 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Screen.Painting;
@@ -21,6 +22,9 @@ internal sealed record PanSight(
     IReadOnlyList<double?> Sweetness, double? Depth, double Least, double Run, double Flood, Unit Deep, bool HasFloat, bool IsDrawn, bool IsCovered,
     TankSight Tank, FireSight Fire)
 {
+    /// <summary>Whether a valve that is set by hand feeds it.</summary>
+    public bool IsByValve { get; init; }
+
     /// <summary>The sight of a situation. Nothing is reckoned here that the session has not reckoned.</summary>
     public static PanSight Of(Situation now)
     {
@@ -32,11 +36,12 @@ internal sealed record PanSight(
             now.IsLit ? [.. state.Rigs.ChannelBrix.Select(channel => (double?)channel.P50)] : [.. Enumerable.Repeat((double?)null, rig.Channels)],
             state.Readings.ContainsKey(ReadingName.PanDepth) ? Of(now.DepthTold) : null,
             Of(rig.LeastDepth), Of(rig.RunDepth), Of(rig.FloodDepth), units.Preferred(Dimension.Length),
-            rig.HasFloat, now.DrawOpenSince is not null, state.Deeds.ContainsKey(DeedName.CoverPan),
+            rig.HasFloat, now.DrawOpenSince is not null, Facts.Holds(now, "covered"),
             new(
                 tank, double.Max(units.From(rig.Tank).Value, tank ?? 0), rig.TankIsStated,
                 now.IsLit && !now.IsHeld && now.StopLiters is { } stop ? Liters(stop) : null, units.Preferred(Dimension.Volume)),
-            FireSight.Of(now));
+            FireSight.Of(now))
+        { IsByValve = rig.Feed == Feed.ByValve };
     }
 }
 
@@ -58,15 +63,15 @@ internal sealed record FireSight(int Flames, IReadOnlyList<string> Ways)
     {
         if (!now.IsLit)
         {
-            return new(0, ["no fire yet"]);
+            return new(0, [now.Setting.Rig.OfFire("no fire yet", "the burner is off")]);
         }
 
         var coals = now.State.Last(ObservationName.Coals);
         var seen = new[] { ("boil", now.State.Last(ObservationName.Boil)), ("coals", coals) }.Where(one => one.Item2 is not null)
             .Select(one => (What: $"{one.Item1} {one.Item2!.Value.Value}", Minutes: now.State.MinutesSince(one.Item2.Value.At))).ToList();
-        var flames = now.IsFiring && !now.IsHeld ? 3 : coals?.Value switch { "spent" => 0, "thin" => 1, _ => 2 };
+        var flames = now.Setting.Rig.IsBurner ? now.IsBurnerOn ? 3 : 0 : now.IsFiring && !now.IsHeld ? 3 : coals?.Value switch { "spent" => 0, "thin" => 1, _ => 2 };
         return seen.Count == 0
-            ? new(flames, ["the fire is lit"])
+            ? new(flames, [now.Setting.Rig.OfFire("the fire is lit", now.IsBurnerOn ? "the burner is on" : "the burner is off")])
             : new(flames,
             [
                 string.Join(", ", seen.Select(one => $"{one.What} {Times.Age(one.Minutes)}")),

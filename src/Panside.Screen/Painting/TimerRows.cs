@@ -41,6 +41,12 @@ internal static class TimerRows
     private static PanelRow? Wood(Situation now, Moment at, bool isCalm)
     {
         var ago = now.LastWood is { } last ? Times.Age(now.State.MinutesSince(last)) : null;
+        if (now.Setting.Rig.IsBurner)
+        {
+            return !now.IsLit ? null : now.IsBurnerOn ? PanelRow.Of(PanelRow.Useful, "The burner is on")
+                : PanelRow.Of(PanelRow.Deciding, ago is null ? "The burner is off" : $"The burner is off (shut off {ago})", "The burner is off");
+        }
+
         if (now.IsHeld)
         {
             return PanelRow.Of(
@@ -70,7 +76,7 @@ internal static class TimerRows
 
         if (goesOn && Forecasts.One(now, Forecasts.ToLastCharge) is { P50: { } charge, P5: { } soonest })
         {
-            yield return PanelRow.Of(PanelRow.Deciding, Saying.NotBefore("Last wood", charge, soonest));
+            yield return PanelRow.Of(PanelRow.Deciding, Saying.NotBefore(now.Setting.Rig.OfFire("Last wood", "Shut off"), charge, soonest));
             foreach (var came in ReplaySight.Row(replay, Forecasts.ToLastCharge))
             {
                 yield return came;

@@ -15,7 +15,7 @@ public class HomeTests
         terminal.Press("Enter");
         foreach (var (asked, answer) in new[]
         {
-            ("Which units", "us"), ("How long is the pan", "30"), ("How wide is the pan", "20"), ("Does a blower", "no"), ("Does a float", "no"), ("How many channels", "rest"),
+            ("Which units", "us"), ("How long is the pan", "30"), ("How wide is the pan", "20"), ("Does a blower", "no"), ("Does a float", "no"), ("How much sap goes in", "rest"),
             ("Is this your rig?", "name hill shed"), ("'hill shed'", "yes"),
         })
         {
