@@ -56,7 +56,7 @@ public partial class EveryRigTests
         Assert.Contains($"my-flow.yaml: the flow '{read.Name}', {read.Steps.Count} steps, nothing wrong.", page, StringComparison.Ordinal);
         var said = MustEndClear(rig, read, Guidance.Beginner, "last-hour", 1);
         Assert.Contains(said, line => line.Contains("Show somebody the breaker", StringComparison.Ordinal));
-        Assert.Contains(said, line => line.Contains("3 L of sap", StringComparison.Ordinal));
+        Assert.Contains(said, line => line.Contains("2 L of sap", StringComparison.Ordinal));
         Assert.DoesNotContain(said, line => line.Contains("hydrometer", StringComparison.Ordinal));
     }
 
