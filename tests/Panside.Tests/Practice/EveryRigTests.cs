@@ -54,9 +54,9 @@ public partial class EveryRigTests
         flow = Put(flow, Before + "        go: return\n", Before + shown[3]);
         var (rig, read) = (RigFile.Read("my-rig.yaml", shown[0]), Flow("my-flow.yaml", flow));
         Assert.Contains($"my-flow.yaml: the flow '{read.Name}', {read.Steps.Count} steps, nothing wrong.", page, StringComparison.Ordinal);
-        var said = MustEndClear(rig, read, Guidance.Beginner, "last-hour", 1);
+        var said = MustEndClear(rig, read, Guidance.Beginner, "raw-sap", 1);
         Assert.Contains(said, line => line.Contains("Show somebody the breaker", StringComparison.Ordinal));
-        Assert.Contains(said, line => line.Contains("3 L of sap", StringComparison.Ordinal));
+        Assert.Contains(said, line => line.Contains("2 L of sap", StringComparison.Ordinal));
         Assert.DoesNotContain(said, line => line.Contains("hydrometer", StringComparison.Ordinal));
     }
 
