@@ -118,7 +118,8 @@ internal sealed class TalkListener(Setting setting)
         var understood = Sure(at, meaning);
         if (meaning.Root is "reading" or "did" or "observed" && KnownTalk.Ear(setting.Flow.Language) is { } ear)
         {
-            if (ear.IsDenied(meaning.Words))
+            // Of what is seen a denial tells much: not boiling, not foaming any more. A deed that was not done is none.
+            if (meaning.Root == "did" && ear.IsDenied(meaning.Words))
             {
                 return new MeansNothing($"Heard as not so: '{meaning.Words}'. Nothing is taken. Say what is.");
             }

@@ -41,9 +41,12 @@ internal sealed class TakenIn(Setting setting)
         : did.Name == DeedName.LitFire || did.Name == DeedName.AddWood || did.Name == DeedName.SpreadCoals ? state with { StillSince = null }
         : state;
 
-    /// <summary>A pan that stands deeper than anything told explains was filled by hand: cold sap hides for a while that it boils.</summary>
-    private static SessionState Deepened(SessionState state, Reading depth) =>
-        IsLit(state) && state.Rigs.IsFilled(UnitSystem.Length(depth.Measure)) ? state with { StillSince = null, ChilledAt = depth.At } : state;
+    /// <summary>
+    /// A pan that a hand feeds and that stands deeper than anything told explains was filled: cold sap hides for a while that it boils. A
+    /// float that was set higher fills a pan slowly, and is asked about as a flood.
+    /// </summary>
+    private SessionState Deepened(SessionState state, Reading depth) =>
+        setting.Rig.Feed == Rigs.Feed.ByHand && IsLit(state) && state.Rigs.IsFilled(UnitSystem.Length(depth.Measure)) ? state with { StillSince = null, ChilledAt = depth.At } : state;
 
     private static SessionState Noted(SessionState state, Reading reading)
     {
