@@ -40,10 +40,10 @@ public sealed partial class RigEnsemble
     /// </summary>
     public RigEnsemble Insisted() => Changed(members => Widen(members));
 
-    private void Widen(Members members, double by = InsistedSpread)
+    private void Widen(Members members)
     {
         var suggested = Cold(Rig, Boiling, Prior, Count).Members;
-        Assimilation.Widen(members, by, field => WidestSpread * double.Sqrt(Assimilation.Moments(suggested[field]).Variance));
+        Assimilation.Widen(members, InsistedSpread, field => WidestSpread * double.Sqrt(Assimilation.Moments(suggested[field]).Variance));
     }
 
     private const double InsistedSpread = 1.5;

@@ -15,7 +15,7 @@ public sealed partial class RigEnsemble
 
     private const double LeastGaugeLiters = 0.7;
 
-    private const double GaugeShare = 0.015;
+    private const double GaugeShare = 0.01;
 
     /// <summary>A ruler in a boiling pan, read to the eighth of an inch.</summary>
     private const double RulerMeters = 0.0015;
@@ -85,33 +85,7 @@ public sealed partial class RigEnsemble
             });
         }
 
-        return Changed(members =>
-        {
-            var gauge = Gauge();
-            WidenWhereSurprised(members, gauge, read.Liters);
-            Assimilation.Read(members, gauge, read.Liters, GaugeLiters);
-        });
-    }
-
-    /// <summary>A reading so many deviations off comes once in twenty times by chance; where it comes more often, the rig is less like the members than they are like each other.</summary>
-    private const double Surprising = 2;
-
-    /// <summary>The most by which one reading widens.</summary>
-    private const double MostSurprised = 1.5;
-
-    /// <summary>
-    /// Inflation by innovation (the idea of J. L. Anderson, Tellus 59A (2007) 210–224, from memory, in its plainest form): where the tank
-    /// stands further from what the members say than their own spread lets expect, their traits spread by as much, before they are drawn
-    /// to it. On a rig that is like its file this does next to nothing; on one that nobody modelled the bands grow until they hold.
-    /// </summary>
-    private void WidenWhereSurprised(Members members, double[] gauge, double read)
-    {
-        var (mean, variance) = Assimilation.Moments(gauge);
-        var off = double.Abs(read - mean) / double.Sqrt(variance + (GaugeLiters * GaugeLiters));
-        if (off > Surprising)
-        {
-            Widen(members, double.Min(off / Surprising, MostSurprised));
-        }
+        return Changed(members => Assimilation.Read(members, Gauge(), read.Liters, GaugeLiters));
     }
 
     /// <summary>

@@ -51,7 +51,7 @@ public class InsistedTests
     }
 
     [Theory]
-    [InlineData("tank 26")]
+    [InlineData("tank 25")]
     [InlineData("depth 1 3/8")]
     [InlineData("draw 213")]
     [InlineData("water 210.6")]

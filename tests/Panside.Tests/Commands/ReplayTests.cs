@@ -100,7 +100,7 @@ public class ReplayTests
 
     [Theory]
     [InlineData(20)]
-    [InlineData(31)]
+    [InlineData(32)]
     [InlineData(90)]
     public void The_first_difference_is_named_with_its_line_what_stood_there_and_what_comes_now(int number)
     {
