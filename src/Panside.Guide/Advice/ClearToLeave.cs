@@ -57,7 +57,7 @@ public static class ClearToLeave
         Seen(now, ObservationName.Coals, "the coals", unmet, coals => coals switch
         {
             "deep" => "the coals were last seen deep",
-            "thin" when !AreThinCoalsDown(now) => $"the coals were last seen thin, not spent, and the boil not yet still for {Amount.Minutes(StillLong.TotalMinutes)}",
+            "thin" when !AreThinCoalsDown(now) => "the coals were last seen thin, not spent",
             _ => null,
         }, required: ObservationName.Coals.IsThere(now.Setting.Rig));
 
