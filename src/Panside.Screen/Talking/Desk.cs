@@ -129,7 +129,7 @@ internal sealed class Desk(ITalk talk)
 
     private void Help(string words)
     {
-        if (_isHelpOpen)
+        if (_isHelpOpen && words != "?")
         {
             _mode = ScreenMode.Explaining;
             return;

@@ -177,7 +177,7 @@ public class PracticeTimeTests
         foreach (var (words, told) in new[]
         {
             ("look", "boil steady"), ("pause", "Time stands still"), ("go", "On at 20 times"), ("speed 40", "On at 40 times"), ("yes", "Keep an empty pail"),
-            ("back 1", "A new record begins"), ("emergency", "Real time now"),
+            ("back 1", "A new record"), ("emergency", "Real time now"),
         })
         {
             stage.Type(words);
