@@ -35,7 +35,7 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
     public bool IsLeft => false;
 
     /// <inheritdoc/>
-    public IReadOnlyList<WordKey> Keys => WordKeys.All;
+    public IReadOnlyList<WordKey> Keys { get; } = door.Setting.Rig.IsBurner ? WordKeys.OverABurner : WordKeys.All;
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Words => KnownWords.Of(Setting.Flow);

@@ -18,7 +18,7 @@ public static class ClearToLeave
 
     private static string SettlingTime => Amount.Minutes(Settling.TotalMinutes);
 
-    /// <summary>Depth and boil belong together when they were looked at within this time.</summary>
+    /// <summary>Depth and boil belong together when they were looked at within this time: no source.</summary>
     private static readonly TimeSpan Together = TimeSpan.FromMinutes(20);
 
     /// <summary>What is still missing, the gravest first; empty when it is safe.</summary>
@@ -61,13 +61,17 @@ public static class ClearToLeave
             _ => null,
         }, required: ObservationName.Coals.IsThere(now.Setting.Rig));
 
-        if (state.Last(ReadingName.PanDepth) is not { } depth || AfterFire(now, depth.At))
+        if (now.IsBurnerOn)
+        {
+            // The depth that counts is read once it is off.
+        }
+        else if (state.Last(ReadingName.PanDepth) is not { } depth || AfterFire(now, depth.At))
         {
             unmet.Add($"the depth has not been read since {TheLastHeat(now)}");
         }
-        else if (Changed(state, depth.At) is { } since)
+        else if (state.DepthChangedBy is { } by)
         {
-            unmet.Add($"the depth has not been read since the last {since}");
+            unmet.Add($"the depth has not been read since the last {(by == DeedName.FillPan ? "pour" : by == DeedName.FloodPan ? "flood" : "draw")}");
         }
         else if (state.Last(ObservationName.Boil) is { Value: "still" } calm && calm.At.Time - depth.At.Time > Together)
         {
@@ -86,16 +90,9 @@ public static class ClearToLeave
         return unmet;
     }
 
-    /// <summary>What changed the depth after it was read; null where nothing told did.</summary>
-    private static string? Changed(SessionState state, Moment read) =>
-        (state.Last(DeedName.FillPan)?.At.Time > read.Time) ? "pour"
-        : (state.Last(DeedName.FloodPan)?.At.Time > read.Time) ? "flood"
-        : (state.Last(DeedName.CloseDraw)?.At.Time > read.Time) ? "draw"
-        : null;
-
     /// <summary>
     /// A thin bed counts as down for a confident hand; for the cautious, once the boil has been seen still at looks so far apart, with no
-    /// wood, flood or pour between: a bed that could boil the pan again would have done so.
+    /// wood, flood, pour or raking between: a bed that could boil the pan again would have done so.
     /// </summary>
     public static bool AreThinCoalsDown(Situation now) => !now.IsCautious
         || (now.State.StillSince is { } since && now.State.Last(ObservationName.Boil) is { } look && look.At.Time - since.Time >= StillLong);
@@ -114,30 +111,26 @@ public static class ClearToLeave
     /// Why a boil seen still tells nothing: flames of a charge just in, or cold sap just poured in, keep a pan still for a while
     /// over a fire that will boil it again. Null where it tells.
     /// </summary>
-    private static string? TooSoon(Situation now, Moment still)
+    private static string? TooSoon(Situation now, Moment still) =>
+        Unsettled(now.State, still) is { } after ? $"the boil must be seen still {SettlingTime} after {after}" : null;
+
+    /// <summary>Whether a look at the boil is so long after wood, raking and cold sap that a still pan tells something.</summary>
+    public static bool IsSettled(SessionState state, Moment seen) => Unsettled(state, seen) is null;
+
+    /// <summary>Minutes until a boil seen still tells something again; 0 where it does.</summary>
+    public static double MinutesToSettle(SessionState state) => Unsettling(state).Where(one => one.At is not null)
+        .Select(one => double.Max(Settling.TotalMinutes - state.MinutesSince(one.At!.Value), 0)).Append(0).Max();
+
+    private static string? Unsettled(SessionState state, Moment seen) =>
+        Unsettling(state).FirstOrDefault(one => one.At is { } since && seen.Time - since.Time < Settling && (seen.Time >= since.Time || one.IsHeat)).After;
+
+    /// <summary>What must be so long ago: what brings heat counts also where it came after the look.</summary>
+    private static IEnumerable<(Moment? At, string After, bool IsHeat)> Unsettling(SessionState state)
     {
-        if (now.LastWood is { } wood && still.Time - wood.Time < Settling)
-        {
-            return now.Setting.Rig.OfFire($"the boil must be seen still {SettlingTime} after wood", $"the boil must be seen still {SettlingTime} after the burner");
-        }
-
-        if (now.State.Last(DeedName.SpreadCoals) is { } raked && raked.At.Time >= still.Time)
-        {
-            return "nobody has looked at the boil since the coals were raked";
-        }
-
-        return IsSettled(now.State, still) ? null
-            : now.State.Last(DeedName.FloodPan)?.At == now.State.ChilledAt ? $"the boil must be seen still {SettlingTime} after flooding"
-            : now.State.Last(DeedName.FillPan)?.At == now.State.ChilledAt ? $"the boil must be seen still {SettlingTime} after a pour"
-            : $"the boil must be seen still {SettlingTime} after the pan was filled up";
-    }
-
-    /// <summary>Whether a look at the boil is so long after wood and cold sap that a still pan tells something.</summary>
-    public static bool IsSettled(SessionState state, Moment seen)
-    {
-        bool IsJustAfter(Moment? at) => at is { } since && seen.Time >= since.Time && seen.Time - since.Time < Settling;
-        return !IsJustAfter(state.ChilledAt) && !IsJustAfter(state.Last(DeedName.AddWood)?.At) && !IsJustAfter(state.Last(DeedName.LitFire)?.At)
-            && !IsJustAfter(state.Last(DeedName.ShutOff)?.At);
+        yield return (state.Last(DeedName.AddWood)?.At, "wood", true);
+        yield return (state.Last(DeedName.ShutOff)?.At ?? state.Last(DeedName.LitFire)?.At, state.Last(DeedName.ShutOff) is null ? "lighting" : "the burner was shut off", true);
+        yield return (state.Last(DeedName.SpreadCoals)?.At, "raking", true);
+        yield return (state.ChilledAt, state.Last(DeedName.FloodPan)?.At == state.ChilledAt ? "flooding" : state.Last(DeedName.FillPan)?.At == state.ChilledAt ? "a pour" : "the pan was filled up", false);
     }
 
     /// <summary>
@@ -152,7 +145,10 @@ public static class ClearToLeave
     /// <summary>So far under that the promise stays: what a careful eye at a thermometer and a dial can be off by. No source.</summary>
     private const double KeptUnder = 3;
 
-    /// <summary>Two looks at the draw-off that lie no further apart agree, in Brix.</summary>
+    /// <summary>Kilograms in a liter of a pan of some ten Brix ([S5]); a lighter cell takes up more Brix from the same sugar, which is the safe side.</summary>
+    private const double ThinDensity = 1.03;
+
+    /// <summary>Two readings of the draw-off that lie no further apart agree, in Brix: no source.</summary>
     private const double Agree = 3;
 
     /// <summary>
@@ -166,7 +162,7 @@ public static class ClearToLeave
     {
         var state = now.State;
         var limit = now.Setting.Rig.Target.Brix + PastSyrup - KeptUnder;
-        var mean = 100 * state.Rig.PanSugar.Kilograms / double.Max(state.Rig.Pan.Liters * 1.03, 1);
+        var mean = 100 * state.Rig.PanSugar.Kilograms / double.Max(state.Rig.Pan.Liters * ThinDensity, 1);
         var lost = WorstLiters(now) / double.Max(state.Rig.Pan.Liters, 0.1);
         double After(double brix) => lost < 0.95 ? brix / (1 - lost) : 100;
         if (now.Unfed!.MixedBrix(1) > limit)
@@ -190,15 +186,15 @@ public static class ClearToLeave
 
         // Since that reading the last cell can have taken up no more sugar than the feed for the water boiled away brought; of two
         // readings the sweeter one counts.
-        var cell = state.Rig.Pan.Liters * 1.05 / PanCells.Of(now.Setting.Description);
+        var cell = state.Rig.Pan.Liters * ThinDensity / PanCells.Of(now.Setting.Description);
         var taken = 100 * (state.Rig.Evaporated.Liters - drawOff.EvaporatedLiters) * state.Rig.Sap.MassFraction / double.Max(cell, 0.1);
         if (After(double.Max(drawOff.Sugar.Brix, drawOff.Before.Brix) + taken) <= limit)
         {
             return null;
         }
 
-        // What flood, draw and pour have thinned since is known by balance, cell by cell; where two looks agree it counts, in the worst member.
-        var isAgreed = double.Abs(drawOff.Sugar.Brix - drawOff.Before.Brix) <= Agree;
+        // What flood, draw and pour have thinned since is known by balance, cell by cell; where two readings agree it counts, in the worst member.
+        var isAgreed = drawOff.IsReadTwice && double.Abs(drawOff.Sugar.Brix - drawOff.Before.Brix) <= Agree;
         return isAgreed && now.Unfed!.ThickestBrix(1) + (Steeper * taken) <= limit ? null : "the draw-off side is near syrup and can pass it";
     }
 
@@ -206,6 +202,7 @@ public static class ClearToLeave
     private static bool IsReadApart(SessionState state, Moment mixed, double mean) =>
         state.DrawOff is { } drawOff && drawOff.At.Time > mixed.Time && drawOff.Sugar.Brix > mean + Apart;
 
+    /// <summary>In Brix: no source.</summary>
     private const double Apart = 10;
 
     private static void Seen(

@@ -33,17 +33,10 @@ public static class Clearing
     private static double At(Situation now, double quantile)
     {
         var still = IsStill(now) ? 0 : now.State.Rigs.WithoutWood.StillMinutes(quantile);
-        return double.Max(double.Max(still, Settles(now)), Coals(now, still, quantile));
+        return double.Max(double.Max(still, ClearToLeave.MinutesToSettle(now.State)), Coals(now, still, quantile));
     }
 
     private static bool IsStill(Situation now) => now.State.StillSince is not null;
-
-    /// <summary>Minutes until a boil seen still counts again after wood, flood or pour.</summary>
-    private static double Settles(Situation now)
-    {
-        double Left(Moment? since) => since is { } at ? double.Max(ClearToLeave.Settling.TotalMinutes - now.State.MinutesSince(at), 0) : 0;
-        return double.Max(Left(now.LastWood), Left(now.State.ChilledAt));
-    }
 
     /// <summary>Minutes until the coals count as down: spent, or thin under a pan that has been still for long.</summary>
     private static double Coals(Situation now, double still, double quantile)

@@ -61,9 +61,7 @@ public static partial class Figures
     private static string Syrup(Situation now, double liters) =>
         Amount.Shown(now.Setting.Units.From(Reckoning.Quantities.Volume.FromLiters(liters), liters < 3.5 ? now.Setting.Units.SmallVolume : null));
 
-    private static double? WoodDue(Situation now) => now.LastWood is { } wood
-        ? double.Max(now.Setting.Rig.Interval.TotalMinutes - now.State.MinutesSince(wood), 0)
-        : null;
+    private static double? WoodDue(Situation now) => now.WoodDue is { } due && now.State.Now is { } at ? double.Max((due - at.Time).TotalMinutes, 0) : null;
 
     private static double? ChargesLeft(Situation now) => now.MinutesToLastCharge is { } last
         ? double.Max(1, double.Round(last.P50 / now.Setting.Rig.Interval.TotalMinutes))

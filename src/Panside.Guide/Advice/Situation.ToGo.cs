@@ -18,9 +18,9 @@ public sealed partial class Situation
             ? DrawPoint.Today(Setting, State) - UnitSystem.Temperature(read.Value)
             : null;
 
-    /// <summary>When the next charge of wood goes in, as it is asked for; null where none is to.</summary>
+    /// <summary>When the next charge of wood goes in, as it is asked for; null where none is to, as over a burner.</summary>
     public DateTimeOffset? WoodDue =>
-        LastWood is { } last && !IsHeld && !IsEnding && Setting.Flow.Watches.FirstOrDefault(watch => watch.Deed == DeedName.AddWood) is { } watch
+        !Setting.Rig.IsBurner && LastWood is { } last && !IsHeld && !IsEnding && Setting.Flow.Watches.FirstOrDefault(watch => watch.Deed == DeedName.AddWood) is { } watch
             ? State.PutOff.TryGetValue(watch.Id, out var until) ? until : last.Time + Setting.Every(watch)
             : null;
 }

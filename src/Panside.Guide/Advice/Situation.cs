@@ -70,8 +70,7 @@ public sealed partial class Situation
     public bool IsFiring => Setting.Rig.IsBurner ? IsBurnerOn : LastWood is { } wood && State.MinutesSince(wood) <= 2 * Setting.Rig.Interval.TotalMinutes;
 
     /// <summary>Whether a burner is on: it was lit, or what was seen can only come from one that is, and nobody has told since that it is off.</summary>
-    public bool IsBurnerOn => Setting.Rig.IsBurner && IsLit
-        && !(State.Last(DeedName.ShutOff) is { } off && (State.Last(DeedName.LitFire) is not { } lit || off.At.Time >= lit.At.Time));
+    public bool IsBurnerOn => Setting.Rig.IsBurner && IsLit && State.Last(DeedName.ShutOff) is null;
 
     /// <summary>When the fire got heat last: when wood went in, or a burner was still on; null before any.</summary>
     public Moment? LastWood
@@ -105,10 +104,13 @@ public sealed partial class Situation
     {
         get
         {
-            return State.Rig.Tank is null || LastChargeBy is not { } rule || RateLitersPerHour is not { P5: > 0.1 }
-                || IsHeld || IsEnding || !State.Rig.IsBoiling
-                ? null
-                : Band.Of(State.Rigs.MinutesToLastCharge(rule).At);
+            if (State.Rig.Tank is null || LastChargeBy is not { } rule || RateLitersPerHour is not { P5: > 0.1 } || IsHeld || IsEnding || !State.Rig.IsBoiling)
+            {
+                return null;
+            }
+
+            var band = Band.Of((Setting.Rig.IsBurner ? State.Rigs.MinutesToTank(rule.Stop) : State.Rigs.MinutesToLastCharge(rule)).At);
+            return band.P50 > Tonight ? null : band;
         }
     }
 
@@ -133,10 +135,16 @@ public sealed partial class Situation
             }
 
             var sinceWood = LastWood is { } wood ? State.MinutesSince(wood) : 0;
-            var untilNext = double.Max(Setting.Rig.Interval.TotalMinutes - sinceWood, 0);
+            var untilNext = Setting.Rig.IsBurner ? ToTheBurner : double.Max(Setting.Rig.Interval.TotalMinutes - sinceWood, 0);
             return tank.Liters - (rate.P50 * untilNext / 60) <= stop;
         }
     }
+
+    /// <summary>Minutes until somebody who is told to has shut a burner off: no source.</summary>
+    private const double ToTheBurner = 3;
+
+    /// <summary>What lies further off than these minutes is not tonight's: no last charge is told of.</summary>
+    private const double Tonight = 12 * 60;
 
     private RigEnsemble Charged => State.Rigs.OnceCharged(Setting.Rig.Charge);
 
@@ -145,7 +153,7 @@ public sealed partial class Situation
         && tank.Liters - (Charged.RatesLitersPerHour(firing: true).At(0.5) * Setting.Rig.Interval.TotalHours * NearCall) <= stop;
 
     /// <summary>The rule by which <see cref="IsLastChargeNext"/> tells the last charge; null before the fire.</summary>
-    public LastChargeRule? LastChargeBy => (_stopOnceCharged.Value ?? StopLiters) is not { } stop ? null : new(
+    public LastChargeRule? LastChargeBy => (Setting.Rig.IsBurner ? StopLiters : _stopOnceCharged.Value ?? StopLiters) is not { } stop ? null : new(
         Volume.FromLiters(stop),
         LastWood is { } wood ? double.Max(Setting.Rig.Interval.TotalMinutes - State.MinutesSince(wood), 0) : 0,
         Setting.Rig.Interval.TotalMinutes * NearCall);
@@ -204,13 +212,9 @@ public sealed partial class Situation
     /// is told no other one, unless something changed the depth since.
     /// </summary>
     public Length DepthTold => State.Last(ReadingName.PanDepth) is { } read && State.Now is { } now
-        && now.Time - read.At.Time < TimeSpan.FromMinutes(1) && !HasDepthChangedSince(read.At)
+        && now.Time - read.At.Time < TimeSpan.FromMinutes(1) && State.DepthChangedBy is null
             ? UnitSystem.Length(read.Value)
             : Depth;
-
-    private bool HasDepthChangedSince(Moment read) =>
-        State.Deeds.Any(deed => deed.Key != DeedName.AddWood && deed.Key != DeedName.LitFire && deed.Value.At.Time >= read.Time)
-        || State.Last(ReadingName.DrawnVolume)?.At.Time >= read.Time;
 
     /// <summary>Whether the firing is at its end, also while nobody has said yet that no more wood goes in.</summary>
     public bool IsEnding => State.Step.Length > 0 && Setting.Flow.PhaseOf(State.Step).Code is "shutdown" or "after";

@@ -112,6 +112,9 @@ public sealed record SessionState
     /// <summary>When much cold liquid last went into the pan: flooded, poured, or read deeper than anything told explains; null where none did.</summary>
     public Moment? ChilledAt { get; init; }
 
+    /// <summary>What was told since the depth was read and has changed it: a pour, a flood, a draw; null where nothing was.</summary>
+    public DeedName? DepthChangedBy { get; init; }
+
     /// <summary>When the boil was first seen still so that it counts, with no other look, wood, flood, pour or raking since; null where it was not.</summary>
     public Moment? StillSince { get; init; }
 
@@ -156,9 +159,10 @@ public sealed record RunningClock(string Text, DateTimeOffset Until, string Over
 /// <summary>What stood at the draw-off when its thermometer told of sugar.</summary>
 /// <param name="Sugar">The sugar content there.</param>
 /// <param name="EvaporatedLiters">Water that the model had boiled away by then.</param>
-/// <param name="Before">What the reading before it showed, or, where something was drawn since, what was expected: one slip is no evidence.</param>
+/// <param name="Before">What the reading before it showed; where it is the first, or something was drawn since, what was expected: one slip is no evidence.</param>
+/// <param name="IsReadTwice">Whether that was a reading.</param>
 /// <param name="At">When.</param>
-public sealed record DrawOffAnchor(SugarContent Sugar, double EvaporatedLiters, SugarContent Before, Moment At);
+public sealed record DrawOffAnchor(SugarContent Sugar, double EvaporatedLiters, SugarContent Before, bool IsReadTwice, Moment At);
 
 /// <summary>One draw.</summary>
 /// <param name="Liters">What was told of it so far.</param>

@@ -19,9 +19,6 @@ internal sealed class Absence(Setting setting)
     /// <summary>With fewer minutes than this until the floor could show the depth is read first; no source.</summary>
     private const double LeastLeft = 4;
 
-    /// <summary>Coals, depth and cover are looked at once the boil is still: common practice, no source.</summary>
-    private const double LastLooksMinutes = 15;
-
     /// <summary>What to do before going for a while, and by when to be back.</summary>
     /// <param name="turn">The turn.</param>
     /// <param name="minutes">For how long; null where nobody said.</param>
@@ -124,19 +121,19 @@ internal sealed class Absence(Setting setting)
         {
             var dying = situation.StillMinutes!.Value;
             turn.Tell($"{setting.Rig.OfFire("With no more wood", "With the burner off")} the boil goes still about {Figures.In(situation, dying.P50)}, {Figures.In(situation, dying.P95)} at the latest; then {setting.Rig.OfFire("coals and depth are looked at", "the depth is read")}. "
-                + (dying.P95 + LastLooksMinutes <= minutes ? $"That is before {by:HH:mm}. Unless {setting.Rig.OfFire("wood goes in", "it is lit")} again." : $"That can be after {by:HH:mm}: have someone stay. 'when can I leave' says what would help."));
+                + ((Clearing.Minutes(situation) ?? Clearing.Once(situation, dying)).P95 <= minutes ? $"That is before {by:HH:mm}. Unless {setting.Rig.OfFire("wood goes in", "it is lit")} again." : $"That can be after {by:HH:mm}: have someone stay. 'when can I leave' says what would help."));
             return;
         }
 
         var still = Band.Of(situation.State.Rigs.OnceLastCharged(setting.Rig.Charge).StillMinutes);
-        var latest = minutes - still.P95 - LastLooksMinutes;
+        var latest = minutes - Clearing.Once(situation, still).P95;
         if (latest < 0)
         {
             turn.Tell($"Too late for {by:HH:mm} with certainty: with {setting.Rig.OfFire("no more wood", "the burner off")} from now the boil goes still about {Figures.In(situation, situation.StillMinutes!.Value.P50)}, {Figures.In(situation, situation.StillMinutes!.Value.P95)} at the latest. {setting.Rig.OfFire("No more wood from now", "Shut it off now")}, and have someone stay.");
             return;
         }
 
-        turn.Tell($"To be gone by {by:HH:mm} {setting.Rig.OfFire("the last charge goes in", "the burner goes off")} at {Figures.In(situation, latest)} at the latest. Then it is still about {Figures.In(situation, latest + still.P50)}, and the last looks take a quarter of an hour.");
+        turn.Tell($"To be gone by {by:HH:mm} {setting.Rig.OfFire("the last charge goes in", "the burner goes off")} at {Figures.In(situation, latest)} at the latest. Then it is still about {Figures.In(situation, latest + still.P50)}, and the last looks take {Measures.Amount.Minutes(double.Round(Clearing.Once(situation, still).P95 - still.P95))}.");
         turn.Tell(turn.Fill(situation.MinutesToLastCharge is { } last && last.P50 > latest
             ? "The tank would last longer: what is left of {tank} then stays raw. Keep it cold, or have someone boil on."
             : $"The tank asks for {setting.Rig.OfFire("the last charge", "that")} about then or sooner, in about {{minutes-to-last-charge}}. Go by whichever comes first."));

@@ -1,4 +1,5 @@
 using Panside.Guide.Hearing;
+using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Words;
@@ -35,8 +36,11 @@ public sealed partial class Decider
             case MeansLine(Added unplaced) when !PanOrTank.IsPanMeant(turn):
                 Question(turn, unplaced, PanOrTank.Question(unplaced, _setting.Rig.HasFloat), Added.Places);
                 break;
-            case MeansLine(Did { Name.Code: "shut-off" }) when turn.Holds("draw-open") && !NamesFire(text.Words):
-                turn.Refuse("The draw-off is open: was it that, or the burner? Say 'drew' with the volume, or 'burner off'.", "text");
+            case MeansLine(Did { Name.Code: "shut-off" }) when !_setting.Rig.IsBurner && turn.Holds("draw-open"):
+                HearMeant(turn, new Did(text.At, DeedName.CloseDraw, null));
+                break;
+            case MeansLine(Did { Name.Code: "shut-off" }) when _setting.Rig.IsBurner && MayBeTheDraw(turn) && KnownTalk.Ear(_setting.Flow.Language)?.NamesFire(text.Words) != true:
+                turn.Refuse("The draw-off, or the burner? Say 'drew' with the volume, or 'burner off'.", "text");
                 break;
             case MeansLine(var meant):
                 HearMeant(turn, meant is Added poured ? poured.IntoPan(text.At) : meant);
@@ -126,9 +130,8 @@ public sealed partial class Decider
 
     private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
-    /// <summary>What was shut off with a draw-off open is the burner only where the words say so.</summary>
-    private static bool NamesFire(string words) =>
-        Array.Exists(["burner", "gas", "oil", "heat", "flame"], name => words.Contains(name, StringComparison.OrdinalIgnoreCase));
+    /// <summary>What was shut off in a draw is the burner only where the words say so.</summary>
+    private static bool MayBeTheDraw(Turn turn) => turn.Holds("draw-open") || turn.Holds("draw-due");
 
     /// <summary>A cry opens the emergency of its danger; where that is not sure, the list, with the likely ones first.</summary>
     private void Cry(Turn turn, Moment at, IReadOnlyList<string> dangers, bool isSure)

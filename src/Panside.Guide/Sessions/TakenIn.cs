@@ -37,16 +37,17 @@ internal sealed class TakenIn(Setting setting)
 
     /// <summary>Wood boils a still pan again, and cold sap hides for a while that it boils: what was seen before counts no more.</summary>
     private static SessionState Stirred(SessionState state, Did did) =>
-        did.Name == DeedName.FloodPan || did.Name == DeedName.FillPan ? state with { StillSince = null, ChilledAt = did.At }
+        did.Name == DeedName.FloodPan || did.Name == DeedName.FillPan ? state with { StillSince = null, ChilledAt = did.At, DepthChangedBy = did.Name }
+        : did.Name == DeedName.OpenDraw || did.Name == DeedName.CloseDraw ? state with { DepthChangedBy = DeedName.CloseDraw }
         : did.Name == DeedName.LitFire || did.Name == DeedName.AddWood || did.Name == DeedName.SpreadCoals ? state with { StillSince = null }
         : state;
 
     /// <summary>
-    /// A pan that a hand feeds and that stands deeper than anything told explains was filled: cold sap hides for a while that it boils. A
-    /// float that was set higher fills a pan slowly, and is asked about as a flood.
+    /// A pan without a float that stands deeper than anything told explains was filled: cold sap hides for a while that it boils. A float
+    /// that was set higher fills a pan slowly, and is asked about as a flood.
     /// </summary>
     private SessionState Deepened(SessionState state, Reading depth) =>
-        setting.Rig.Feed == Rigs.Feed.ByHand && IsLit(state) && state.Rigs.IsFilled(UnitSystem.Length(depth.Measure)) ? state with { StillSince = null, ChilledAt = depth.At } : state;
+        setting.Rig.Feed != Feed.ByFloat && IsLit(state) && state.Rigs.IsFilled(UnitSystem.Length(depth.Measure)) ? state with { StillSince = null, ChilledAt = depth.At } : state;
 
     private static SessionState Noted(SessionState state, Reading reading)
     {
@@ -57,12 +58,12 @@ internal sealed class TakenIn(Setting setting)
     private SessionState Read(SessionState state, Reading reading) => reading.Name.Code switch
     {
         "tank-volume" => Tank(state, setting.Units.Volume(reading.Measure)),
-        "pan-depth" => Deepened(state, reading) with { Rigs = state.Rigs.DepthRead(UnitSystem.Length(reading.Measure), IsLit(state)) },
+        "pan-depth" => Deepened(state, reading) with { DepthChangedBy = null, Rigs = state.Rigs.DepthRead(UnitSystem.Length(reading.Measure), IsLit(state)) },
         "draw-temperature" => DrawOff(state, UnitSystem.Temperature(reading.Measure), reading.At),
         "draw-brix" => DrawOff(state, UnitSystem.Sugar(reading.Measure), reading.At),
         "sap-brix" => state with { Rigs = state.Rigs.SapRead(UnitSystem.Sugar(reading.Measure), HoldsSapAlone(state)) },
         "pan-brix" => state with { Rigs = state.Rigs.PanSugarRead(UnitSystem.Sugar(reading.Measure)) },
-        "drawn-volume" => Draw(state, setting.Units.Volume(reading.Measure)),
+        "drawn-volume" => Draw(state with { DepthChangedBy = DeedName.CloseDraw }, setting.Units.Volume(reading.Measure)),
         "boiling-water-temperature" or "barometer" or "station-pressure" => state with
         {
             Rigs = state.Rigs.BoilingAt(DrawPoint.BoilingToday(setting, state), state.Readings.ContainsKey(ReadingName.BoilingWaterTemperature)),
@@ -92,8 +93,9 @@ internal sealed class TakenIn(Setting setting)
 
     private static DrawOffAnchor Anchored(SessionState state, SugarContent read, Moment at)
     {
-        var before = state.DrawOff is { } last && !(state.Last(DeedName.CloseDraw)?.At.Time >= last.At.Time) ? last.Sugar : SugarContent.FromBrix(double.Clamp(state.Rigs.ExpectedDrawSugar.Mean, 0, 100));
-        return new(read, state.Rig.Evaporated.Liters, before, at);
+        var last = state.DrawOff is { } anchor && !(state.Last(DeedName.CloseDraw)?.At.Time >= anchor.At.Time) ? anchor : null;
+        var before = last?.Sugar ?? SugarContent.FromBrix(double.Clamp(state.Rigs.ExpectedDrawSugar.Mean, 0, 100));
+        return new(read, state.Rig.Evaporated.Liters, before, last is not null, at);
     }
 
     private static SessionState DrawOff(SessionState state, Temperature read, Moment at)
@@ -127,7 +129,8 @@ internal sealed class TakenIn(Setting setting)
 
     private SessionState Do(SessionState state, Did did) => did.Name.Code switch
     {
-        "lit-fire" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.Lit() },
+        // Lit again it is not shut off, whatever the clock says of the two.
+        "lit-fire" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.Lit(), Deeds = state.Deeds.Remove(DeedName.ShutOff) },
         "shut-off" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.ShutOff() },
         "lit-fire" or "add-wood" => Charged(state with { Charges = state.Charges.Add(did.At) }, did.Measure is { } wood ? UnitSystem.Mass(wood) : setting.Rig.Charge),
         "open-draw" => state with { ThisDraw = new(0, IsShut: false), Draws = state.Draws.Add(did.At) },

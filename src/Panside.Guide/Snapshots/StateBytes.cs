@@ -75,6 +75,7 @@ public static class StateBytes
         to.Maybe(state.ToldToPour, to.Moment);
         to.Maybe(state.ChilledAt, to.Moment);
         to.Maybe(state.StillSince, to.Moment);
+        to.MaybeText(state.DepthChangedBy, deed => to.Write(deed.Code));
         to.All([.. state.Marks.Order(StringComparer.Ordinal)], to.Write);
         to.Keyed(state.Readings, key => key.Code, all => to.All(all, one => to.Noted(one, to.Measure)));
         to.Keyed(state.Observations, key => key.Code, one => to.Noted(one, to.Write));
@@ -88,6 +89,7 @@ public static class StateBytes
             to.Write(anchor.Sugar.Brix);
             to.Write(anchor.EvaporatedLiters);
             to.Write(anchor.Before.Brix);
+            to.Write(anchor.IsReadTwice);
             to.Moment(anchor.At);
         });
         to.Write(state.ThisDraw.Liters);
@@ -128,6 +130,7 @@ public static class StateBytes
         ToldToPour = from.Maybe(from.Moment),
         ChilledAt = from.Maybe(from.Moment),
         StillSince = from.Maybe(from.Moment),
+        DepthChangedBy = from.MaybeText(() => Deed(from.ReadString())),
         Marks = [.. from.All(from.ReadString)],
         Readings = from.Keyed(code => readings.Find(code) ?? throw new InvalidDataException(code), () => ImmutableList.CreateRange(from.All(() => from.Noted(from.Measure)))),
         Observations = from.Keyed(Observation, () => from.Noted(from.ReadString)),
@@ -136,7 +139,7 @@ public static class StateBytes
         Advised = from.Keyed(key => key, from.Moment),
         Cautioned = [.. from.All(from.ReadString)],
         Forecasts = from.Keyed(key => key, from.Forecast),
-        DrawOff = from.MaybeText(() => new DrawOffAnchor(SugarContent.FromBrix(from.ReadDouble()), from.ReadDouble(), SugarContent.FromBrix(from.ReadDouble()), from.Moment())),
+        DrawOff = from.MaybeText(() => new DrawOffAnchor(SugarContent.FromBrix(from.ReadDouble()), from.ReadDouble(), SugarContent.FromBrix(from.ReadDouble()), from.ReadBoolean(), from.Moment())),
         ThisDraw = new(from.ReadDouble(), from.ReadBoolean()),
         Totals = new()
         {

@@ -7,10 +7,7 @@ namespace Panside.Reckoning.Ensemble;
 /// <summary>What was read, each with the error that such a reading has of itself.</summary>
 public sealed partial class RigEnsemble
 {
-    /// <summary>
-    /// An eye at a tank's gauge and its marks, in liters: the larger the tank, the coarser. Common practice, no source; that one to two
-    /// hundredths of the tank cover the truth where other tanks are read was measured on simulated rigs of other physics.
-    /// </summary>
+    /// <summary>An eye at a tank's gauge and its marks, in liters: the larger the tank, the coarser. Common practice, no source.</summary>
     private double GaugeLiters => Rig.Tank is { } tank ? double.Max(LeastGaugeLiters, GaugeShare * tank.Liters) : 1.0;
 
     private const double LeastGaugeLiters = 0.7;

@@ -48,7 +48,7 @@ internal static class Dues
 
         return now.Setting.Flow.Watches
             .Where(watch => step.Watches.Contains(watch.Id) && watch.Id != now.State.Open?.Step && !IsWood(watch)
-                && watch.Given.All(fact => Facts.Holds(now, fact)))
+                && now.Setting.IsThere(watch.Ask) && watch.Given.All(fact => Facts.Holds(now, fact)))
             .Select(watch => (Due?)Of(now.Setting, watch, Waited(now, watch.Id) ?? After(now, watch)))
             .MinBy(due => due!.Value.At);
     }

@@ -41,11 +41,11 @@ internal sealed record TimeSight(DateTimeOffset Now, IReadOnlyList<TimeRow> Rows
             {
                 Points = Read(ReadingName.DrawTemperature, read => (UnitSystem.Temperature(read) - now.State.Rig.Boiling).Celsius / (draw - now.State.Rig.Boiling).Celsius),
             },
-            new("Wood")
+            new(rig.OfFire("Wood", "Fire"))
             {
                 Ticks = [.. now.State.Charges.Select(charge => From(charge.Time)), .. wood is { } next ? [next] : Array.Empty<double>()],
                 Band = now.IsEnding || now.IsHeld ? null : Band(Forecasts.ToLastCharge),
-                Ahead = "last",
+                Ahead = rig.OfFire("last", "off"),
             },
             new("Draw") { Marks = [.. now.State.Draws.Select(one => From(one.Time))], Band = now.IsEnding ? null : Band(Forecasts.ToDraw), Ahead = "draw" },
             new("Boil") { Band = now.IsHeld ? Band(Forecasts.ToStill) : null, Ahead = "stops" },

@@ -26,8 +26,13 @@ internal static class WordKeys
         new(Key.F1, "F1", Help, "Help", "this page; ? does the same on an empty line"),
         new(Key.F2, "F2", "status", "Status", "figures and forecasts in words"),
         new(Key.F3, "F3", "why", "Why", "the reason for what is asked"),
-        new(Key.F5, "F5", "wood", "Wood in", "a charge of wood went in"),
+        new(Key.F5, "F5", Wood, "Wood in", "a charge of wood went in"),
         new(Key.F6, "F6", Large, "", "what to do and how soon, in large figures; again: back"),
         new(Key.F8, "F8", "undo", "Undo", "takes the last thing back"),
     ];
+
+    /// <summary>Those that mean something where a burner heats the pan.</summary>
+    public static IReadOnlyList<WordKey> OverABurner { get; } = [.. All.Where(key => key.Word != Wood)];
+
+    private const string Wood = "wood";
 }

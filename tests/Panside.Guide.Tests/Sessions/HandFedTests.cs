@@ -112,8 +112,8 @@ public class HandFedTests
         var boil = Boiling(HandFed);
         boil.Say("shutdown", "yes");
         boil.After(60);
-        boil.Say("depth 0.8", "still", "spent", "depth 0.8");
-        Assert.NotEmpty(new Situation(boil.Session.Setting, boil.State).Unmet);
+        boil.Say("depth 0.8", "still", "spent", "gradient gone", "depth 0.8");
+        Assert.Contains(new Situation(boil.Session.Setting, boil.State).Unmet, reason => reason.Contains("too shallow", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Answering;
 using Panside.Guide.Lines;
+using Panside.Guide.Measures;
 
 namespace Panside.Guide.Tests.Sessions;
 
@@ -69,9 +70,55 @@ public class StrangersEveningTests
         boil.Say("yes", "depth 1.5", "tank 20", "sap 2", "lit");
         boil.After(30);
         boil.Say("boil rolling", "water 210.4", "open", "off");
-        Assert.Contains("or the burner", boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
+        Assert.Contains("or the burner?", boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
         boil.Say("burner off");
         Assert.False(new Situation(boil.Session.Setting, boil.State).IsBurnerOn);
+    }
+
+    [Fact]
+    public void Shut_off_over_a_wood_fire_is_the_draw()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("open", "shut it off");
+        Assert.True(boil.State.Deeds.ContainsKey(DeedName.CloseDraw));
+    }
+
+    [Fact]
+    public void Lit_again_in_the_same_second_a_burner_is_on()
+    {
+        var boil = new Conversation(rigText: Gas, members: Conversation.Few);
+        boil.Say("yes", "depth 1.5", "tank 20", "sap 2", "lit");
+        boil.After(30);
+        boil.Say("boil rolling");
+        boil.Hear(new Did(boil.Now, DeedName.ShutOff, null));
+        boil.Hear(new Did(boil.Now, DeedName.LitFire, null));
+        Assert.True(new Situation(boil.Session.Setting, boil.State).IsBurnerOn);
+    }
+
+    [Fact]
+    public void A_depth_read_before_a_draw_of_the_same_breath_is_old()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 12);
+        boil.Say("shutdown", "yes");
+        boil.After(100);
+        boil.Say("boil still", "coals spent", "gradient gone");
+        boil.Hear(new Reading(boil.Now, ReadingName.PanDepth, new(2.5, Unit.Inch)));
+        Assert.Empty(new Situation(boil.Session.Setting, boil.State).Unmet);
+        boil.Hear(new Did(boil.Now, DeedName.CloseDraw, new(1, Unit.Quart)));
+        Assert.Contains(new Situation(boil.Session.Setting, boil.State).Unmet, reason => reason.Contains("since the last draw", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Over_a_burner_no_wood_is_due()
+    {
+        var boil = new Conversation(rigText: Gas, members: Conversation.Few);
+        boil.Say("yes", "depth 1.5", "tank 20", "sap 2", "lit");
+        boil.After(30);
+        boil.Say("boil rolling", "water 210.4");
+        var now = new Situation(boil.Session.Setting, boil.State);
+        Assert.Null(now.WoodDue);
+        Assert.NotNull(now.MinutesToLastCharge);
+        Assert.DoesNotContain(boil.Session.Setting.Flow.Counts.Where(count => count.When.All(fact => Facts.Holds(now, fact))), count => count.Text.Contains("wood", StringComparison.Ordinal));
     }
 
     [Fact]

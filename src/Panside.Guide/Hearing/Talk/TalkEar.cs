@@ -72,6 +72,9 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
     /// <summary>Whether a piece tells of a time before now.</summary>
     public bool IsOfBefore(string piece) => piece.Split(' ').Any(words.Ago.Contains);
 
+    /// <summary>Whether a line names what heats a pan without wood.</summary>
+    public bool NamesFire(string text) => _reader.Read(text).Any(piece => words.FireNames.Contains(piece.Text));
+
     /// <summary>Whether a line is one amount with its unit.</summary>
     public bool IsAmount(string text) => _reader.Read(text) is [{ Amount.Unit: not null }];
 

@@ -17,7 +17,7 @@ internal sealed class TalkWords
         (NoUnitBefore, Half, Past, To) = (Words(map, "no-unit-before"), Words(map, "half"), Words(map, "past"), Words(map, "to"));
         (Morning, Evening, Clock) = (Words(map, "morning"), Words(map, "evening"), Words(map, "clock"));
         (Thousand, Below, Short, Dropped, Ounces, NoUnits, Counted, Unreal) = (Words(map, "thousand"), Words(map, "below"), Words(map, "short"), Words(map, "dropped"), Words(map, "ounces"), Words(map, "no-units"), Words(map, "counted"), Words(map, "unreal"));
-        (Denied, Ago) = (Words(map, "denied"), Words(map, "ago"));
+        (Denied, Ago, FireNames) = (Words(map, "denied"), Words(map, "ago"), Words(map, "fire-names"));
         (Instead, Pints, When) = (Words(map, "instead"), Words(map, "pints"), Words(map, "when"));
         (Defines, Measures) = (map.Texts("define", required: true), map.Texts("measure", required: true));
         More = $" {map.Text("more", required: true)} ";
@@ -73,6 +73,9 @@ internal sealed class TalkWords
 
     /// <summary>Says that what is named is not so.</summary>
     public FrozenSet<string> Denied { get; }
+
+    /// <summary>Names of what heats a pan without wood.</summary>
+    public FrozenSet<string> FireNames { get; }
 
     /// <summary>Behind a time: so long before now.</summary>
     public FrozenSet<string> Ago { get; }
