@@ -1,3 +1,4 @@
 using System.Runtime.CompilerServices;
 
 [assembly: InternalsVisibleTo("Panside.Tests")]
+[assembly: InternalsVisibleTo("panside-workshop")]

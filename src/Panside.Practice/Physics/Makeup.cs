@@ -19,6 +19,9 @@ internal sealed record Makeup
     /// <summary>The rig file.</summary>
     public required Rig Rig { get; init; }
 
+    /// <summary>How it goes on from second to second.</summary>
+    public World World { get; init; } = World.Practised;
+
     /// <summary>Water, sugar and steam today.</summary>
     public required Materials Materials { get; init; }
 

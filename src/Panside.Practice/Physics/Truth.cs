@@ -134,6 +134,9 @@ internal sealed record Truth
     /// <summary>Smell of charring: what has charred over the last minutes.</summary>
     public double Smoke { get; init; }
 
+    /// <summary>States that a world has on top, in its own order and units; empty in the practised one.</summary>
+    public ImmutableArray<double> Own { get; init; } = [];
+
     /// <summary>Sums.</summary>
     public Ledger Ledger { get; init; } = new();
 }

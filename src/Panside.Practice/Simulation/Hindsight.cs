@@ -12,9 +12,12 @@ internal readonly record struct Hindsight(Length LeastDepth, SugarContent MostSu
     private const int HoursAtMost = 12;
     private const double CoolCelsius = 60;
 
+    /// <summary>Sap is past syrup so far over the target.</summary>
+    private const double PastSyrupBrix = 5;
+
     /// <summary>Whether nothing fell below the least depth or passed syrup.</summary>
     public bool IsKept(Makeup makeup) =>
-        !IsScorched && LeastDepth >= makeup.Rig.LeastDepth && MostSugar <= makeup.Rig.Target;
+        !IsScorched && LeastDepth >= makeup.Rig.LeastDepth && MostSugar.Brix <= makeup.Rig.Target.Brix + PastSyrupBrix;
 
     /// <summary>Runs a rig on without feed.</summary>
     public static Hindsight RunOut(Makeup makeup, Truth truth)
@@ -27,7 +30,7 @@ internal readonly record struct Hindsight(Length LeastDepth, SugarContent MostSu
             {
                 least = double.Min(least, run.Pan.Min(cell => Pan.Depth(makeup, cell)));
                 most = double.Max(most, run.Pan.Max(cell => cell.Fraction));
-                if (Fire.Fuel(run) < 0.05 && Pan.MeanCelsius(makeup, run) < CoolCelsius)
+                if (makeup.World.Fuel(run) < 0.05 && Pan.MeanCelsius(makeup, run) < CoolCelsius)
                 {
                     break;
                 }

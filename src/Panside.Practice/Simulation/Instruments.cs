@@ -18,7 +18,7 @@ public sealed class Instruments
     {
         [ReadingName.TankVolume] = at => new(at._rig.Kit.GaugeHangs ?? at._rig.Tank.Liters, Unit.Liter),
         [ReadingName.PanDepth] = at => new(at._rig.Depth.Meters + at._rig.Kit.RulerOff, Unit.Meter),
-        [ReadingName.DrawTemperature] = at => Celsius(at._rig.Truth.Pan[^1].Celsius(at.Makeup.Materials) + at.ThermometerOff),
+        [ReadingName.DrawTemperature] = at => Celsius(at.Makeup.World.DrawCelsius(at.Makeup, at._rig.Truth) + at.ThermometerOff),
         [ReadingName.BoilingWaterTemperature] = at => Celsius(at.Makeup.Materials.BoilingCelsius + at.ThermometerOff),
         [ReadingName.AirTemperature] = at => Celsius(at.Makeup.AirCelsius),
         [ReadingName.SapBrix] = at => Brix(at._rig.Truth.Tank.Fraction),
@@ -66,7 +66,7 @@ public sealed class Instruments
     }
 
     /// <summary>The smallest step of a scale, and the deviation of an eye's error.</summary>
-    internal (double Step, double Eye) Scale(ReadingName name, Unit unit) => (name.Code, unit) switch
+    internal (double Step, double Eye) Scale(ReadingName name, Unit unit) => Makeup.World.Scale(name, unit) ?? (name.Code, unit) switch
     {
         ("tank-volume", Unit.Gallon) => (0.5, 0.2),
         ("tank-volume", _) => (2, 0.8),

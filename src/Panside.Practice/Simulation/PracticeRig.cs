@@ -40,11 +40,17 @@ public sealed class PracticeRig : IMishapRig
         return new(makeup, scenario, RandomStream.For(day, "start"), seed);
     }
 
+    /// <summary>A rig of another world.</summary>
+    internal static PracticeRig In(World world, Rig rig, Scenario scenario, long seed) => new(
+        world.Made(Makeup.Drawn(rig, RandomStream.For(seed, "rig")) with { World = world }, RandomStream.For(seed, world.Name)),
+        scenario, RandomStream.For(seed, "start"), seed);
+
     internal PracticeRig(Makeup makeup, Scenario scenario, RandomStream start, long seed = 0)
     {
         (_made, Seed, Scenario) = (makeup, seed, scenario);
         Makeup = scenario.Weather.Of(makeup, 0);
-        Truth = scenario.Start(Makeup, start);
+        Truth = Makeup.World.Begun(Makeup, scenario.Start(Makeup, start));
+        Temper = Makeup.World.Temper;
         _mishaps = new(scenario.Mishaps, Tank.Liters, seed);
         WaterLeft = Volume.FromLiters(50 * makeup.Area);
         LeastDepth = Depth;
@@ -160,7 +166,7 @@ public sealed class PracticeRig : IMishapRig
     /// <summary>A charge of wood goes in.</summary>
     public void AddWood(Mass wood)
     {
-        Truth = Fire.Charged(Makeup, Truth, wood.Kilograms);
+        Truth = Makeup.World.Charged(Makeup, Truth, wood.Kilograms);
         _wood = Second;
     }
 
@@ -304,8 +310,8 @@ public sealed class PracticeRig : IMishapRig
     /// <summary>One second of a rig.</summary>
     internal static Truth Stepped(Makeup makeup, Truth truth)
     {
-        var (toPan, after) = Fire.Step(makeup, truth);
-        return Pan.Step(makeup, after, toPan) with { Second = truth.Second + 1 };
+        var (toPan, after) = makeup.World.Burned(makeup, truth);
+        return makeup.World.Boiled(makeup, after, toPan) with { Second = truth.Second + 1 };
     }
 
     /// <inheritdoc/>
@@ -318,7 +324,7 @@ public sealed class PracticeRig : IMishapRig
             Ledger = after.Ledger with
             {
                 Leaked = after.Ledger.Leaked + (before.Tank - after.Tank),
-                Found = after.Ledger.Found + Fire.Fuel(after) - Fire.Fuel(before),
+                Found = after.Ledger.Found + Makeup.World.Fuel(after) - Makeup.World.Fuel(before),
             },
         };
         WaterLeft = kind.TakesTheWater ? default : WaterLeft;

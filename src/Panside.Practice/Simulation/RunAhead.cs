@@ -59,7 +59,7 @@ public static class RunAhead
             yield return truth;
             if (since >= interval && !makeup.Rig.IsBurner)
             {
-                (truth, since) = (Fire.Charged(makeup, truth, makeup.Rig.Charge.Kilograms), 0);
+                (truth, since) = (makeup.World.Charged(makeup, truth, makeup.Rig.Charge.Kilograms), 0);
             }
 
             truth = Kept(makeup, PracticeRig.Stepped(makeup, truth));

@@ -26,7 +26,7 @@ public static class Sights
     };
 
     /// <summary>By what is left of fuel beside the usual bed: flame over the bed counts as deep.</summary>
-    internal static string Coals(Makeup makeup, Truth truth) => (Fire.Fuel(truth) / makeup.UsualCoals) switch
+    internal static string Coals(Makeup makeup, Truth truth) => (makeup.World.Fuel(truth) / makeup.UsualCoals) switch
     {
         > 0.4 => "deep",
         > 0.04 => "thin",

@@ -1,5 +1,7 @@
 using System.CommandLine;
+using Panside.Practice.Physics;
 using Panside.Workshop.Judging;
+using Panside.Workshop.Worlds;
 
 namespace Panside.Workshop.Commands;
 
@@ -10,12 +12,21 @@ internal static class JudgeCommand
     public static Command Create()
     {
         var command = new Command("judge", "Practises boils without a person and tells how the forecasts fared, as a table.");
+        var world = new Option<string>("--world")
+        {
+            Description = $"The world that the rig is in: {string.Join(", ", AllWorlds.Names)}.",
+            DefaultValueFactory = _ => World.Practised.Name,
+            HelpName = "NAME",
+        };
+        command.Add(world);
         var options = new ManyOptions("boils").AddTo(command);
         command.SetAction(parsed =>
         {
             // A setting of its own for each boil: they run at the same time.
             var (boils, seed, settings) = options.Read(parsed);
-            return Rows.Tell(JudgedTable.Of(boil => settings.Of(boil), boils, seed));
+            var name = parsed.GetValue(world)!;
+            var its = AllWorlds.Named(name) ?? throw new UnusableException($"--world {name}: expected one of {string.Join(", ", AllWorlds.Names)}.");
+            return Rows.Tell(JudgedTable.Of(boil => settings.Of(boil), its, boils, seed));
         });
         return command;
     }

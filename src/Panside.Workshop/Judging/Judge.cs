@@ -5,6 +5,7 @@ using Panside.Guide.Lines;
 using Panside.Practice;
 using Panside.Practice.Assurance;
 using Panside.Practice.Operator;
+using Panside.Practice.Physics;
 using Panside.Practice.Scenarios;
 using Panside.Practice.Simulation;
 using Panside.Reckoning.Ensemble;
@@ -55,8 +56,8 @@ internal static class Judge
     private static readonly DateTimeOffset Evening = new(2031, 3, 8, 16, 0, 0, TimeSpan.FromHours(-5));
 
     /// <summary>Practises one boil and judges it.</summary>
-    public static JudgedBoil Boil(Setting setting, Scenario scenario, long seed) =>
-        Boil(setting, new PracticeRig(setting.Rig, scenario, seed), seed);
+    public static JudgedBoil Boil(Setting setting, World world, Scenario scenario, long seed) =>
+        Boil(setting, PracticeRig.In(world, setting.Rig, scenario, seed), seed);
 
     /// <summary>Practises one boil on a rig and judges it.</summary>
     /// <param name="setting">What the assistant knows.</param>

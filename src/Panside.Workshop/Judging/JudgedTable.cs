@@ -1,5 +1,6 @@
 using System.Globalization;
 using Panside.Guide.Knowledge;
+using Panside.Practice.Physics;
 using Panside.Practice.Scenarios;
 
 namespace Panside.Workshop.Judging;
@@ -12,14 +13,15 @@ internal static class JudgedTable
 
     /// <summary>Practises boils with seeds from one on, over all scenarios in turn, and tells how the forecasts fared.</summary>
     /// <param name="setting">What boil number so many runs on.</param>
+    /// <param name="world">The world that they are in.</param>
     /// <param name="boils">How many.</param>
     /// <param name="seed">The first boil's.</param>
-    public static IEnumerable<string> Of(Func<int, Setting> setting, int boils, long seed)
+    public static IEnumerable<string> Of(Func<int, Setting> setting, World world, int boils, long seed)
     {
         var judged = new JudgedBoil[boils];
 
         // No more at a time than there are cores: each holds many members in memory, and left to itself the pool starts ever more.
-        Parallel.For(0, boils, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, boil => judged[boil] = Judge.Boil(setting(boil), InTurn[boil / 4 % InTurn.Length], seed + boil));
+        Parallel.For(0, boils, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, boil => judged[boil] = Judge.Boil(setting(boil), world, InTurn[boil / 4 % InTurn.Length], seed + boil));
         return Rows(judged);
     }
 

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Panside.Practice.Physics;
 using Panside.Workshop.Judging;
 
 namespace Panside.Tests.Workshop;
@@ -51,7 +52,7 @@ public class JudgingTests
     [Fact]
     public void A_judged_boil_tells_each_forecast_and_how_it_ended()
     {
-        var rows = JudgedTable.Of(_ => new ManySettings("panside test").Of(0), 1, seed: 1).ToList();
+        var rows = JudgedTable.Of(_ => new ManySettings("panside test").Of(0), World.Practised, 1, seed: 1).ToList();
         Assert.Equal("1 boils: 1 ended, 0 scorched, 0 left too early, 0 not good", rows[^1].Split(';')[0]);
         foreach (var forecast in new[] { "evaporation-rate", "minutes-to-draw", "minutes-to-still", "residual-evaporation" })
         {
