@@ -32,33 +32,74 @@ public static class Forecasts
     /// <summary>All of them.</summary>
     public static IReadOnlyList<string> Names { get; } = [Residual, Reserve, ToDraw, ToLastCharge, ToStill, ToClear, Rate];
 
-    /// <summary>All of them, now.</summary>
-    public static IEnumerable<Forecast> All(Situation now) => Names.Select(name => One(now, name));
+    /// <summary>All of them, now, as the stream tells them.</summary>
+    public static IEnumerable<Forecast> All(Situation now) => Names.Select(name => Told(now, name));
 
-    /// <summary>One of them, now; its values are null where there is none.</summary>
-    public static Forecast One(Situation now, string name)
+    /// <summary>
+    /// One of them, now, as the stream tells it: to a tenth of a gallon or a minute, rounded outward, so that the band holds all that was
+    /// reckoned. Rounded to the nearest, a narrow band would lose much of what it should hold. Its values are null where there is none.
+    /// </summary>
+    public static Forecast Told(Situation now, string name)
     {
-        var units = now.Setting.Units;
-        Band? Liters(Band? liters) => liters?.Map(value => units.From(Volume.FromLiters(value)).Value);
-        var (band, unit, step) = name switch
-        {
-            Residual => (Liters(now.ResidualLiters), units.Preferred(Dimension.Volume), VolumeStep(units)),
-            Reserve => (Liters(now.ReserveLiters), units.Preferred(Dimension.Volume), VolumeStep(units)),
-            ToDraw => (now.MinutesToDraw, Unit.Minute, 5.0),
-            ToLastCharge => (now.MinutesToLastCharge, Unit.Minute, 5.0),
-            ToStill => (now.StillMinutes, Unit.Minute, 5.0),
-            ToClear => (now.MinutesToClear, Unit.Minute, 5.0),
-            _ => (now.RateLitersPerHour?.Map(value => units.From(VolumeRate.FromLitersPerHour(value)).Value),
-                units.Preferred(Dimension.VolumeRate), units == UnitSystem.Metric ? 2 : 0.5),
-        };
+        var (band, unit) = Of(now, name, isNextTen: true);
+        var step = unit == Unit.Minute ? 1 : now.Setting.Units == UnitSystem.Metric ? 0.5 : 0.1;
+        return band is { } b
+            ? new(name, unit, Even(double.Floor((b.P5 / step) + Hair), step), Even(double.Round(b.P50 / step), step), Even(double.Ceiling((b.P95 / step) - Hair), step))
+            : new(name, unit, null, null, null);
+    }
+
+    /// <summary>
+    /// One of them, now, as it is said to a person: to half a gallon and five minutes, since finer digits would claim more than is known.
+    /// The rate is that of a whole charge; between two it swings by half. Its values are null where there is none.
+    /// </summary>
+    public static Forecast Said(Situation now, string name)
+    {
+        var (band, unit) = Of(now, name, isNextTen: false);
+        var step = unit == Unit.Minute ? 5 : VolumeStep(now.Setting.Units);
         return band is { } b
             ? new(name, unit, Rounded(b.P5, step), Rounded(b.P50, step), Rounded(b.P95, step))
             : new(name, unit, null, null, null);
     }
 
-    /// <summary>The volume that forecasts are honest to, in the unit that is shown.</summary>
+    /// <summary>Whether a forecast is another one than was told last: there or not there, or moved by a tenth of its band and by a step at the least.</summary>
+    public static bool IsAnother(Forecast told, Forecast now)
+    {
+        if (told.P50 is null || now.P50 is null)
+        {
+            return told != now;
+        }
+
+        var matters = (told.P95 - told.P5) / 10;
+        bool Moved(double? before, double? after) => before != after && double.Abs(before!.Value - after!.Value) >= matters;
+        return Moved(told.P5, now.P5) || Moved(told.P50, now.P50) || Moved(told.P95, now.P95);
+    }
+
+    private static (Band? Band, Unit Unit) Of(Situation now, string name, bool isNextTen)
+    {
+        var units = now.Setting.Units;
+        Band? Liters(Band? liters) => liters?.Map(value => units.From(Volume.FromLiters(value)).Value);
+        return name switch
+        {
+            Residual => (Liters(now.ResidualLiters), units.Preferred(Dimension.Volume)),
+            Reserve => (Liters(now.ReserveLiters), units.Preferred(Dimension.Volume)),
+            ToDraw => (now.MinutesToDraw, Unit.Minute),
+            ToLastCharge => (now.MinutesToLastCharge, Unit.Minute),
+            ToStill => (now.StillMinutes, Unit.Minute),
+            ToClear => (now.MinutesToClear, Unit.Minute),
+            _ => ((isNextTen ? now.NextTenMinutesLitersPerHour : now.RateLitersPerHour)?.Map(value => units.From(VolumeRate.FromLitersPerHour(value)).Value),
+                units.Preferred(Dimension.VolumeRate)),
+        };
+    }
+
+    /// <summary>The volume that is said to a person, in the unit that is shown.</summary>
     internal static double VolumeStep(UnitSystem units) => units == UnitSystem.Metric ? 2 : 0.5;
 
-    /// <summary>To the step that the forecast is honest to.</summary>
+    /// <summary>To the step that is said to a person.</summary>
     internal static double Rounded(double value, double step) => double.Round(value / step) * step;
+
+    /// <summary>What is a whole number of steps but for the last digits of the reckoning is taken as that.</summary>
+    private const double Hair = 1e-6;
+
+    /// <summary>So many steps, without the last digits that a tenth leaves.</summary>
+    private static double Even(double steps, double step) => double.Round(steps * step, 1);
 }

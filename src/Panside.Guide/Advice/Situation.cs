@@ -16,6 +16,7 @@ public sealed partial class Situation
     internal static readonly TimeSpan DoubtLasts = TimeSpan.FromMinutes(15);
 
     private readonly Lazy<Band?> _rate;
+    private readonly Lazy<Band?> _nextTen;
     private readonly Lazy<Band?> _toDraw;
     private readonly Lazy<IReadOnlyList<string>> _unmet;
     private readonly Lazy<double?> _stop;
@@ -29,6 +30,7 @@ public sealed partial class Situation
         _stop = new(() => ReckonStop(state.Rigs));
         _stopOnceCharged = new(() => ReckonStop(Charged));
         _rate = new(() => IsLit ? Band.Of(state.Rigs.RatesLitersPerHour(IsFiring && state.Rig.IsBoiling).At) : null);
+        _nextTen = new(() => IsLit ? Band.Of(state.Rigs.NextTenMinutes(IsFiring).At) : null);
         _toDraw = new(ReckonDraw);
     }
 
@@ -65,6 +67,9 @@ public sealed partial class Situation
     /// half. At the usual firing while wood goes in, without wood once it does not. Null before the fire.
     /// </summary>
     public Band? RateLitersPerHour => _rate.Value;
+
+    /// <summary>Water leaving the pan over the next ten minutes, a mean in liters an hour, going on as now; null before the fire.</summary>
+    public Band? NextTenMinutesLitersPerHour => _nextTen.Value;
 
     /// <summary>Whether wood still goes in: the last charge is no older than two intervals.</summary>
     public bool IsFiring => Setting.Rig.IsBurner ? IsBurnerOn : LastWood is { } wood && State.MinutesSince(wood) <= 2 * Setting.Rig.Interval.TotalMinutes;

@@ -33,12 +33,12 @@ internal sealed class Adviser(Setting setting)
         }
     }
 
-    /// <summary>Tells the forecasts that are others than last told.</summary>
+    /// <summary>Tells the forecasts that have moved since they were last told.</summary>
     public void Forecast(Turn turn)
     {
         foreach (var forecast in Forecasts.All(turn.Now))
         {
-            if (!turn.State.Forecasts.TryGetValue(forecast.Name, out var told) || told != forecast)
+            if (!turn.State.Forecasts.TryGetValue(forecast.Name, out var told) || Forecasts.IsAnother(told, forecast))
             {
                 turn.Say((at, number) => new ForecastLine(at, number, forecast));
             }
@@ -52,7 +52,7 @@ internal sealed class Adviser(Setting setting)
 
     private static void Give(Turn turn, AdviceRule rule)
     {
-        var forecast = rule.Forecast is { } name ? Forecasts.One(turn.Now, name) : null;
+        var forecast = rule.Forecast is { } name ? Forecasts.Told(turn.Now, name) : null;
         turn.Happen(new Advised(rule.Id));
         turn.Say((at, number) => new AdviceLine(
             at, number, new(rule.Action, rule.Urgency, turn.Fill(rule.Text), turn.Fill(rule.Because), forecast) { Prepare = rule.Prepare }));

@@ -180,7 +180,7 @@ internal sealed class Announcer(Setting setting)
         var reason = because is null ? null : turn.Fill(because);
         if (advise is { } action)
         {
-            var used = forecast is null ? null : Forecasts.One(turn.Now, forecast);
+            var used = forecast is null ? null : Forecasts.Told(turn.Now, forecast);
             turn.Say((at, number) => new AdviceLine(at, number, new(action, urgency, filled, reason ?? "", used) { Prepare = prepare }));
         }
 

@@ -22,11 +22,15 @@ public static class RunAhead
     }
 
     /// <summary>At the usual firing: minutes until the draw-off comes to the target; null where it does not within a span.</summary>
-    public static double? MinutesToDraw(PracticeRig rig, long secondsSinceWood, int minutesAtMost)
+    /// <param name="rig">The rig now.</param>
+    /// <param name="secondsSinceWood">Since the last charge.</param>
+    /// <param name="secondsOfCharge">From charge to charge, as they go in.</param>
+    /// <param name="minutesAtMost">The span.</param>
+    public static double? MinutesToDraw(PracticeRig rig, long secondsSinceWood, long secondsOfCharge, int minutesAtMost)
     {
         var target = rig.Makeup.Rig.Target.MassFraction;
         var second = 0;
-        foreach (var truth in Fired(rig, secondsSinceWood).Take((minutesAtMost * 60) + 1))
+        foreach (var truth in Fired(rig, secondsSinceWood, secondsOfCharge).Take((minutesAtMost * 60) + 1))
         {
             if (truth.Pan[^1].Fraction >= target)
             {
@@ -39,25 +43,27 @@ public static class RunAhead
         return null;
     }
 
-    /// <summary>At the usual firing: liters an hour over one charge to come.</summary>
-    public static double Rate(PracticeRig rig, long secondsSinceWood)
+    /// <summary>At the usual firing: liters an hour over the ten minutes to come.</summary>
+    /// <param name="rig">The rig now.</param>
+    /// <param name="secondsSinceWood">Since the last charge.</param>
+    /// <param name="secondsOfCharge">From charge to charge, as they go in.</param>
+    public static double Rate(PracticeRig rig, long secondsSinceWood, long secondsOfCharge)
     {
-        var seconds = (int)rig.Makeup.Rig.Interval.TotalSeconds;
-        var after = Fired(rig, secondsSinceWood).ElementAt(seconds);
-        return (after.Ledger.Steam.Water - rig.Truth.Ledger.Steam.Water) / seconds * 3600;
+        const int TenMinutes = 600;
+        var after = Fired(rig, secondsSinceWood, secondsOfCharge).ElementAt(TenMinutes);
+        return (after.Ledger.Steam.Water - rig.Truth.Ledger.Steam.Water) / TenMinutes * 3600;
     }
 
-    /// <summary>The rig second by second, from now on, with its usual charge at its interval and sap without an end.</summary>
-    private static IEnumerable<Truth> Fired(PracticeRig rig, long secondsSinceWood)
+    /// <summary>The rig second by second, from now on, with its usual charge as often as charges go in, and sap without an end.</summary>
+    private static IEnumerable<Truth> Fired(PracticeRig rig, long secondsSinceWood, long secondsOfCharge)
     {
         // The draw-off shut: how long a draw that is open goes on nobody has told yet.
         var (makeup, tank) = (rig.Makeup, rig.Truth.Tank);
         var truth = rig.Truth with { Tank = tank * (1000 / double.Max(tank.Mass, 0.1)), DrawOpen = false };
-        var interval = (long)makeup.Rig.Interval.TotalSeconds;
         for (var since = secondsSinceWood; ; since++)
         {
             yield return truth;
-            if (since >= interval && !makeup.Rig.IsBurner)
+            if (since >= secondsOfCharge && !makeup.Rig.IsBurner)
             {
                 (truth, since) = (makeup.World.Charged(makeup, truth, makeup.Rig.Charge.Kilograms), 0);
             }

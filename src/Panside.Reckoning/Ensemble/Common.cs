@@ -38,6 +38,9 @@ internal readonly record struct Common
     /// <summary>Heat of the wood a minute, in MJ, as charges went in of late: each counts for three tenths, those before it for the rest.</summary>
     public double PaceMegajoules { get; init; }
 
+    /// <summary>Minutes from charge to charge, of late, counted in the same way.</summary>
+    public double PaceMinutes { get; init; }
+
     private const double NewestCounts = 0.3;
 
     /// <summary>With a charge that went in so many minutes after the one before.</summary>
@@ -47,6 +50,7 @@ internal readonly record struct Common
     public Common Paced(double megajoules, int minutes, double most) => minutes < 1 || minutes > most ? this : this with
     {
         ChargesPaced = ChargesPaced + 1,
+        PaceMinutes = ChargesPaced == 0 ? minutes : (NewestCounts * minutes) + ((1 - NewestCounts) * PaceMinutes),
         PaceMegajoules = ChargesPaced == 0 ? megajoules / minutes : (NewestCounts * megajoules / minutes) + ((1 - NewestCounts) * PaceMegajoules),
     };
 }

@@ -34,6 +34,9 @@ public sealed class Outlook
     /// <summary>All water that leaves the open pan, in liters, at a quantile.</summary>
     public double ResidualLiters(double quantile) => _residual.At(quantile);
 
+    /// <summary>All water that leaves and the minutes until the boil goes still, as the members have it, before they are set right.</summary>
+    internal (RankedValues Residual, RankedValues Still) AsReckoned => (_residual.AsReckoned, _still.AsReckoned);
+
     /// <summary>Sap wanted in the tank to stay above the least depth, in liters, at a quantile.</summary>
     public double ReserveLiters(double quantile) => _reserve.At(quantile);
 

@@ -18,6 +18,9 @@ public sealed class RankedValues
     /// <summary>The value at a quantile from 0 to 1; infinite where that many members have none.</summary>
     public double At(double quantile) => _correction.Of(Ranked(quantile), Ranked(0.5));
 
+    /// <summary>The same as the members have it, before it is set right.</summary>
+    internal RankedValues AsReckoned => _correction == Correction.None ? this : new(_values);
+
     /// <summary>One member's value as it is told.</summary>
     internal double Of(int member) => _correction.Of(_values[member], Ranked(0.5));
 

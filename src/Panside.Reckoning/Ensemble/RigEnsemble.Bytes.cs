@@ -47,6 +47,7 @@ public sealed partial class RigEnsemble
         to.Write(Common.AreCoalsLevel);
         to.Write(Common.ChargesPaced);
         to.Write(Common.PaceMegajoules);
+        to.Write(Common.PaceMinutes);
         to.Write(Common.IsBurning);
         foreach (var minute in new[] { Common.ChargedAt, Common.LitAt, Common.ChilledAt })
         {
@@ -80,6 +81,7 @@ public sealed partial class RigEnsemble
             AreCoalsLevel = from.ReadBoolean(),
             ChargesPaced = from.ReadInt32(),
             PaceMegajoules = from.ReadDouble(),
+            PaceMinutes = from.ReadDouble(),
             IsBurning = from.ReadBoolean(),
             ChargedAt = Minutes(),
             LitAt = Minutes(),

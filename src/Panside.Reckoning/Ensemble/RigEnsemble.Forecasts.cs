@@ -203,10 +203,14 @@ public sealed partial class RigEnsemble
     }
 
     /// <summary>Nobody fires to the second: a charge goes in so many minutes later than its interval says, on the mean. No source, calibrated.</summary>
-    private const double LateMinutes = 0.75;
+    private const double LateMinutes = 1.25;
 
-    /// <summary>From one charge to the next at the usual firing.</summary>
-    private double MinutesOfCharge => Rig.Interval.TotalMinutes + (Rig.IsBurner ? 0 : LateMinutes);
+    /// <summary>From one charge to the next, as they go in tonight, once several tell of it; before, a little more than the rig file says.</summary>
+    private double MinutesOfCharge => IsPaced
+        ? double.Clamp(Common.PaceMinutes, Rig.Interval.TotalMinutes / 1.5, Rig.Interval.TotalMinutes * 2)
+        : Rig.Interval.TotalMinutes + (Rig.IsBurner ? 0 : LateMinutes);
+
+    private bool IsPaced => Common.ChargesPaced >= PacedFrom && !Rig.IsBurner;
 
     /// <summary>
     /// The fire as it is really fed tonight, once several charges tell of it; before, as the rig file says. What was told can be wrong, so
@@ -216,8 +220,8 @@ public sealed partial class RigEnsemble
     {
         get
         {
-            var usual = Rig.HeatOfCharge.Megajoules / MinutesOfCharge;
-            return Common.ChargesPaced >= PacedFrom && !Rig.IsBurner ? double.Clamp(Common.PaceMegajoules, usual / 2, usual * 1.5) : usual;
+            var usual = Rig.HeatOfCharge.Megajoules / (Rig.Interval.TotalMinutes + (Rig.IsBurner ? 0 : LateMinutes));
+            return IsPaced ? double.Clamp(Common.PaceMegajoules, usual / 2, usual * 1.5) : usual;
         }
     }
 

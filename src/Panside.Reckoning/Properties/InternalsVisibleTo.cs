@@ -2,3 +2,4 @@ using System.Runtime.CompilerServices;
 
 [assembly: InternalsVisibleTo("Panside.Reckoning.Tests")]
 [assembly: InternalsVisibleTo("Panside.Benchmarks")]
+[assembly: InternalsVisibleTo("panside-workshop")]

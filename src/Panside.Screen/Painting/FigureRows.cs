@@ -36,7 +36,7 @@ internal static class FigureRows
         }
 
         yield return PanelRow.Of(PanelRow.Extra, $"Boiling off {Figures.Of(now, "rate")}, as reckoned");
-        if (Forecasts.One(now, Forecasts.Residual) is { P50: { } likely, P95: { } worst, Unit: var unit })
+        if (Forecasts.Said(now, Forecasts.Residual) is { P50: { } likely, P95: { } worst, Unit: var unit })
         {
             // Never the worst case alone, be it as little as what is likely: O15.
             yield return PanelRow.Of(PanelRow.Deciding, Saying.BoilsAway(likely, worst, unit, isFiring: !now.IsHeld && !now.IsEnding));

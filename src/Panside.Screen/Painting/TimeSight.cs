@@ -30,7 +30,7 @@ internal sealed record TimeSight(DateTimeOffset Now, IReadOnlyList<TimeRow> Rows
 
         // In an emergency nothing that calls for wood or syrup draws the eye away.
         var isCalm = !TopRow.IsEmergency(now.State, now.Setting);
-        TimeBand? Band(string forecast) => isCalm && Forecasts.One(now, forecast) is { P5: { } soonest, P50: { } likely, P95: { } latest } ? new(soonest, likely, latest) : null;
+        TimeBand? Band(string forecast) => isCalm && Forecasts.Said(now, forecast) is { P5: { } soonest, P50: { } likely, P95: { } latest } ? new(soonest, likely, latest) : null;
         var wood = isCalm && now.WoodDue is { } due ? double.Max(From(due), 0) : (double?)null;
         var most = double.Max(now.Setting.Units.From(rig.Tank).Value, 1);
         return new(at.Time,

@@ -65,7 +65,7 @@ internal static class TimerRows
     private static IEnumerable<PanelRow> Forecast(Situation now, ReplaySight? replay)
     {
         var goesOn = !now.IsEnding;
-        if (goesOn && Forecasts.One(now, Forecasts.ToDraw) is { P50: { } draw, P5: { } soon })
+        if (goesOn && Forecasts.Said(now, Forecasts.ToDraw) is { P50: { } draw, P5: { } soon })
         {
             yield return PanelRow.Of(PanelRow.Useful, Saying.NotBefore("Draw", draw, soon));
             foreach (var came in ReplaySight.Row(replay, Forecasts.ToDraw))
@@ -74,7 +74,7 @@ internal static class TimerRows
             }
         }
 
-        if (goesOn && Forecasts.One(now, Forecasts.ToLastCharge) is { P50: { } charge, P5: { } soonest })
+        if (goesOn && Forecasts.Said(now, Forecasts.ToLastCharge) is { P50: { } charge, P5: { } soonest })
         {
             yield return PanelRow.Of(PanelRow.Deciding, Saying.NotBefore(now.Setting.Rig.OfFire("Last wood", "Shut off"), charge, soonest));
             foreach (var came in ReplaySight.Row(replay, Forecasts.ToLastCharge))
@@ -83,7 +83,7 @@ internal static class TimerRows
             }
         }
 
-        if (now.IsHeld && Forecasts.One(now, Forecasts.ToStill) is { P50: { } still, P95: { } latest })
+        if (now.IsHeld && Forecasts.Said(now, Forecasts.ToStill) is { P50: { } still, P95: { } latest })
         {
             yield return PanelRow.Of(PanelRow.Deciding, Saying.AtMost("Boil stops", still, latest));
             foreach (var came in ReplaySight.Row(replay, Forecasts.ToStill))

@@ -24,9 +24,7 @@ internal static class JudgeCommand
         {
             // A setting of its own for each boil: they run at the same time.
             var (boils, seed, settings) = options.Read(parsed);
-            var name = parsed.GetValue(world)!;
-            var its = AllWorlds.Named(name) ?? throw new UnusableException($"--world {name}: expected one of {string.Join(", ", AllWorlds.Names)}.");
-            return Rows.Tell(JudgedTable.Of(boil => settings.Of(boil), its, boils, seed));
+            return Rows.Tell(JudgedTable.Of(boil => settings.Of(boil), AllWorlds.Wanted(parsed.GetValue(world)!), boils, seed));
         });
         return command;
     }

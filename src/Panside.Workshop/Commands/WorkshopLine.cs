@@ -22,6 +22,7 @@ internal static class WorkshopLine
         var root = new RootCommand("Measures and tries Panside on simulated rigs: for those who change it.")
         {
             JudgeCommand.Create(),
+            CalibrateCommand.Create(),
             LearnedCommand.Create(),
             MistypeCommand.Create(),
             AssureCommand.Create(),

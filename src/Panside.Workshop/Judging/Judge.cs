@@ -2,6 +2,7 @@ using System.Globalization;
 using Panside.Guide.Advice;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
+using Panside.Guide.Measures;
 using Panside.Practice;
 using Panside.Practice.Assurance;
 using Panside.Practice.Operator;
@@ -69,6 +70,7 @@ internal static class Judge
         var person = new PracticeOperator(rig, setting.Units, seed);
         var judged = new List<Judgement>();
         var toLastCharge = new List<(long Second, Judgement Told)>();
+        var pace = new ChargePace(setting.Rig.Interval);
 
         // Each boil is looked at from another minute on, so that the looks do not all fall on one place of a charge; never because
         // something happens, and not while something is done that the forecaster was not told of yet.
@@ -76,11 +78,12 @@ internal static class Judge
         bool IsLook() => rig.Second >= first + (looks * EveryMinutes * 60) && rig.IsFired && !door.State.IsOver;
         void Look(LineIn line)
         {
+            pace.Look(rig);
             if (line is Tick && IsLook())
             {
                 if (!person.IsUntold && looks % EveryLooks(setting.Flow.PhaseOf(door.State.Step).Code) == 0)
                 {
-                    judged.AddRange(LookAt(setting, door, rig));
+                    judged.AddRange(LookAt(setting, door, rig, pace.Seconds));
                     if (LastChargeAt(setting, door) is { } told)
                     {
                         toLastCharge.Add((rig.Second, told));
@@ -106,10 +109,35 @@ internal static class Judge
         var now = new Situation(setting, door.State);
         var phase = setting.Flow.PhaseOf(door.State.Step).Code;
         return phase is "emergency" or "over" || now.MinutesToLastCharge is null || now.LastChargeBy is not { } rule ? null
-            : new(phase, Forecasts.ToLastCharge, 0, [.. Judgement.Levels.Select(now.State.Rigs.MinutesToLastCharge(rule).At)], null);
+            : new(phase, Forecasts.ToLastCharge, 0, [.. Judgement.Levels.Select(now.State.Rigs.MinutesToLastCharge(rule).At)], null) { Told = Told(door, setting, Forecasts.ToLastCharge) };
     }
 
-    private static IEnumerable<Judgement> LookAt(Setting setting, SessionDoor door, PracticeRig rig)
+    /// <summary>The band that the stream told last, in liters, liters an hour or minutes.</summary>
+    private static (double Low, double High)? Told(SessionDoor door, Setting setting, string name)
+    {
+        if (door.State.Forecasts.GetValueOrDefault(name) is not { P5: { } low, P95: { } high, Unit: var unit })
+        {
+            return null;
+        }
+
+        double Of(double value) => unit.Kind() switch
+        {
+            Dimension.Volume => setting.Units.Volume(new(value, unit)).Liters,
+            Dimension.VolumeRate => setting.Units.Volume(new(value, setting.Units.Preferred(Dimension.Volume))).Liters,
+            _ => value,
+        };
+        return (Of(low), Of(high));
+    }
+
+    private static IEnumerable<Judgement> LookAt(Setting setting, SessionDoor door, PracticeRig rig, long secondsOfCharge) =>
+        Reckoned(setting, door, rig, secondsOfCharge).Select(one => one with
+        {
+            Told = Told(door, setting, one.Forecast),
+            Stage = door.State.Rigs.Stage,
+            ForcedDraft = door.State.Rigs.Rig.ForcedDraft,
+        });
+
+    private static IEnumerable<Judgement> Reckoned(Setting setting, SessionDoor door, PracticeRig rig, long secondsOfCharge)
     {
         var now = new Situation(setting, door.State);
         var phase = setting.Flow.PhaseOf(door.State.Step).Code;
@@ -122,8 +150,9 @@ internal static class Judge
         var lastRate = LastRate.Of(door.State, setting);
         var outlook = now.State.Rigs.WithoutWood;
         var (liters, still) = RunAhead.WithoutWood(rig);
-        yield return new(phase, Forecasts.Residual, liters, Of(outlook.ResidualLiters), 4 * lastRate);
-        yield return new(phase, Forecasts.ToStill, still, Of(outlook.StillMinutes), null);
+        var (residual, minutes) = outlook.AsReckoned;
+        yield return new(phase, Forecasts.Residual, liters, Of(outlook.ResidualLiters), 4 * lastRate) { Reckoned = Of(residual.At) };
+        yield return new(phase, Forecasts.ToStill, still, Of(outlook.StillMinutes), null) { Reckoned = Of(minutes.At) };
         yield return new(phase, Forecasts.Reserve, double.Max(liters - rig.OverLeast.Liters, 0), Of(outlook.ReserveLiters), null);
         if (now.IsHeld || !now.IsFiring || !now.State.Rig.IsBoiling || phase == "shutdown")
         {
@@ -133,13 +162,15 @@ internal static class Judge
 
         var sinceWood = (long)(door.State.Now!.Value.Time - now.LastWood!.Value.Time).TotalSeconds;
         yield return new(
-            phase, Forecasts.Rate, RunAhead.Rate(rig, sinceWood),
-            Of(door.State.Rigs.RatesLitersPerHour(firing: true).At), lastRate);
-        var draw = Of(level => double.Min(door.State.Rigs.MinutesTo(setting.Rig.Target).At(level), RigEnsemble.LongestToDraw));
+            phase, Forecasts.Rate, RunAhead.Rate(rig, sinceWood, secondsOfCharge),
+            Of(door.State.Rigs.NextTenMinutes(firing: true).At), lastRate) { Reckoned = Of(door.State.Rigs.NextTenMinutes(firing: true).AsReckoned.At) };
+        var toDraw = door.State.Rigs.MinutesTo(setting.Rig.Target);
+        IReadOnlyList<double> Capped(RankedValues values) => Of(level => double.Min(values.At(level), RigEnsemble.LongestToDraw));
+        var draw = Capped(toDraw);
         if (draw[Judgement.Middle] <= DrawToldBy && phase != "draw-off")
         {
-            var minutes = RunAhead.MinutesToDraw(rig, sinceWood, (int)RigEnsemble.LongestToDraw) ?? RigEnsemble.LongestToDraw;
-            yield return new(phase, Forecasts.ToDraw, minutes, draw, null);
+            var came = RunAhead.MinutesToDraw(rig, sinceWood, secondsOfCharge, (int)RigEnsemble.LongestToDraw) ?? RigEnsemble.LongestToDraw;
+            yield return new(phase, Forecasts.ToDraw, came, draw, null) { Reckoned = Capped(toDraw.AsReckoned) };
         }
     }
 }

@@ -16,19 +16,35 @@ internal static class JudgedTable
     /// <param name="world">The world that they are in.</param>
     /// <param name="boils">How many.</param>
     /// <param name="seed">The first boil's.</param>
-    public static IEnumerable<string> Of(Func<int, Setting> setting, World world, int boils, long seed)
+    public static IEnumerable<string> Of(Func<int, Setting> setting, World world, int boils, long seed) => Rows(Boils(setting, world, boils, seed));
+
+    /// <summary>The judged boils themselves.</summary>
+    public static JudgedBoil[] Boils(Func<int, Setting> setting, World world, int boils, long seed)
     {
         var judged = new JudgedBoil[boils];
 
         // No more at a time than there are cores: each holds many members in memory, and left to itself the pool starts ever more.
         Parallel.For(0, boils, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, boil => judged[boil] = Judge.Boil(setting(boil), world, InTurn[boil / 4 % InTurn.Length], seed + boil));
-        return Rows(judged);
+        return judged;
+    }
+
+    /// <summary>How the boils ended, in a sentence.</summary>
+    public static string Ends(IReadOnlyList<JudgedBoil> boils)
+    {
+        var ended = boils.Where(boil => boil.Outcome.Said is not null).ToList();
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{boils.Count} boils: {ended.Count} ended, {boils.Count(boil => boil.Outcome.IsScorched)} scorched, "
+            + $"{boils.Count(boil => !boil.Outcome.IsPromiseKept)} left too early, {boils.Count(boil => !boil.Outcome.IsGood)} not good; "
+            + $"median {Median(ended.Select(boil => boil.Outcome.TankLeft.UsGallons)):F1} gal left in the tank, "
+            + $"{Median(ended.Select(boil => boil.Outcome.MinutesPastTruth).OfType<double>()):F0} min from the first safe moment to the word; "
+            + $"draws {Median(ended.Select(boil => boil.Outcome.SyrupErrorBrix).OfType<double>()):F1} Brix off.");
     }
 
     private static IEnumerable<string> Rows(JudgedBoil[] boils)
     {
-        yield return "| phase | forecast | looks | in the 50 % band | in the 90 % band | truth less median | score | last rate goes on | better by |";
-        yield return "| --- | --- | --: | --: | --: | --: | --: | --: | --: |";
+        yield return "| phase | forecast | looks | in the 50 % band | in the 90 % band | in it as told | truth less median | score | last rate goes on | better by |";
+        yield return "| --- | --- | --: | --: | --: | --: | --: | --: | --: | --: |";
         var all = boils.SelectMany((boil, number) => boil.Judgements.Select(one => (Boil: number, Judgement: one))).ToList();
         foreach (var group in all.GroupBy(one => (one.Judgement.Forecast, one.Judgement.Phase)).OrderBy(group => group.Key.Forecast, StringComparer.Ordinal)
                      .ThenBy(group => group.Key.Phase, StringComparer.Ordinal))
@@ -42,12 +58,7 @@ internal static class JudgedTable
         }
 
         yield return "";
-        var ended = boils.Where(boil => boil.Outcome.Said is not null).ToList();
-        yield return string.Create(
-            CultureInfo.InvariantCulture,
-            $"{boils.Length} boils: {ended.Count} ended, {boils.Count(boil => boil.Outcome.IsScorched)} scorched, "
-            + $"{boils.Count(boil => !boil.Outcome.IsPromiseKept)} left too early, {boils.Count(boil => !boil.Outcome.IsGood)} not good; "
-            + $"median {Median(ended.Select(boil => boil.Outcome.TankLeft.UsGallons)):F1} gal left in the tank.");
+        yield return Ends(boils);
         foreach (var boil in boils.Where(boil => !boil.Outcome.IsGood))
         {
             yield return $"Not good: {boil.Name}: {boil.Fault}.";
@@ -59,12 +70,14 @@ internal static class JudgedTable
         var judged = looks.Select(look => look.Judgement).ToList();
         var half = Share(looks, one => one.InHalf);
         var band = Share(looks, one => one.InBand);
+        var inTold = looks.Where(look => look.Judgement.InTold is not null).ToList();
+        var told = inTold.Count > 0 ? Share(inTold, one => one.InTold!.Value) : "";
         var score = judged.Average(one => one.Score);
         var compared = judged.Where(one => one.ScoreOfLastRate is not null).ToList();
         var last = compared.Count > 0 ? compared.Average(one => one.ScoreOfLastRate!.Value) : double.NaN;
         var better = compared.Count > 0 ? 100 * (1 - (compared.Average(one => one.Score) / last)) : double.NaN;
         string Shown(double value, string format) => double.IsNaN(value) ? "" : value.ToString(format, CultureInfo.InvariantCulture);
-        return $"| {phase} | {forecast} | {judged.Count} | {half} | {band} | {Shown(judged.Average(one => one.Truth - one.Median), "F2")} | {Shown(score, "F2")} "
+        return $"| {phase} | {forecast} | {judged.Count} | {half} | {band} | {told} | {Shown(judged.Average(one => one.Truth - one.Median), "F2")} | {Shown(score, "F2")} "
             + $"| {Shown(last, "F2")} | {Shown(better, "F0")}{(double.IsNaN(better) ? "" : " %")} |";
     }
 

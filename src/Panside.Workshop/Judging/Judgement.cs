@@ -1,3 +1,5 @@
+using Panside.Reckoning.Ensemble;
+
 namespace Panside.Workshop.Judging;
 
 /// <summary>One forecast beside what truly came.</summary>
@@ -17,11 +19,29 @@ internal sealed record Judgement(string Phase, string Forecast, double Truth, IR
     /// <summary>The place of the last quantile below the middle.</summary>
     public const int Middle = (Points / 2) - 1;
 
+    /// <summary>The place of one of the quantiles that bands are told by: 0.05, 0.25, 0.75 or 0.95.</summary>
+    public static int PlaceOf(double level) => Points + (level < 0.1 ? 0 : level < 0.5 ? 1 : level < 0.9 ? 2 : 3);
+
     /// <summary>The middle of the forecast.</summary>
     public double Median => (Quantile[Middle] + Quantile[Middle + 1]) / 2;
 
     /// <summary>How far the middle half covers the truth: 0 or 1, or between where many quantiles are the truth.</summary>
     public double InHalf => Share(Points + 1, Points + 2);
+
+    /// <summary>The quantiles as the members have them, before they are set right; empty where nothing sets them right.</summary>
+    public IReadOnlyList<double> Reckoned { get; init; } = [];
+
+    /// <summary>How far fire and pan had come.</summary>
+    public FireStage Stage { get; init; }
+
+    /// <summary>Whether a blower feeds the fire.</summary>
+    public bool ForcedDraft { get; init; }
+
+    /// <summary>The band as the stream told it last; null where it told none.</summary>
+    public (double Low, double High)? Told { get; init; }
+
+    /// <summary>Whether the band as told covers the truth: 0 or 1; null where none was told.</summary>
+    public double? InTold => Told is var (low, high) ? Truth >= low && Truth <= high ? 1 : 0 : null;
 
     /// <summary>How far the 90 % band covers the truth.</summary>
     public double InBand => Share(Points, Points + 3);

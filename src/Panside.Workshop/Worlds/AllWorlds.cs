@@ -11,6 +11,8 @@ internal static class AllWorlds
     /// <summary>Their names.</summary>
     public static IEnumerable<string> Names => InOrder.Select(world => world.Name);
 
-    /// <summary>By its name; null where there is none.</summary>
-    public static World? Named(string name) => InOrder.FirstOrDefault(world => world.Name == name);
+    /// <summary>By its name as it was typed.</summary>
+    /// <exception cref="UnusableException">There is none of that name.</exception>
+    public static World Wanted(string name) => InOrder.FirstOrDefault(world => world.Name == name)
+        ?? throw new UnusableException($"--world {name}: expected one of {string.Join(", ", Names)}.");
 }
