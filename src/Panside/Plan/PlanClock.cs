@@ -18,7 +18,11 @@ internal static class PlanClock
         (int)double.Floor((end.Minutes - boil.StillMinutes.At(0.95)) / Five) * Five;
 
     /// <summary>The figures that a lighting or an end settles.</summary>
-    public static IEnumerable<Figure> Figures(PlannedBoil boil, ClockTime? lit, ClockTime? end)
+    /// <param name="boil">The boil.</param>
+    /// <param name="last">What ends the firing: the last charge, or that the burner is shut off.</param>
+    /// <param name="lit">When it is lit; null where it is not said.</param>
+    /// <param name="end">When it is to end; null where it is not said.</param>
+    public static IEnumerable<Figure> Figures(PlannedBoil boil, string last, ClockTime? lit, ClockTime? end)
     {
         if (end is { } wanted)
         {
@@ -28,8 +32,8 @@ internal static class PlanClock
         var start = lit?.Minutes ?? (end is { } ends ? LightBy(boil, ends) : null as int?);
         if (start is { } lighting)
         {
-            yield return Show.Word("last-charge", Clock(lighting + boil.LastChargeMinutes.At(0.5)));
-            yield return Show.Word("last-charge-soonest", Clock(lighting + boil.LastChargeMinutes.At(0.05)));
+            yield return Show.Word(last, Clock(lighting + boil.LastChargeMinutes.At(0.5)));
+            yield return Show.Word($"{last}-soonest", Clock(lighting + boil.LastChargeMinutes.At(0.05)));
             yield return Show.Word("still", Clock(lighting + boil.StillMinutes.At(0.5)));
             yield return Show.Word("still-latest", Clock(lighting + boil.StillMinutes.At(0.95)));
         }

@@ -36,10 +36,10 @@ internal sealed class PlanTable(Setting setting, ClockTime? lit, ClockTime? end)
         Inputs = Inputs,
         Reckon = Reckon,
         Basis = new(
-            $"{RigEnsemble.UsualCount} possible rigs of this size: the pan cold at its run depth, fired at the rig's charge and interval until the tank comes to the reserve, then the last charge, and on until no pan boils",
+            $"{RigEnsemble.UsualCount} possible rigs of this size: the pan cold at its run depth, {setting.Rig.OfFire("fired at the rig's charge and interval until the tank comes to the reserve, then the last charge", "the burner on until the tank comes to the reserve, then off")}, and on until no pan boils",
             ["S1", "S3", "S18"],
             "bands hold nine of ten such rigs; their spread has no source and is calibrated (docs/model.md)",
-            "pauses in firing, wet wood, filtering and canning; leaving comes after the boil is still, when the coals are down"),
+            setting.Rig.OfFire("pauses in firing, wet wood, filtering and canning; leaving comes after the boil is still, when the coals are down", "pauses, filtering and canning; leaving comes after the boil is still")),
     };
 
     /// <summary>The answer with all that it stands on among its inputs.</summary>
@@ -70,12 +70,12 @@ internal sealed class PlanTable(Setting setting, ClockTime? lit, ClockTime? end)
             Volumes("of-it-drawn", boil.DrawnKilograms),
             Volumes("of-it-in-the-pan", boil.PanKilograms),
             Banded(Show.Number("hours", 0, 1, "h"), boil.StillMinutes, minutes => minutes / 60),
-            given.Mass("wood", Wood(0.5), (Wood(0.05), Wood(0.95)), 2),
+            .. setting.Rig.IsBurner ? Array.Empty<Figure>() : [given.Mass("wood", Wood(0.5), (Wood(0.05), Wood(0.95)), 2)],
             given.Volume("reserve", plan.Reserve, 2),
             Show.Word("reserve-says", plan.FloorSpeaks ? "common practice" : "the reckoning"),
-            Banded(Show.Number("last-charge-after", 0, 0, "min"), boil.LastChargeMinutes, PlanClock.ToFive),
+            Banded(Show.Number(setting.Rig.OfFire("last-charge-after", "shut-off-after"), 0, 0, "min"), boil.LastChargeMinutes, PlanClock.ToFive),
         ];
-        figures.AddRange(PlanClock.Figures(boil, lit, end));
+        figures.AddRange(PlanClock.Figures(boil, setting.Rig.OfFire("last-charge", "shut-off"), lit, end));
         return new(figures, [.. Notes(given, plan), .. PlanClock.Notes(boil, lit, end)]);
 
         SugarContent? Sugar(string name) => given.Has(name) ? given.Sugar(name) : null;

@@ -52,8 +52,8 @@ internal sealed class BoilCharts
         var depth = Under(tank, 80, Axis.FromZero(double.Max(Most(ReadingName.PanDepth), Depths.Run), 4));
         var draw = Under(depth, 120, DrawAxis());
         var rate = Under(draw, 120, Axis.FromZero(_story.Rates.Select(one => one.Forecast.P95!.Value).Concat(Rates().Select(one => one.Value)).DefaultIfEmpty(1).Max(), 5));
-        var wood = Under(rate, 60, Axis.FromZero(_story.Wood.Select(one => one.Value).DefaultIfEmpty(1).Max(), 3));
-        var seen = Under(wood, 108, new(0, 3, 1));
+        Panel? wood = _story.Setting.Rig.IsBurner ? null : Under(rate, 60, Axis.FromZero(_story.Wood.Select(one => one.Value).DefaultIfEmpty(1).Max(), 3));
+        var seen = Under(wood ?? rate, 108, new(0, 3, 1));
 
         using var page = new SvgPage(Width, (int)(seen.Bottom + Foot), "The boil over the clock", words);
         Legend(page);
@@ -62,7 +62,7 @@ internal sealed class BoilCharts
         depth.Frame(page, $"depth, {Unit(Dimension.Length)}");
         draw.Frame(page, $"draw-off, {Unit(Dimension.Temperature)}");
         rate.Frame(page, $"rate, {Unit(Dimension.VolumeRate)}");
-        wood.Frame(page, $"wood, {Unit(Dimension.Mass)}");
+        wood?.Frame(page, $"wood, {Unit(Dimension.Mass)}");
         MarkRows.Draw(page, marks, across.Across, MarksTop, seen.Bottom);
         Readings(page, tank, ReadingName.TankVolume);
         page.Line(Ink.Least, depth.At(_clock.From, Depths.Least), depth.At(_clock.To, Depths.Least));
@@ -71,9 +71,9 @@ internal sealed class BoilCharts
         page.Line(DrawPoint, Steps(draw, _story.DrawPoints));
         Readings(page, draw, ReadingName.DrawTemperature);
         Rate(page, rate);
-        foreach (var (at, value) in _story.Wood)
+        foreach (var (at, value) in wood is null ? [] : _story.Wood)
         {
-            page.Line(Wood, wood.At(_story.Minute(at), 0), wood.At(_story.Minute(at), value));
+            page.Line(Wood, wood!.At(_story.Minute(at), 0), wood.At(_story.Minute(at), value));
         }
 
         Seen(page, seen);
@@ -238,6 +238,6 @@ internal sealed class BoilCharts
         }
 
         var point = new Measure(story.DrawPoints[^1].Value, story.Units.Preferred(Dimension.Temperature));
-        return $"{string.Join("; ", told)}; draw point {Amount.Shown(point)}; {story.Wood.Count} charges of wood; {story.Draws.Count} draws.";
+        return $"{string.Join("; ", told)}; draw point {Amount.Shown(point)}; {story.Setting.Rig.OfFire($"{story.Wood.Count} charges of wood; ", "")}{story.Draws.Count} draws.";
     }
 }

@@ -59,7 +59,7 @@ internal static class BoilReport
         }
 
         string Shown(Measure? measure) => measure is { } known ? Amount.Shown(known) : "not known";
-        return $"{span}. {outcome.Text} Water boiled away {Shown(outcome.WaterBoiled)}; wood {Shown(outcome.Wood)}; "
+        return $"{span}. {outcome.Text} Water boiled away {Shown(outcome.WaterBoiled)}; {story.Setting.Rig.OfFire($"wood {Shown(outcome.Wood)}; ", "")}"
             + $"left in the tank {Shown(outcome.TankVolume)}; in the pan {Shown(outcome.PanVolume)} at {Shown(outcome.PanBrix)}, as reckoned.";
     }
 

@@ -37,18 +37,23 @@ internal sealed class EndingChart
     /// <summary>The picture with its words; null where the wood was never held, or nothing was told of what it leaves.</summary>
     public static Picture? Of(BoilStory story)
     {
-        if (story.Wood.Count == 0 || story.Phases.All(phase => phase.Phase != "shutdown"))
+        if (LastHeat(story) is not { } last || story.Phases.All(phase => phase.Phase != "shutdown"))
         {
             return null;
         }
 
-        var (lastWood, end) = (story.Minute(story.Wood[^1].At), story.Minute(story.End));
+        var (lastWood, end) = (story.Minute(last), story.Minute(story.End));
         var from = double.Max(lastWood - Before, story.Minute(story.Begin));
         var all = story.Residuals.Select(one => (Minute: story.Minute(one.At), Told: one.Forecast)).ToList();
         var first = all.FindLastIndex(one => one.Minute <= from);
         var told = all.Skip(int.Max(first, 0)).Select(one => one with { Minute = double.Max(one.Minute, from) }).ToList();
         return told.Count < 2 || end - from < 1 ? null : new EndingChart(story, told, lastWood, end).Draw();
     }
+
+    /// <summary>When the last wood went in, or a burner was shut off; null where neither was.</summary>
+    private static Moment? LastHeat(BoilStory story) => story.Setting.Rig.IsBurner
+        ? story.Facts.OfType<Did>().LastOrDefault(did => did.Name == DeedName.ShutOff)?.At
+        : story.Wood.Count == 0 ? null : story.Wood[^1].At;
 
     private Picture Draw()
     {
@@ -100,7 +105,7 @@ internal sealed class EndingChart
         Moment? Done(DeedName name) => _story.Facts.OfType<Did>().FirstOrDefault(did => did.Name == name && After(did.At))?.At;
         (Moment? At, string Name)[] all =
         [
-            (_story.Wood[^1].At, "last wood"), (Done(DeedName.FloodPan), "flooded"), (Seen(ObservationName.Boil, "still"), "still"), (Done(DeedName.CoverPan), "covered"), (_story.Clear, "clear"),
+            (LastHeat(_story), _story.Setting.Rig.OfFire("last wood", "shut off")), (Done(DeedName.FloodPan), "flooded"), (Seen(ObservationName.Boil, "still"), "still"), (Done(DeedName.CoverPan), "covered"), (_story.Clear, "clear"),
         ];
         return [.. all.Where(one => one.At is not null).Select(one => new Mark(_story.Minute(one.At!.Value), one.Name)).OrderBy(mark => mark.Minute)];
     }
@@ -115,7 +120,7 @@ internal sealed class EndingChart
         var came = Came();
         var left = came.Count > 0 ? Amount.Shown(new(came[0].Value, unit)) : "not known";
         var tank = Tank().LastOrDefault(one => one.Minute <= _lastWood, (0, double.NaN)).Item2;
-        return $"At the last wood {Amount.Range(told.P5!.Value, told.P95!.Value, unit)} were told still to leave; {left} came, as reckoned."
+        return $"{_story.Setting.Rig.OfFire("At the last wood", "When it was shut off")} {Amount.Range(told.P5!.Value, told.P95!.Value, unit)} were told still to leave; {left} came, as reckoned."
             + (double.IsNaN(tank) ? "" : $" The tank held {Amount.Shown(new(tank, unit))}.");
     }
 }

@@ -22,7 +22,7 @@ internal static class SeasonReport
             new Table(["date", "rig", .. columns.Select(column => column.Head), "ended"], [.. rows], Numbers: 2),
             .. book.Learned.Select(one => new Paragraph($"Of the rig {one.Rig}: {one.Learned.Says(null)} So its past boils had taught when its newest one here began ({one.Learned.Boils} of them, the last on {one.Learned.Date}).")),
             new Paragraph("Yield is syrup drawn beside what that boil's sap holds by a balance of sugar; a pan left sweet, or begun sweet, moves it from one boil to the next. "
-                + "Rate is water boiled away for each hour from lighting to the last wood, as reckoned."),
+                + "Rate is water boiled away for each hour from lighting to the last wood or the shut-off, as reckoned."),
         ];
         return new($"{(practice ? "PRACTICE: " : "")}Season's book, {Span(book)}", parts);
     }
