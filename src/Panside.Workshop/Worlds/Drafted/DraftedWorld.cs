@@ -31,6 +31,9 @@ internal sealed class DraftedWorld : World
     /// <summary>A glowing bed, in °C. No source.</summary>
     private const double Glow = 880;
 
+    /// <summary>Coals beside the usual bed, and fire beside the usual one, under which wood is lit anew. No source.</summary>
+    private const double GoesOut = 0.03;
+
     /// <summary>What a flame shines on wood like, in °C. No source.</summary>
     private const double FlameCelsius = 1000;
 
@@ -77,7 +80,7 @@ internal sealed class DraftedWorld : World
 
         var wood = MoistWood.Of(makeup);
         var (dry, water) = (kilograms * wood.Dry, kilograms * wood.Water);
-        var isLit = Fuel(truth) > 0.03 * makeup.UsualCoals;
+        var isLit = truth.Coals > GoesOut * rig.UsualBed || truth.Own[Burnt] > GoesOut * makeup.UsualFire;
         var radius = rig.PieceRadius * (isLit ? 1 : 0.85);
         var pieces = new DraftedPieces(dry, dry, water, water, wood.DryHeat, radius);
         var own = new double[truth.Own.Length + DraftedPieces.Count];
