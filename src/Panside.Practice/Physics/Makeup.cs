@@ -22,6 +22,9 @@ internal sealed record Makeup
     /// <summary>How it goes on from second to second.</summary>
     public World World { get; init; } = World.Practised;
 
+    /// <summary>What a world has drawn of this rig on top, of a type of its own; null in the practised one.</summary>
+    public object? Own { get; init; }
+
     /// <summary>Water, sugar and steam today.</summary>
     public required Materials Materials { get; init; }
 

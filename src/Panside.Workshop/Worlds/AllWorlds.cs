@@ -1,4 +1,6 @@
 using Panside.Practice.Physics;
+using Panside.Workshop.Worlds.Drafted;
+using Panside.Workshop.Worlds.Kinetic;
 
 namespace Panside.Workshop.Worlds;
 
@@ -6,7 +8,7 @@ namespace Panside.Workshop.Worlds;
 internal static class AllWorlds
 {
     /// <summary>All of them, the practised one first.</summary>
-    public static IReadOnlyList<World> InOrder { get; } = [World.Practised];
+    public static IReadOnlyList<World> InOrder { get; } = [World.Practised, new DraftedWorld(), new KineticWorld()];
 
     /// <summary>Their names.</summary>
     public static IEnumerable<string> Names => InOrder.Select(world => world.Name);
