@@ -6,7 +6,7 @@ namespace Panside.Workshop.Worlds;
 internal static class AllWorlds
 {
     /// <summary>All of them, the practised one first.</summary>
-    public static IReadOnlyList<World> InOrder { get; } = [World.Practised];
+    public static IReadOnlyList<World> InOrder { get; } = [World.Practised, new FlowingWorld()];
 
     /// <summary>Their names.</summary>
     public static IEnumerable<string> Names => InOrder.Select(world => world.Name);
