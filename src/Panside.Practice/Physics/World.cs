@@ -43,6 +43,15 @@ internal abstract class World
     /// <summary>Heat still in wood and coals, in MJ.</summary>
     public abstract double Fuel(Truth truth);
 
+    /// <summary>Heat that masonry and metal hold over 0 °C, in MJ; wood, coals and pan apart.</summary>
+    public virtual double Stored(Makeup makeup, Truth truth) => truth.BrickCelsius * makeup.BrickCapacity;
+
+    /// <summary>A portion of so many liters goes by hand from the tank into the pan; and how much sap it came to.</summary>
+    public virtual (Truth Then, Cell Sap) Portioned(Makeup makeup, Truth truth, double liters) => Pan.Portioned(makeup, truth, liters);
+
+    /// <summary>What the tank's gauge shows to an eye without error, where so many liters are in it.</summary>
+    public virtual double GaugedLiters(Makeup makeup, Truth truth, double liters) => liters;
+
     /// <summary>What a thermometer without error shows at the draw-off, in °C.</summary>
     public virtual double DrawCelsius(Makeup makeup, Truth truth) => truth.Pan[^1].Celsius(makeup.Materials);
 

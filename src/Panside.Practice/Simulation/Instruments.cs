@@ -16,7 +16,7 @@ public sealed class Instruments
 {
     private static readonly FrozenDictionary<ReadingName, Func<Instruments, Measure>> Truth = new Dictionary<ReadingName, Func<Instruments, Measure>>
     {
-        [ReadingName.TankVolume] = at => new(at._rig.Kit.GaugeHangs ?? at._rig.Tank.Liters, Unit.Liter),
+        [ReadingName.TankVolume] = at => new(at._rig.Kit.GaugeHangs ?? at.Makeup.World.GaugedLiters(at.Makeup, at._rig.Truth, at._rig.Tank.Liters), Unit.Liter),
         [ReadingName.PanDepth] = at => new(at._rig.Depth.Meters + at._rig.Kit.RulerOff, Unit.Meter),
         [ReadingName.DrawTemperature] = at => Celsius(at.Makeup.World.DrawCelsius(at.Makeup, at._rig.Truth) + at.ThermometerOff),
         [ReadingName.BoilingWaterTemperature] = at => Celsius(at.Makeup.Materials.BoilingCelsius + at.ThermometerOff),

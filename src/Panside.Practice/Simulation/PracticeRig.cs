@@ -229,7 +229,7 @@ public sealed class PracticeRig : IMishapRig
     /// <returns>How much it was.</returns>
     public Volume PourPortion(Volume wanted)
     {
-        (Truth, var sap) = Pan.Portioned(Makeup, Truth, wanted.Liters);
+        (Truth, var sap) = Makeup.World.Portioned(Makeup, Truth, wanted.Liters);
         return Volume.FromLiters(Liters(sap));
     }
 

@@ -77,7 +77,7 @@ public static class RunAhead
     {
         var rig = makeup.Rig;
         return rig.Feed == Feed.ByHand && truth.Pan.Average(cell => Pan.Depth(makeup, cell)) <= (rig.RunDepth - (rig.Portion / rig.PanArea * 0.5)).Meters
-            ? Pan.Portioned(makeup, truth, rig.Portion.Liters).Then
+            ? makeup.World.Portioned(makeup, truth, rig.Portion.Liters).Then
             : rig.Feed == Feed.ByValve && truth.Second % 60 == 0 ? truth with { ValveLets = truth.Boil } : truth;
     }
 

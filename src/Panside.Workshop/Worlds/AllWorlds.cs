@@ -8,7 +8,7 @@ namespace Panside.Workshop.Worlds;
 internal static class AllWorlds
 {
     /// <summary>All of them, the practised one first.</summary>
-    public static IReadOnlyList<World> InOrder { get; } = [World.Practised, new DraftedWorld(), new KineticWorld()];
+    public static IReadOnlyList<World> InOrder { get; } = [World.Practised, new DraftedWorld(), new KineticWorld(), new FlowingWorld(), new MarkedWorld(), new PouredWorld()];
 
     /// <summary>Their names.</summary>
     public static IEnumerable<string> Names => InOrder.Select(world => world.Name);
