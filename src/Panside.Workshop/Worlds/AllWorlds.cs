@@ -1,5 +1,6 @@
 using Panside.Practice.Physics;
 using Panside.Workshop.Worlds.Drafted;
+using Panside.Workshop.Worlds.Gusty;
 using Panside.Workshop.Worlds.Kinetic;
 
 namespace Panside.Workshop.Worlds;
@@ -8,7 +9,7 @@ namespace Panside.Workshop.Worlds;
 internal static class AllWorlds
 {
     /// <summary>All of them, the practised one first.</summary>
-    public static IReadOnlyList<World> InOrder { get; } = [World.Practised, new DraftedWorld(), new KineticWorld(), new FlowingWorld(), new MarkedWorld(), new PouredWorld()];
+    public static IReadOnlyList<World> InOrder { get; } = [World.Practised, new DraftedWorld(), new KineticWorld(), new GustyWorld(), new FlowingWorld(), new MarkedWorld(), new PouredWorld()];
 
     /// <summary>Their names.</summary>
     public static IEnumerable<string> Names => InOrder.Select(world => world.Name);

@@ -56,7 +56,7 @@ internal readonly record struct DraftedPieces(double Whole, double Dry, double W
     /// <returns>What is left, dry wood broken down in kg, water driven out in kg.</returns>
     public (DraftedPieces Left, double Broken, double Dried) Next(double around, double lit, double most)
     {
-        if (Dry < Crumbs * Whole)
+        if (Dry <= Crumbs * Whole)
         {
             return (this with { Dry = 0, Water = 0 }, Dry, Water);
         }

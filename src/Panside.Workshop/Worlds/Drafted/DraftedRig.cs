@@ -63,9 +63,6 @@ internal sealed record DraftedRig
     /// <summary>Radius of a piece of the usual charge, in m.</summary>
     public required double PieceRadius { get; init; }
 
-    /// <summary>The usual charge, in kg.</summary>
-    public required double UsualCharge { get; init; }
-
     /// <summary>Heat that the usual bed would burn in a second if air were no limit, in MW.</summary>
     public required double BedReach { get; init; }
 
@@ -103,7 +100,6 @@ internal sealed record DraftedRig
             BackLoss = About(4e-6, 0.2) * area,
             BrickSees = About(0.24, 0.2) * area,
             PieceRadius = About((forced ? RadiusForced : RadiusNatural) * double.Cbrt(charge / 2.27), 0.14),
-            UsualCharge = charge,
             BedReach = About(bed / (forced ? ReachForced : ReachNatural), 0.2),
             UsualBed = bed,
         };
@@ -113,7 +109,7 @@ internal sealed record DraftedRig
     public const int Layers = 6;
 
     private const double PanNatural = 22.5e-6;
-    private const double PanForced = 18.5e-6;
+    private const double PanForced = 17.5e-6;
 
     /// <summary>Exchange of gas and a square meter of brick, in MW/(m² K): mostly the flame's radiation made linear.</summary>
     private const double BrickOfGas = 38e-6;
@@ -122,9 +118,9 @@ internal sealed record DraftedRig
     private const double BrickConducts = 1.0e-6;
 
     private const double RadiusNatural = 0.021;
-    private const double RadiusForced = 0.0165;
+    private const double RadiusForced = 0.0152;
     private const double BedNatural = 46;
     private const double BedForced = 14;
     private const double ReachNatural = 2000;
-    private const double ReachForced = 220;
+    private const double ReachForced = 190;
 }

@@ -74,7 +74,7 @@ internal readonly record struct KineticPieces(double Whole, double Dry, double W
     /// <param name="most">Heat that it takes at most, in MJ.</param>
     public KineticStep Next(double around, double lit, double most)
     {
-        if (Dry < Crumbs * Whole)
+        if (Dry <= Crumbs * Whole)
         {
             return new(this with { Dry = 0, Water = 0 }, 0, Heat, 0);
         }

@@ -91,7 +91,7 @@ internal sealed record KineticRig
     private const double PanNatural = 0.125;
     private const double PanForced = 0.14;
     private const double RadiusNatural = 0.020;
-    private const double RadiusForced = 0.0115;
+    private const double RadiusForced = 0.0102;
     private const double BedNatural = 45;
     private const double BedForced = 15;
     private const double BedSecondsNatural = 1900;

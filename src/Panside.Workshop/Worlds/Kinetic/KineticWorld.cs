@@ -14,9 +14,10 @@ namespace Panside.Workshop.Worlds.Kinetic;
 internal sealed class KineticWorld : World
 {
     /// <summary>
-    /// Places in <see cref="Truth.Own"/>: gas over the fire in °C, what burnt in the last second in MJ, ash on the bed in kg, hot face and back of the brick in °C, then the pieces of each charge.
+    /// Places in <see cref="Truth.Own"/>: gas over the fire in °C, what burnt in the last second in MJ, ash on the bed in kg, hot
+    /// face and back of the brick in °C, then the pieces of each charge.
     /// </summary>
-    private const int Gas = 0, Burnt = 1, Ash = 2, Face = 3, Back = 4, Pieces = 5;
+    public const int Gas = 0, Burnt = 1, Ash = 2, Face = 3, Back = 4, Pieces = 5;
 
     /// <summary>Radius of the thinner and of the thicker half of a charge beside the mean. No source.</summary>
     private const double Thin = 0.7, Thick = 1.3;
@@ -27,21 +28,9 @@ internal sealed class KineticWorld : World
     /// <summary>Coals beside the usual bed, and fire beside the usual one, under which wood is lit anew. No source.</summary>
     private const double GoesOut = 0.06;
 
-    /// <summary>Seconds in which a charge on a burning bed is lit all over. No source.</summary>
-    private const double CatchingSeconds = 60;
-
-    /// <summary>Among burning splints, in °C. No source.</summary>
-    private const double LitCelsius = 600;
-
-    /// <summary>A glowing bed, in °C. No source.</summary>
-    private const double Glow = 850;
-
-    /// <summary>Share of what burns that the wood takes at most to dry and warm. No source.</summary>
-    private const double MostTaken = 0.6;
-
     public override string Name => "kinetic";
 
-    public override string Summary => "wood falls to gas and char by its temperature, coals burn through film and ash, brick is a face and a back";
+    public override string Summary => "wood falls to gas and char by its temperature, coals burn through film and ash, brick is face and back";
 
     public override Makeup Made(Makeup makeup, RandomStream? random)
     {
@@ -105,7 +94,7 @@ internal sealed class KineticWorld : World
         var own = truth.Own.AsSpan();
         var air = Air(makeup, rig, own);
         var (coals, ash) = KineticBed.Next(rig, truth, air, own[Ash]);
-        var fell = Fallen(makeup, rig, truth);
+        var fell = KineticCharges.Next(makeup, rig, truth);
 
         // Gas beyond what the bed leaves of the air goes unburnt.
         var flame = double.Min(fell.Gas, double.Max((air * FlueGas.HeatOfAir) - coals, 0));
@@ -124,7 +113,7 @@ internal sealed class KineticWorld : World
         after[Back] = own[Back] + ((inward - walls) / rig.BackCapacity);
         return new(furnace.ToPan + radiated, truth with
         {
-            Charges = fell.Charges,
+            Charges = fell.Left,
             Coals = truth.Coals - coals + fell.Char,
             BrickCelsius = ((after[Face] * rig.FaceCapacity) + (after[Back] * rig.BackCapacity)) / makeup.BrickCapacity,
             Own = ImmutableCollectionsMarshal.AsImmutableArray(after),
@@ -143,63 +132,4 @@ internal sealed class KineticWorld : World
         var draws = makeup.Forced ? double.Clamp(0.4 + (warm / 400), 0.4, 1) : double.Clamp(0.3 + (warm / 600), 0.3, 1);
         return rig.Air * draws * double.Sqrt(makeup.DraftShare);
     }
-
-    /// <summary>What the charges do in one second.</summary>
-    private static Fell Fallen(Makeup makeup, KineticRig rig, Truth truth)
-    {
-        if (truth.Charges.IsEmpty)
-        {
-            return new([], [], 0, 0, 0);
-        }
-
-        var own = truth.Own.AsSpan();
-        var around = Around(makeup, rig, truth, own);
-        var most = MostTaken * own[Burnt];
-        var charges = ImmutableArray.CreateBuilder<Charge>(truth.Charges.Length);
-        Span<double> left = stackalloc double[truth.Charges.Length * KineticPieces.Count];
-        var (taken, gas, char_) = (0.0, 0.0, 0.0);
-        for (var index = 0; index < truth.Charges.Length; index++)
-        {
-            var charge = truth.Charges[index];
-            var lit = double.Min((charge.Seconds + 5) / CatchingSeconds, 1);
-            var step = KineticPieces.Read(own[(Pieces + (index * KineticPieces.Count))..]).Next(around, lit, most);
-            taken += step.Taken;
-            most = double.Max(most - step.Taken, 0);
-            gas += step.Gas;
-            char_ += step.Char;
-            if (step.Left.Dry > 0)
-            {
-                step.Left.Write(left[(charges.Count * KineticPieces.Count)..]);
-                charges.Add(charge with { Left = step.Left.Heat, Seconds = charge.Seconds + 1 });
-            }
-        }
-
-        var numbers = left[..(charges.Count * KineticPieces.Count)].ToArray();
-        return new(charges.DrainToImmutable(), numbers, taken, gas, char_);
-    }
-
-    /// <summary>Flame and coals around the wood, in °C: as far as the bed covers the grate, and the flames fill the fire. No source.</summary>
-    private static double Around(Makeup makeup, KineticRig rig, Truth truth, ReadOnlySpan<double> own)
-    {
-        var covers = double.Min(double.Sqrt(truth.Coals / (0.15 * rig.UsualBed)), 1);
-        var flames = double.Min(2.5 * own[Burnt] / makeup.UsualFire, 1);
-        var around = own[Face] + ((Glow - own[Face]) * double.Min((0.75 * covers) + (0.4 * flames), 0.95));
-        return IsKindled(truth, own) ? double.Max(around, LitCelsius) : around;
-    }
-
-    private static bool IsKindled(Truth truth, ReadOnlySpan<double> own)
-    {
-        for (var index = 0; index < truth.Charges.Length; index++)
-        {
-            if (KineticPieces.Read(own[(Pieces + (index * KineticPieces.Count))..]).AreSplints)
-            {
-                return true;
-            }
-        }
-
-        return false;
-    }
-
-    /// <summary>What the charges did: those left and their numbers, heat that they took, gave off, and left as char, in MJ.</summary>
-    private readonly record struct Fell(ImmutableArray<Charge> Charges, double[] Numbers, double Taken, double Gas, double Char);
 }
