@@ -25,14 +25,17 @@ internal static class FlowingFire
     /// <summary>Char begins to burn at this share of the flame's time: no source.</summary>
     private const double CharBegins = 0.3;
 
+    /// <summary>No charge gives more of its flame in its time than this, beside an even rate, however its time may change.</summary>
+    private const double Fastest = 3;
+
     /// <summary>Share of the brick's heat capacity that is its face: no source.</summary>
     private const double Face = 0.4;
 
     /// <summary>Share of the flame's heat that radiates: no source; textbooks have 0.1 to 0.3 for wood flames.</summary>
-    private const double FlameRadiates = 0.12;
+    private const double FlameRadiates = 0.10;
 
     /// <summary>Share of the char's heat that radiates: no source.</summary>
-    private const double CharRadiates = 0.5;
+    private const double CharRadiates = 0.6;
 
     /// <summary>Share of what radiates that comes to the pan, the rest to the brick: no source.</summary>
     private const double RadiatesToPan = 0.65;
@@ -44,10 +47,16 @@ internal static class FlowingFire
     private const double StackSeconds = 240;
 
     /// <summary>How much hotter than the air the brick's face is before wood burns as in a hot box, in K: no source.</summary>
-    private const double WarmBox = 500;
+    private const double WarmBox = 400;
 
-    /// <summary>The least part of its speed at which wood burns in a cold box, and at which a cold stack draws: no source.</summary>
+    /// <summary>The same with a blower, whose brick is hotter.</summary>
+    private const double BlownBox = 500;
+
+    /// <summary>The part of its speed at which wood burns in a cold box: no source.</summary>
     private const double Least = 0.25;
+
+    /// <summary>The part of its draft that a cold stack has, with the doors ajar: no source.</summary>
+    private const double ColdDraft = 0.35;
 
     /// <summary>A charge of wood goes in.</summary>
     public static Truth Charged(Makeup makeup, Truth truth, double kilograms)
@@ -83,7 +92,7 @@ internal static class FlowingFire
     {
         var (face, back, stack) = (truth.BrickCelsius, truth.Own[FlowingWorld.Back], truth.Own[FlowingWorld.Stack]);
         var draft = Draft(makeup, stack);
-        var warm = double.Clamp((face - makeup.AirCelsius) / WarmBox, 0, 1);
+        var warm = double.Clamp((face - makeup.AirCelsius) / (makeup.Forced ? BlownBox : WarmBox), 0, 1);
         var (charges, flame, glow, coals) = Burnt(makeup, truth, draft * (Least + ((1 - Least) * warm)), double.Sqrt(draft));
 
         var air = makeup.UsualFire * AirNeeded * (makeup.Forced ? 2.1 : 2.3) * draft * GasHeat;
@@ -120,7 +129,7 @@ internal static class FlowingFire
     {
         var outside = makeup.AirCelsius + Kelvin;
         var pull = makeup.Forced ? 1 : double.Max(1 - (outside / double.Max(stack + Kelvin, outside)), 0) / (1 - (outside / StackKelvin));
-        return double.Max(double.Sqrt(pull), Least) * double.Sqrt(makeup.DraftShare);
+        return double.Max(double.Sqrt(pull), ColdDraft) * double.Sqrt(makeup.DraftShare);
     }
 
     /// <summary>Conduction from face to back, in MW/K: brick of 1 W/(m K), half of its thickness, by its mass; from memory.</summary>
@@ -153,21 +162,21 @@ internal static class FlowingFire
             var before = charge.Seconds;
             var after = before + (before < makeup.FlameSeconds ? speed : glows);
             var still = charge.Whole * (1 - Given(after / makeup.FlameSeconds));
-            var burnt = double.Max(charge.Left - still, 0);
+            var burnt = double.Clamp(charge.Left - still, 0, Fastest * charge.Whole / makeup.FlameSeconds);
             var (charBefore, charAfter) = (Char(makeup, before), Char(makeup, after));
             var char_ = charge.Whole * charge.CharShare;
             flame += burnt;
             made += burnt * charge.CharShare;
             wants += char_ * (charAfter - charBefore);
             whole += char_ * double.Max(Given(before / makeup.FlameSeconds) - charBefore, 0);
-            if (charAfter < 1)
+            if (charAfter < 1 || burnt < charge.Left)
             {
                 left.Add(charge with { Left = charge.Left - burnt, Seconds = after });
             }
         }
 
-        // Coals that were heaped, or left over by a clock that was slow, burn in the same proportion; the last embers in a minute.
-        var glow = whole > 1e-6 ? double.Min(wants * level * truth.Coals / whole, truth.Coals) : double.Min(truth.Coals, makeup.UsualCoals / 3600);
+        // Coals that were heaped, or left over by a clock that was slow, burn in the same proportion; the last crumbs evenly.
+        var glow = double.Min(whole > 1e-6 ? wants * level * truth.Coals / whole : makeup.UsualCoals / 3600, double.Min(truth.Coals, makeup.UsualFire));
         return (left.DrainToImmutable(), flame, glow, truth.Coals + made - glow);
     }
 

@@ -59,15 +59,15 @@ internal sealed class FlowingWorld : World
         }
 
         var slow = (1 + (1.5 * (rig.WoodMoisture - 0.2))) * Factor(0.15);
-        var coals = (makeup.Forced ? 900 : 5400) * Factor(0.18);
+        var coals = (makeup.Forced ? 840 : 6600) * Factor(0.18);
         return made with
         {
-            ToPan = (makeup.Forced ? 0.05 : 0.11) * Factor(0.12),
+            ToPan = (makeup.Forced ? 0.035 : 0.09) * Factor(0.12),
             CharShare = random?.Between(0.30, 0.40) ?? 0.35,
-            FlameSeconds = (makeup.Forced ? 460 : 900) * slow,
+            FlameSeconds = (makeup.Forced ? 420 : 900) * slow,
             CoalSeconds = coals,
             UsualCoals = makeup.UsualFire * 0.35 * coals * 0.6,
-            BrickSees = 0.30 * makeup.Area * Factor(0.15),
+            BrickSees = (makeup.Forced ? 0.24 : 0.30) * makeup.Area * Factor(0.15),
             BrickExchange = (makeup.Forced ? 16e-6 : 10e-6) * area * Factor(0.2),
             WallLoss = 6e-6 * area * Factor(0.2),
         };

@@ -24,7 +24,10 @@ internal static class MarkedFire
     private const double Most = 1.8;
 
     /// <summary>How much more of the coals' heat than of the flame's comes to the pan: no source; a bed glows straight at it.</summary>
-    private const double GlowToPan = 1.8;
+    private const double GlowToPan = 2.2;
+
+    /// <summary>The most of the fire that comes to the pan at once: no source.</summary>
+    private const double MostToPan = 0.7;
 
     /// <summary>Share of the fire that cold brick takes: no source.</summary>
     private const double ToBrick = 0.19;
@@ -33,13 +36,13 @@ internal static class MarkedFire
     private const double HottestBrick = 900;
 
     /// <summary>How much hotter than the air brick draws as usual, and lets wood catch as usual, in K: no source.</summary>
-    private const double WarmBrick = 210;
+    private const double WarmBrick = 160;
 
     /// <summary>The same with a blower, whose brick is hotter.</summary>
-    private const double BlownBrick = 600;
+    private const double BlownBrick = 700;
 
     /// <summary>The part of its speed at which wood catches in a cold box: no source.</summary>
-    private const double Cold = 0.17;
+    private const double Cold = 0.16;
 
     /// <summary>Steel beside the brick's heat capacity: no source, a third of the brick's mass at half of its heat.</summary>
     private const double SteelShare = 0.17;
@@ -80,8 +83,8 @@ internal static class MarkedFire
     public static Given Step(Makeup makeup, Truth truth)
     {
         var (brick, steel) = (truth.BrickCelsius, truth.Own[MarkedWorld.Steel]);
-        var warm = double.Clamp((brick - makeup.AirCelsius) / (makeup.Forced ? BlownBrick : WarmBrick), 0, 1.3);
-        var draft = (makeup.Forced ? 1 : double.Sqrt(double.Max(warm, 0.9))) * double.Sqrt(makeup.DraftShare);
+        var warm = double.Clamp((brick - makeup.AirCelsius) / (makeup.Forced ? BlownBrick : WarmBrick), 0, 1.6);
+        var draft = (makeup.Forced ? 1 : double.Clamp(double.Sqrt(warm), 0.9, 1.15)) * double.Sqrt(makeup.DraftShare);
         var (charges, flame, char_) = Flames(makeup, truth, draft * (Cold + ((1 - Cold) * double.Min(warm, 1))));
         var usual = makeup.CharShare * makeup.UsualFire * makeup.CoalSeconds / 2;
         var glow = double.Min(draft * (truth.CoalsLevel ? 1.2 : 1) * 2 / makeup.CoalSeconds * double.Sqrt(usual * truth.Coals), truth.Coals);
@@ -89,7 +92,7 @@ internal static class MarkedFire
 
         var fire = flame + glow;
         var past = double.Clamp(1.25 - (0.25 * fire / makeup.UsualFire), 0.6, 1.25);
-        var direct = makeup.ToPan * past * (flame + (GlowToPan * glow));
+        var direct = double.Min(makeup.ToPan * past * (flame + (GlowToPan * glow)), MostToPan * fire);
         var taken = ToBrick * fire * double.Max(1 - ((brick - makeup.AirCelsius) / HottestBrick), 0);
         var swept = makeup.BrickExchange * draft * double.Max(brick - makeup.AirCelsius, 0);
         var pan = Pan.MeanCelsius(makeup, truth) + Kelvin;

@@ -53,17 +53,17 @@ internal sealed class MarkedWorld : World
             return made;
         }
 
-        var coals = (makeup.Forced ? 700 : 7800) * Factor(0.18);
+        var coals = (makeup.Forced ? 640 : 9000) * Factor(0.18);
         return made with
         {
-            ToPan = (makeup.Forced ? 0.195 : 0.21) * Factor(0.12),
+            ToPan = (makeup.Forced ? 0.174 : 0.188) * Factor(0.12),
             SweptToPan = random?.Between(0.25, 0.45) ?? 0.35,
             CharShare = random?.Between(0.28, 0.40) ?? 0.34,
-            FlameSeconds = (makeup.Forced ? 400 : 1140) * (1 + (makeup.Rig.WoodMoisture - 0.2)) * Factor(0.16),
+            FlameSeconds = (makeup.Forced ? 360 : 1140) * (1 + (makeup.Rig.WoodMoisture - 0.2)) * Factor(0.16),
             CoalSeconds = coals,
             UsualCoals = makeup.UsualFire * ((0.19 * coals) + (makeup.Forced ? 120 : 300)),
             BrickSees = 0.34 * makeup.Area * Factor(0.15),
-            BrickExchange = (makeup.Forced ? 17e-6 : 3e-6) * area * Factor(0.2),
+            BrickExchange = (makeup.Forced ? 20e-6 : 3e-6) * area * Factor(0.2),
             WallLoss = 5e-6 * area * Factor(0.2),
         };
     }

@@ -33,7 +33,7 @@ internal static class PouredFire
     private const double BedKelvin = 1200;
 
     /// <summary>Emissivity times the part of the pan's area by which the bed is seen, for the pan and for the brick: no source.</summary>
-    private const double PanSees = 0.14;
+    private const double PanSees = 0.17;
 
     private const double BrickSeesBed = 0.06;
 

@@ -60,10 +60,10 @@ internal sealed class PouredWorld : World
             return made;
         }
 
-        var coals = (makeup.Forced ? 320 : 3600) * Factor(0.18);
+        var coals = (makeup.Forced ? 320 : 4200) * Factor(0.18);
         return made with
         {
-            ToPan = (makeup.Forced ? 0.20 : 0.23) * Factor(0.10),
+            ToPan = (makeup.Forced ? 0.20 : 0.22) * Factor(0.10),
             CharShare = random?.Between(0.31, 0.39) ?? 0.35,
             FlameSeconds = (makeup.Forced ? 360 : 660) * Factor(0.16),
             CoalSeconds = coals,
