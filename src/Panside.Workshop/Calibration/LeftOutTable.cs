@@ -60,7 +60,7 @@ internal static class LeftOutTable
         yield return "";
         for (var world = 0; world < worlds.Count; world++)
         {
-            yield return $"{worlds[world].Name}: {JudgedTable.Ends(judged[world])}";
+            yield return $"{worlds[world].Name}: {JudgedTable.Ends(judged[world])} {JudgedTable.Waited(judged[world])}";
         }
     }
 

@@ -20,6 +20,12 @@ namespace Panside.Workshop.Judging;
 /// <param name="Rigs">What is known of the rig at the end.</param>
 internal sealed record JudgedBoil(string Name, IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome, RigEnsemble Rigs)
 {
+    /// <summary>What still stood against leaving at each look after the first moment at which it would have been safe.</summary>
+    public IReadOnlyList<string> WaitedFor { get; init; } = [];
+
+    /// <summary>Minutes between two looks at that.</summary>
+    public const int WaitedMinutes = 2;
+
     /// <summary>What was not good; empty where all was.</summary>
     public string Fault => string.Join(", ", new[]
     {
@@ -36,7 +42,7 @@ internal sealed record JudgedBoil(string Name, IReadOnlyList<Judgement> Judgemen
 /// </summary>
 internal static class Judge
 {
-    private const int EveryMinutes = 2;
+    private const int EveryMinutes = JudgedBoil.WaitedMinutes;
 
     /// <summary>The shorter a phase, the more often it is looked at, so that there is enough to judge it by.</summary>
     private static int EveryLooks(string phase) => phase switch
@@ -70,6 +76,7 @@ internal static class Judge
         var person = new PracticeOperator(rig, setting.Units, seed);
         var judged = new List<Judgement>();
         var toLastCharge = new List<(long Second, Judgement Told)>();
+        var unmet = new List<(long Second, IReadOnlyList<string> Unmet)>();
         var pace = new ChargePace(setting.Rig.Interval);
 
         // Each boil is looked at from another minute on, so that the looks do not all fall on one place of a charge; never because
@@ -91,6 +98,10 @@ internal static class Judge
                 }
 
                 looks++;
+                if (person.IsHeld)
+                {
+                    unmet.Add((rig.Second, new Situation(setting, door.State).Unmet));
+                }
             }
         }
 
@@ -98,7 +109,10 @@ internal static class Judge
         var lastWood = rig.Second - rig.SecondsSinceWood;
         judged.AddRange(toLastCharge.Select(look => look.Told with { Truth = double.Max(lastWood - look.Second, 0) / 60.0 }));
         var name = $"{setting.Rig.Name}, {setting.Guidance.ToString().ToLowerInvariant()}, scenario {rig.Scenario.Name}, seed {seed.ToString(CultureInfo.InvariantCulture)}";
-        return new(name, judged, outcome, door.State.Rigs);
+        return new(name, judged, outcome, door.State.Rigs)
+        {
+            WaitedFor = [.. unmet.Where(look => look.Second >= outcome.SecondsTrulySafe).Select(look => string.Join("; ", look.Unmet))],
+        };
     }
 
     private static long FirstLook(long seed) => (seed * 7) % (EveryMinutes * SteadyLooks);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using Panside.Guide.Knowledge;
 using Panside.Practice.Physics;
 using Panside.Practice.Scenarios;
@@ -6,7 +7,7 @@ using Panside.Practice.Scenarios;
 namespace Panside.Workshop.Judging;
 
 /// <summary>Many judged boils as a table.</summary>
-internal static class JudgedTable
+internal static partial class JudgedTable
 {
     /// <summary>Every second boil starts cold with a full tank: few draws come in the others, and a draw is to be judged by more than a few boils.</summary>
     private static readonly Scenario[] InTurn = [Scenario.ColdStart, Scenario.RawSap, Scenario.ColdStart, Scenario.LastHour];
@@ -27,6 +28,17 @@ internal static class JudgedTable
         Parallel.For(0, boils, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, boil => judged[boil] = Judge.Boil(setting(boil), world, InTurn[boil / 4 % InTurn.Length], seed + boil));
         return judged;
     }
+
+    /// <summary>What they waited for once it would have been safe to leave, in a sentence: the most first, in minutes a boil.</summary>
+    public static string Waited(IReadOnlyList<JudgedBoil> boils)
+    {
+        var reasons = boils.SelectMany(boil => boil.WaitedFor).GroupBy(reason => Number().Replace(reason, "#")).OrderByDescending(group => group.Count()).Take(8)
+            .Select(group => string.Create(CultureInfo.InvariantCulture, $"{(double)JudgedBoil.WaitedMinutes * group.Count() / boils.Count:F1} min {(group.Key.Length == 0 ? "said" : group.Key)}"));
+        return $"Safe, and waited for: {string.Join(" | ", reasons)}.";
+    }
+
+    [GeneratedRegex("[0-9]+([./][0-9]+)?")]
+    private static partial Regex Number();
 
     /// <summary>How the boils ended, in a sentence.</summary>
     public static string Ends(IReadOnlyList<JudgedBoil> boils)
@@ -59,6 +71,7 @@ internal static class JudgedTable
 
         yield return "";
         yield return Ends(boils);
+        yield return Waited(boils);
         foreach (var boil in boils.Where(boil => !boil.Outcome.IsGood))
         {
             yield return $"Not good: {boil.Name}: {boil.Fault}.";
