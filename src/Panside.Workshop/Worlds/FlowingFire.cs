@@ -31,7 +31,7 @@ internal static class FlowingFire
     /// <summary>Share of the brick's heat capacity that is its face: no source.</summary>
     private const double Face = 0.4;
 
-    /// <summary>Share of the flame's heat that radiates: no source; textbooks have 0.1 to 0.3 for wood flames.</summary>
+    /// <summary>Share of the flame's heat that radiates: no source.</summary>
     private const double FlameRadiates = 0.10;
 
     /// <summary>Share of the char's heat that radiates: no source.</summary>

@@ -15,7 +15,7 @@ internal static class FlowingPan
     /// <summary>The float moves only once the pan has moved so far, in m: no source.</summary>
     private const double Sticks = 0.0025;
 
-    /// <summary>Seconds by which the thermometer lags: no source; dial thermometers are sold with 20 to 40.</summary>
+    /// <summary>Seconds by which the thermometer lags: no source.</summary>
     private const double Lag = 30;
 
     /// <summary>The draw-off's opening times its discharge coefficient, in m²: no source.</summary>

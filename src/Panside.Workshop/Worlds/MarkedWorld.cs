@@ -10,7 +10,7 @@ namespace Panside.Workshop.Worlds;
 /// <summary>
 /// Coarse instruments and a slow hand: the tank in whole gallons, by an eye that stands too high or too low all evening; the ruler in
 /// quarters of an inch, the thermometer in whole degrees; a sixth of what is asked is skipped, charges are a fifth heavier than told.
-/// Wind takes now half and now twice as much from the surface, and the cells over the door get twice the heat of the others. The pan
+/// Wind takes at one time twice as much from the surface as at another, and the cells over the door get twice the heat of the others. The pan
 /// goes on as in practice. Wood burns by <see cref="MarkedFire"/>. No source for the sizes of the errors; common practice says that they
 /// happen. Leaves out: draft by wind, an eye that tires, charges that are not told.
 /// </summary>

@@ -29,7 +29,7 @@ internal static class PouredFire
     /// <summary>Holes: the air used goes with this power of the bed beside a deep one. No source.</summary>
     private const double Holes = 0.6;
 
-    /// <summary>Temperature of a deep bed at the usual air, in K: no source; beds of char glow orange, at 1100 to 1300.</summary>
+    /// <summary>Temperature of a deep bed at the usual air, in K: no source, an orange glow.</summary>
     private const double BedKelvin = 1200;
 
     /// <summary>Emissivity times the part of the pan's area by which the bed is seen, for the pan and for the brick: no source.</summary>
