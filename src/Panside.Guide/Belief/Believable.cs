@@ -33,12 +33,22 @@ public sealed class Believable(Setting setting)
     public string? WayBack(SessionState before, LineIn line) =>
         Read(line) is { } reading ? _unexpected.WayBack(Found(before, line), reading) : null;
 
-    /// <summary>Whether a tank reading agrees with one that was doubted before it: both lower than reckoned, the newer no higher by much.</summary>
+    /// <summary>
+    /// Whether a reading agrees with one that was doubted before it, where both warn: the tank lower than reckoned, the newer no higher by
+    /// much; the draw-off at the draw point or over it. Sap that thickens fast reads higher each time: to doubt each anew would lose the pan.
+    /// </summary>
     public bool Confirms(SessionState state, LineIn? doubted, LineIn line) =>
-        doubted is Reading { Name.Code: "tank-volume" } first && line is Reading { Name.Code: "tank-volume" } second
-        && second.At.Time > first.At.Time && state.Rig.Tank is { } tank
+        doubted is Reading first && line is Reading second && second.Name == first.Name && second.At.Time > first.At.Time
+        && (ConfirmsTank(state, first, second) || ConfirmsDrawOff(state, first, second));
+
+    private bool ConfirmsTank(SessionState state, Reading first, Reading second) =>
+        first.Name == ReadingName.TankVolume && state.Rig.Tank is { } tank
         && setting.Units.Volume(second.Measure) < tank && setting.Units.Volume(first.Measure) < tank
         && double.Abs((setting.Units.Volume(second.Measure) - setting.Units.Volume(first.Measure)).Liters) <= Slack;
+
+    private bool ConfirmsDrawOff(SessionState state, Reading first, Reading second) =>
+        first.Name == ReadingName.DrawTemperature && DrawPoint.Today(setting, state) is var point
+        && UnitSystem.Temperature(first.Measure) >= point && UnitSystem.Temperature(second.Measure) >= point;
 
     /// <summary>The reading that a line tells of, also by what was done; null where it tells of none.</summary>
     private static Reading? Read(LineIn line) => line switch

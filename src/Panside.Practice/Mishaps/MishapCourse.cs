@@ -74,7 +74,7 @@ internal sealed class MishapCourse
     /// <summary>The rig, the instruments and the operator as they are with what goes on now.</summary>
     public (Makeup Makeup, Kit Kit, Temper Temper) Shape(Makeup makeup, long second)
     {
-        var (kit, temper) = (new Kit(), makeup.World.Temper);
+        var (kit, temper) = (new Kit(), Temper.In(makeup.World));
         foreach (var one in _active)
         {
             var onset = new Onset(one.Strength, (second - one.Began) / 60.0, one.Tank);

@@ -1,8 +1,13 @@
+using Panside.Practice.Physics;
+
 namespace Panside.Practice.Mishaps;
 
 /// <summary>How the simulated operator is just now. A person at the simulated rig has a temper of their own.</summary>
 internal sealed record Temper
 {
+    /// <summary>As the operators of a world are.</summary>
+    public static Temper In(World world) => new() { Slowness = world.Slowness, Skips = world.Skips, Charges = world.Charges };
+
     /// <summary>Delays beside the usual ones.</summary>
     public double Slowness { get; init; } = 1;
 

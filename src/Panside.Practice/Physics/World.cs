@@ -1,7 +1,6 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Practice.Chance;
-using Panside.Practice.Mishaps;
 
 namespace Panside.Practice.Physics;
 
@@ -20,8 +19,14 @@ internal abstract class World
     /// <summary>What it is, in a sentence.</summary>
     public abstract string Summary { get; }
 
-    /// <summary>How the operator is beside the usual one.</summary>
-    public virtual Temper Temper { get; } = new();
+    /// <summary>The operator's delays beside the usual ones.</summary>
+    public virtual double Slowness => 1;
+
+    /// <summary>The chance that the operator skips a reading or a look that is asked for.</summary>
+    public virtual double Skips => 0;
+
+    /// <summary>The operator's charges beside what is told of them.</summary>
+    public virtual double Charges => 1;
 
     /// <summary>A rig as this world makes it.</summary>
     /// <param name="makeup">As practice would make it: the rig file's sizes, and materials, hold in every world.</param>

@@ -50,7 +50,7 @@ public sealed class PracticeRig : IMishapRig
         (_made, Seed, Scenario) = (makeup, seed, scenario);
         Makeup = scenario.Weather.Of(makeup, 0);
         Truth = Makeup.World.Begun(Makeup, scenario.Start(Makeup, start));
-        Temper = Makeup.World.Temper;
+        Temper = Temper.In(Makeup.World);
         _mishaps = new(scenario.Mishaps, Tank.Liters, seed);
         WaterLeft = Volume.FromLiters(50 * makeup.Area);
         LeastDepth = Depth;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Practice.Chance;
-using Panside.Practice.Mishaps;
 using Panside.Practice.Physics;
 
 namespace Panside.Workshop.Worlds;
@@ -38,7 +37,13 @@ internal sealed class MarkedWorld : World
     public override string Summary => "instruments with few marks, a slow operator with full arms, wind over the pan";
 
     /// <inheritdoc/>
-    public override Temper Temper { get; } = new() { Slowness = 1.8, Skips = 1 / 6.0, Charges = 1.2 };
+    public override double Slowness => 1.8;
+
+    /// <inheritdoc/>
+    public override double Skips => 1 / 6.0;
+
+    /// <inheritdoc/>
+    public override double Charges => 1.2;
 
     /// <summary>
     /// The spread of one rig beside another, no source: an eighth in what comes to the pan, a fifth in burn times, masonry and walls.

@@ -41,6 +41,19 @@ public class StrangersEveningTests
         Assert.Contains("touch no switch", advice.Text, StringComparison.Ordinal);
     }
 
+    /// <summary>Sap that thickens fast reads higher each time; who doubts each reading anew loses the pan.</summary>
+    [Fact]
+    public void A_draw_off_that_is_read_far_over_the_draw_point_twice_is_believed()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("draw 226");
+        boil.Only<QuestionLine>();
+        boil.After(1);
+        boil.Say("draw 229");
+        Assert.Empty(boil.Answers.OfType<QuestionLine>());
+        Assert.Contains(boil.Answers.OfType<AdviceLine>(), line => line.Advice is { Urgency: "danger", Action: "cool-pan" });
+    }
+
     [Theory]
     [InlineData("HELP")]
     [InlineData("help!")]
