@@ -1,4 +1,5 @@
 using Panside.Practice.Physics;
+using Panside.Workshop.Worlds.Wood;
 
 namespace Panside.Workshop.Worlds.Drafted;
 

@@ -1,3 +1,5 @@
+using Panside.Workshop.Worlds.Wood;
+
 namespace Panside.Workshop.Worlds.Drafted;
 
 /// <summary>
@@ -46,6 +48,12 @@ internal readonly record struct DraftedPieces(double Whole, double Dry, double W
     /// <summary>Share of a charge below which it falls apart.</summary>
     private const double Crumbs = 0.004;
 
+    /// <summary>Share of its dry wood that a charge has lost when it has caught: from then on it smolders to its end. No source.</summary>
+    private const double Caught = 0.03;
+
+    /// <summary>Seconds in which a charge that nothing else heats smolders away. No source.</summary>
+    private const double SmolderSeconds = 5400;
+
     /// <summary>Net heat that it still holds, in MJ.</summary>
     public double Heat => (Dry * DryHeat) - (Water * MoistWood.Drying);
 
@@ -72,7 +80,9 @@ internal readonly record struct DraftedPieces(double Whole, double Dry, double W
         var deep = 0.5 * double.Log(double.Max(outer / double.Max(wet, 1e-9), 1.001)) / WoodConducts;
         var goesOn = wet > 0 ? double.Min(double.Min(2 * double.Pi * lengths * (Front - 100) / deep, comes), most) : 0;
         var dried = double.Min(goesOn / MoistWood.Drying, Water);
-        var broken = around > Front ? double.Min(double.Max(comes - goesOn, 0) / Breaking, Dry) : 0;
+        var broken = around > Front ? double.Max(comes - goesOn, 0) / Breaking : 0;
+        var smolders = Dry < (1 - Caught) * Whole ? Whole / SmolderSeconds : 0;
+        broken = double.Min(double.Max(broken, smolders), Dry);
 
         // Where the outer front has come to the inner one, the wood that breaks down takes its water along.
         var left = Dry - broken;

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Panside.Practice.Chance;
 using Panside.Practice.Physics;
+using Panside.Workshop.Worlds.Wood;
 
 namespace Panside.Workshop.Worlds.Drafted;
 
@@ -23,7 +24,7 @@ internal sealed class DraftedWorld : World
     private const double Shines = 0.35;
 
     /// <summary>Coals beside the usual bed, and fire beside the usual one, under which wood is lit anew. No source.</summary>
-    private const double GoesOut = 0.03;
+    private const double GoesOut = 0.35;
 
     /// <summary>Seconds that kindling burns. No source.</summary>
     public const double KindlingSeconds = 700;

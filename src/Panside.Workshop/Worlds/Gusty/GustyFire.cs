@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Panside.Practice.Physics;
+using Panside.Workshop.Worlds.Wood;
 
 namespace Panside.Workshop.Worlds.Gusty;
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Panside.Practice.Chance;
 using Panside.Practice.Physics;
+using Panside.Workshop.Worlds.Wood;
 
 namespace Panside.Workshop.Worlds.Gusty;
 

@@ -18,7 +18,7 @@ internal static class KineticCharges
     private const double CatchingSeconds = 60;
 
     /// <summary>Among burning splints, in °C. No source.</summary>
-    private const double LitCelsius = 600;
+    private const double LitCelsius = 700;
 
     /// <summary>A glowing bed, in °C. No source.</summary>
     private const double Glow = 850;

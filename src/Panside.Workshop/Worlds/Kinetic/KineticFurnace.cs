@@ -1,3 +1,5 @@
+using Panside.Workshop.Worlds.Wood;
+
 namespace Panside.Workshop.Worlds.Kinetic;
 
 /// <summary>Where the fire's heat goes in one second, in MJ.</summary>

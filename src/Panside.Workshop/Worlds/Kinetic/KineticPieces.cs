@@ -1,3 +1,5 @@
+using Panside.Workshop.Worlds.Wood;
+
 namespace Panside.Workshop.Worlds.Kinetic;
 
 /// <summary>What pieces of wood did in one second.</summary>
@@ -60,6 +62,12 @@ internal readonly record struct KineticPieces(double Whole, double Dry, double W
     /// <summary>The most that a piece warms in a second, in K.</summary>
     private const double MostWarming = 10;
 
+    /// <summary>Share of its dry wood that a charge has lost when it has caught: from then on it smolders to its end. No source.</summary>
+    private const double Caught = 0.03;
+
+    /// <summary>Seconds in which a charge that nothing else heats smolders away. No source.</summary>
+    private const double SmolderSeconds = 5400;
+
     /// <summary>Whether it is what a fire is lit with.</summary>
     public bool AreSplints => Radius == 0;
 
@@ -101,7 +109,8 @@ internal readonly record struct KineticPieces(double Whole, double Dry, double W
             Rate(4.125e6, 112_700, kelvin),
             Rate(7.377e5, 106_500, kelvin));
         var sum = gas + tar + char_;
-        var broken = Dry * (1 - double.Exp(-sum));
+        var smolders = Dry < (1 - Caught) * Whole ? Whole / SmolderSeconds : 0;
+        var broken = double.Min(double.Max(Dry * (1 - double.Exp(-sum)), smolders), Dry);
         var yield = CharStays * char_ / sum * broken * CharHeat;
 
         // What leaves is as hot as the rest; the rest is warmed by what neither drying nor breaking took.

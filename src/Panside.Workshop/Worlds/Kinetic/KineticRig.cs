@@ -71,7 +71,7 @@ internal sealed record KineticRig
         {
             Air = About((forced ? AirForced : AirNatural) * size, 0.12),
             PieceRadius = About((forced ? RadiusForced : RadiusNatural) * double.Cbrt(charge / 2.27), 0.15),
-            StickRadius = 0.013 * double.Cbrt(charge / 2.27),
+            StickRadius = 0.0135 * double.Cbrt(charge / 2.27),
             UsualBed = bed,
             BedBurns = About(bed / (forced ? BedSecondsForced : BedSecondsNatural), 0.2),
             PanSees = pan * makeup.Area,

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.InteropServices;
 using Panside.Practice.Chance;
 using Panside.Practice.Physics;
+using Panside.Workshop.Worlds.Wood;
 
 namespace Panside.Workshop.Worlds.Kinetic;
 
@@ -23,10 +24,10 @@ internal sealed class KineticWorld : World
     private const double Thin = 0.7, Thick = 1.3;
 
     /// <summary>Share of a charge on a cold grate that is splints; the rest is sticks. No source.</summary>
-    private const double Splints = 0.2;
+    private const double Splints = 0.22;
 
     /// <summary>Coals beside the usual bed, and fire beside the usual one, under which wood is lit anew. No source.</summary>
-    private const double GoesOut = 0.06;
+    private const double GoesOut = 0.35;
 
     public override string Name => "kinetic";
 

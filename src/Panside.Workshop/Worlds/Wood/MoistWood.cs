@@ -1,6 +1,6 @@
 using Panside.Practice.Physics;
 
-namespace Panside.Workshop.Worlds;
+namespace Panside.Workshop.Worlds.Wood;
 
 /// <summary>
 /// What a kilogram of wood as fired consists of, read back from its heat: 18.7 MJ/kg of dry wood, less 2.443 MJ for each kilogram of water

@@ -1,4 +1,4 @@
-namespace Panside.Workshop.Worlds;
+namespace Panside.Workshop.Worlds.Wood;
 
 /// <summary>Smoke of wood, and the air that it was: rounded figures, of which the worlds make different fires.</summary>
 internal static class FlueGas
