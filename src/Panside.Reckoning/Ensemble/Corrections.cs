@@ -7,9 +7,10 @@ namespace Panside.Reckoning.Ensemble;
 internal static class Corrections
 {
     /// <summary>Minutes: under some of them a draw comes sooner or later by minutes, not by parts of its time.</summary>
-    private const double DrawOffset = 8;
+    public const double DrawOffset = 8;
 
-    private const double StillOffset = 4;
+    /// <summary>The same of the still boil.</summary>
+    public const double StillOffset = 4;
 
     /// <summary>What a young fire will give is spread more evenly than the members, which lie thick around their middle.</summary>
     private const double YoungBend = 0.87;

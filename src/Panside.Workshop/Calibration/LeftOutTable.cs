@@ -11,58 +11,68 @@ namespace Panside.Workshop.Calibration;
 /// What is fitted is fitted on all worlds but one and judged on the one left out, in turn: what a band is worth at a rig that nobody
 /// modelled. At the end stands what is fitted on all of them.
 /// </summary>
-internal static class LeftOutTable
+internal sealed class LeftOutTable
 {
     private static readonly string[] SetRight = [Forecasts.Rate, Forecasts.ToDraw, Forecasts.Residual, Forecasts.ToStill];
+
+    /// <summary>From fewer looks nothing is fitted.</summary>
+    private const int FewLooks = 40;
+
+    /// <summary>No world is left out.</summary>
+    private const int None = -1;
+
+    private readonly IReadOnlyList<World> _worlds;
+    private readonly IReadOnlyList<JudgedBoil[]> _boils;
+    private readonly IReadOnlyList<List<(int Boil, Judgement Judgement)>> _looks;
+    private readonly Dictionary<(int LeftOut, string Forecast, FireStage Stage, bool Forced), Correction> _fits = [];
+
+    private LeftOutTable(IReadOnlyList<World> worlds, IReadOnlyList<JudgedBoil[]> boils)
+    {
+        (_worlds, _boils) = (worlds, boils);
+        _looks = [.. boils.Select(world => world.SelectMany((boil, number) => boil.Judgements.Select(one => (number, one))).ToList())];
+    }
 
     /// <summary>The table.</summary>
     /// <param name="setting">What boil number so many runs on.</param>
     /// <param name="worlds">The worlds.</param>
     /// <param name="boils">How many in each.</param>
     /// <param name="seed">The first boil's.</param>
-    public static IEnumerable<string> Of(Func<int, Setting> setting, IReadOnlyList<World> worlds, int boils, long seed)
+    public static IEnumerable<string> Of(Func<int, Setting> setting, IReadOnlyList<World> worlds, int boils, long seed) =>
+        new LeftOutTable(worlds, [.. worlds.Select(world => JudgedTable.Boils(setting, world, boils, seed))]).Rows();
+
+    private IEnumerable<string> Rows() => [.. Judged(), "", .. Fitted(), "", .. Ended()];
+
+    private IEnumerable<string> Judged()
     {
-        var judged = worlds.Select(world => JudgedTable.Boils(setting, world, boils, seed)).ToList();
-        var looks = judged.Select(world => world.SelectMany((boil, number) => boil.Judgements.Select(one => (number, one))).ToList()).ToList();
-        yield return "| left out | forecast | looks | in the 50 % band | in the 90 % band | as it is set right now | told | truth less median | score | score as now |";
+        yield return "| left out | forecast | looks | in the 50 % band | in the 90 % band | as it is set right now | as told | truth less median | score | score as now |";
         yield return "| --- | --- | --: | --: | --: | --: | --: | --: | --: | --: |";
-        for (var world = 0; world < worlds.Count; world++)
+        for (var world = 0; world < _worlds.Count; world++)
         {
-            foreach (var forecast in Forecasts.Names)
+            foreach (var its in _looks[world].GroupBy(look => look.Judgement.Forecast).OrderBy(group => group.Key, StringComparer.Ordinal))
             {
-                var its = looks[world].Where(look => look.one.Forecast == forecast).ToList();
-                if (its.Count > 0)
-                {
-                    var others = looks.Where((_, other) => other != world || worlds.Count == 1).ToList();
-                    yield return Row(worlds[world].Name, forecast, its, [.. its.Select(look => (look.number, Fitted(look.one, others)))]);
-                }
+                yield return Row(_worlds[world].Name, its.Key, [.. its], [.. its.Select(look => (look.Boil, SetRightWithout(world, look.Judgement)))]);
             }
-        }
-
-        yield return "";
-        yield return "| forecast | stage | draft | looks | shift | below | above |";
-        yield return "| --- | --- | --- | --: | --: | --: | --: |";
-        foreach (var forecast in SetRight)
-        {
-            foreach (var stage in Enum.GetValues<FireStage>())
-            {
-                foreach (var forced in new[] { false, true })
-                {
-                    var group = Group(looks, forecast, stage, forced);
-                    var fit = Fit(looks, forecast, stage, forced);
-                    yield return string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"| {forecast} | {stage} | {(forced ? "forced" : "natural")} | {group.Sum(world => world.Count)} | {fit.Shift:F3} | {fit.Below:F3} | {fit.Above:F3} |");
-                }
-            }
-        }
-
-        yield return "";
-        for (var world = 0; world < worlds.Count; world++)
-        {
-            yield return $"{worlds[world].Name}: {JudgedTable.Ends(judged[world])} {JudgedTable.Waited(judged[world])}";
         }
     }
+
+    private IEnumerable<string> Fitted()
+    {
+        yield return "| forecast | stage | draft | looks | shift | below | above |";
+        yield return "| --- | --- | --- | --: | --: | --: | --: |";
+        foreach (var (forecast, stage, forced) in SetRight.SelectMany(forecast => Enum.GetValues<FireStage>().SelectMany(stage => new[] { (forecast, stage, false), (forecast, stage, true) })))
+        {
+            var looks = Group(None, forecast, stage, forced).Sum(world => world.Count);
+            if (looks >= FewLooks)
+            {
+                var fit = FitWithout(None, forecast, stage, forced);
+                yield return string.Create(
+                    CultureInfo.InvariantCulture, $"| {forecast} | {stage} | {(forced ? "forced" : "natural")} | {looks} | {fit.Shift:F3} | {fit.Below:F3} | {fit.Above:F3} |");
+            }
+        }
+    }
+
+    private IEnumerable<string> Ended() =>
+        _worlds.Select((world, number) => $"{world.Name}: {JudgedTable.Ends(_boils[number])} {JudgedTable.Waited(_boils[number])}");
 
     private static string Row(string world, string forecast, List<(int Boil, Judgement Judgement)> now, List<(int Boil, Judgement Judgement)> fitted)
     {
@@ -74,33 +84,28 @@ internal static class LeftOutTable
             + $"| {fitted.Average(look => look.Judgement.Score):F2} | {now.Average(look => look.Judgement.Score):F2} |");
     }
 
-    private static readonly Dictionary<(object Looks, string Forecast, FireStage Stage, bool Forced), Correction> Known = [];
+    private Judgement SetRightWithout(int world, Judgement look) => look.Reckoned.Count == 0 ? look
+        : look with { Quantile = CorrectionFit.Applied(look, FitWithout(_worlds.Count > 1 ? world : None, look.Forecast, look.Stage, look.ForcedDraft)) };
 
-    private static Judgement Fitted(Judgement look, IReadOnlyList<List<(int Number, Judgement One)>> others) => look.Reckoned.Count == 0 ? look
-        : look with { Quantile = CorrectionFit.Applied(look, Fit(others, look.Forecast, look.Stage, look.ForcedDraft)) };
-
-    private static Correction Fit(IReadOnlyList<List<(int Number, Judgement One)>> looks, string forecast, FireStage stage, bool forced)
+    private Correction FitWithout(int world, string forecast, FireStage stage, bool forced)
     {
-        var key = ((object)string.Join(",", looks.Select(world => world.GetHashCode())), forecast, stage, forced);
-        if (!Known.TryGetValue(key, out var fit))
+        if (!_fits.TryGetValue((world, forecast, stage, forced), out var fit))
         {
-            var group = Group(looks, forecast, stage, forced);
-            Known[key] = fit = group.Sum(world => world.Count) < FewLooks ? Correction.None : CorrectionFit.Of(group, Offset(forecast));
+            var group = Group(world, forecast, stage, forced);
+            _fits[(world, forecast, stage, forced)] = fit = group.Sum(one => one.Count) < FewLooks ? Correction.None : CorrectionFit.Of(group, Offset(forecast));
         }
 
         return fit;
     }
 
-    /// <summary>From fewer looks nothing is fitted.</summary>
-    private const int FewLooks = 40;
-
     private static double Offset(string forecast) => forecast switch
     {
-        Forecasts.ToDraw => 8,
-        Forecasts.ToStill => 4,
+        Forecasts.ToDraw => Corrections.DrawOffset,
+        Forecasts.ToStill => Corrections.StillOffset,
         _ => 0,
     };
 
-    private static List<IReadOnlyList<Judgement>> Group(IReadOnlyList<List<(int Number, Judgement One)>> looks, string forecast, FireStage stage, bool forced) =>
-        [.. looks.Select(world => (IReadOnlyList<Judgement>)[.. world.Select(look => look.One).Where(one => one.Forecast == forecast && one.Stage == stage && one.ForcedDraft == forced && one.Reckoned.Count > 0)])];
+    private List<IReadOnlyList<Judgement>> Group(int without, string forecast, FireStage stage, bool forced) =>
+        [.. _looks.Where((_, world) => world != without).Select(world => (IReadOnlyList<Judgement>)
+            [.. world.Select(look => look.Judgement).Where(one => one.Forecast == forecast && one.Stage == stage && one.ForcedDraft == forced && one.Reckoned.Count > 0)])];
 }

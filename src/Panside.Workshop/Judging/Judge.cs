@@ -76,6 +76,8 @@ internal static class Judge
         var person = new PracticeOperator(rig, setting.Units, seed);
         var judged = new List<Judgement>();
         var toLastCharge = new List<(long Second, Judgement Told)>();
+        var toClear = new List<(long Second, Judgement Told)>();
+        long? saidClear = null;
         var unmet = new List<(long Second, IReadOnlyList<string> Unmet)>();
         var pace = new ChargePace(setting.Rig.Interval);
 
@@ -100,20 +102,35 @@ internal static class Judge
                 looks++;
                 if (person.IsHeld)
                 {
+                    if (saidClear is null && Told(door, setting, Forecasts.ToClear) is { } clear)
+                    {
+                        toClear.Add((rig.Second, new(setting.Flow.PhaseOf(door.State.Step).Code, Forecasts.ToClear, 0, Flat(clear), null) { Told = clear }));
+                    }
+
                     unmet.Add((rig.Second, new Situation(setting, door.State).Unmet));
                 }
             }
         }
 
-        var outcome = new Unattended(door, rig, person, Evening) { TellsTime = IsLook, Overheard = (line, _) => Look(line) }.Run();
+        void Hear(LineIn line, IReadOnlyList<LineOut> answers)
+        {
+            saidClear ??= answers.Any(answer => answer is AdviceLine { Advice.Action: "clear-to-leave" }) ? rig.Second : null;
+            Look(line);
+        }
+
+        var outcome = new Unattended(door, rig, person, Evening) { TellsTime = IsLook, Overheard = Hear }.Run();
         var lastWood = rig.Second - rig.SecondsSinceWood;
         judged.AddRange(toLastCharge.Select(look => look.Told with { Truth = double.Max(lastWood - look.Second, 0) / 60.0 }));
+        judged.AddRange(saidClear is { } cleared ? toClear.Select(look => look.Told with { Truth = (cleared - look.Second) / 60.0 }) : []);
         var name = $"{setting.Rig.Name}, {setting.Guidance.ToString().ToLowerInvariant()}, scenario {rig.Scenario.Name}, seed {seed.ToString(CultureInfo.InvariantCulture)}";
         return new(name, judged, outcome, door.State.Rigs)
         {
             WaitedFor = [.. unmet.Where(look => look.Second >= outcome.SecondsTrulySafe).Select(look => string.Join("; ", look.Unmet))],
         };
     }
+
+    /// <summary>A band that is told without the members behind it: evenly between its ends.</summary>
+    private static List<double> Flat((double Low, double High) band) => [.. Judgement.Levels.Select(level => band.Low + (double.Clamp((level - 0.05) / 0.9, 0, 1) * (band.High - band.Low)))];
 
     private static long FirstLook(long seed) => (seed * 7) % (EveryMinutes * SteadyLooks);
 
