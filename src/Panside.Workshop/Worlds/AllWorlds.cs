@@ -2,6 +2,7 @@ using Panside.Practice.Physics;
 using Panside.Workshop.Worlds.Drafted;
 using Panside.Workshop.Worlds.Gusty;
 using Panside.Workshop.Worlds.Kinetic;
+using Panside.Workshop.Worlds.Unseen;
 
 namespace Panside.Workshop.Worlds;
 
@@ -11,11 +12,16 @@ internal static class AllWorlds
     /// <summary>All of them, the practised one first.</summary>
     public static IReadOnlyList<World> InOrder { get; } = [World.Practised, new DraftedWorld(), new KineticWorld(), new GustyWorld(), new FlowingWorld(), new MarkedWorld(), new PouredWorld()];
 
-    /// <summary>Their names.</summary>
-    public static IEnumerable<string> Names => InOrder.Select(world => world.Name);
+    /// <summary>The one that nothing is fitted on.</summary>
+    public static World Unseen { get; } = new UnseenWorld();
+
+    /// <summary>Their names, the unseen one's last.</summary>
+    public static IEnumerable<string> Names => Every.Select(world => world.Name);
+
+    private static IEnumerable<World> Every => InOrder.Append(Unseen);
 
     /// <summary>By its name as it was typed.</summary>
     /// <exception cref="UnusableException">There is none of that name.</exception>
-    public static World Wanted(string name) => InOrder.FirstOrDefault(world => world.Name == name)
+    public static World Wanted(string name) => Every.FirstOrDefault(world => world.Name == name)
         ?? throw new UnusableException($"--world {name}: expected one of {string.Join(", ", Names)}.");
 }
