@@ -147,12 +147,12 @@ public class WorldTests
 
     private static PracticeRig Nominal(string name, string file)
     {
-        var world = AllWorlds.Named(name)!;
+        var world = AllWorlds.Wanted(name);
         var makeup = world.Made(Makeup.Nominal(LargeTank(file)) with { World = world }, null);
         return new(makeup, Sap, RandomStream.For(1, "start"));
     }
 
-    private static PracticeRig Drawn(string world, string file, long seed) => PracticeRig.In(AllWorlds.Named(world)!, LargeTank(file), Sap, seed);
+    private static PracticeRig Drawn(string world, string file, long seed) => PracticeRig.In(AllWorlds.Wanted(world), LargeTank(file), Sap, seed);
 
     private static Scenario Sap => Scenario.RawSap with { TankLiters = 600 };
 
