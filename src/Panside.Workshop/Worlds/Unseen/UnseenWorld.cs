@@ -1,7 +1,6 @@
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Practice.Chance;
-using Panside.Practice.Mishaps;
 using Panside.Practice.Physics;
 
 namespace Panside.Workshop.Worlds.Unseen;
@@ -24,7 +23,10 @@ internal sealed class UnseenWorld : World
     public override string Summary => "batches that rise and fall, coals under ash, heat along the way of the gas, a pan stirred by bubbles: nothing is fitted on it";
 
     /// <inheritdoc/>
-    public override Temper Temper { get; } = new() { Slowness = 1.5, Skips = 0.04 };
+    public override double Slowness => 1.5;
+
+    /// <inheritdoc/>
+    public override double Skips => 0.04;
 
     /// <inheritdoc/>
     public override Makeup Made(Makeup makeup, RandomStream? random)
