@@ -2,14 +2,13 @@ namespace Panside.Reckoning.Ensemble;
 
 /// <summary>
 /// What a forecast is set right by before it is told. With m the middle of the members and o an offset, a member's value x is told
-/// as <c>(m + o) exp(shift ± spread |ln((x + o)/(m + o))|^bend) - o</c>, plus above the middle, and not below 0.
+/// as <c>(m + o) exp(shift + spread ln((x + o)/(m + o))) - o</c>, one spread below the middle and one above it, and not below 0.
 /// </summary>
 /// <param name="Shift">The logarithm by which all values are moved.</param>
 /// <param name="Below">How much wider than the members the band is below the middle.</param>
 /// <param name="Above">The same above the middle.</param>
 /// <param name="Offset">In the forecast's unit: far under it a value is moved by parts of the offset, not of itself.</param>
-/// <param name="Bend">Under 1 the half of the band near the middle is widened more than the tails.</param>
-internal readonly record struct Correction(double Shift, double Below, double Above, double Offset = 0, double Bend = 1)
+internal readonly record struct Correction(double Shift, double Below, double Above, double Offset = 0)
 {
     /// <summary>As the members say it.</summary>
     public static Correction None { get; } = new(0, 1, 1);
@@ -31,7 +30,6 @@ internal readonly record struct Correction(double Shift, double Below, double Ab
         }
 
         var off = double.Log((value + Offset) / (middle + Offset));
-        var bent = Bend == 1 ? off : double.CopySign(double.Pow(double.Abs(off), Bend), off);
-        return double.Max(((middle + Offset) * double.Exp(Shift + ((off < 0 ? Below : Above) * bent))) - Offset, 0);
+        return double.Max(((middle + Offset) * double.Exp(Shift + ((off < 0 ? Below : Above) * off))) - Offset, 0);
     }
 }

@@ -140,7 +140,7 @@ public sealed partial class RigEnsemble
             minutes[member] = rule.MinutesToNext + (double.Max(double.Ceiling(over / (perMinute * MinutesOfCharge)), 0) * MinutesOfCharge);
         }
 
-        return new(LeftOut.Widened(minutes, LeftOut.OfLastCharge, LeftOut.OfLastChargeMinutes));
+        return new(LeftOut.Widened(minutes, LeftOut.OfLastCharge, LeftOut.OfLastChargeMinutes), SetRight(Corrections.OfLastCharge));
     }
 
     private RankedValues ReckonMinutesToTank(Volume stop)

@@ -13,7 +13,7 @@ namespace Panside.Workshop.Calibration;
 /// </summary>
 internal sealed class LeftOutTable
 {
-    private static readonly string[] SetRight = [Forecasts.Rate, Forecasts.ToDraw, Forecasts.Residual, Forecasts.ToStill];
+    private static readonly string[] SetRight = [Forecasts.Rate, Forecasts.ToDraw, Forecasts.ToLastCharge, Forecasts.Residual, Forecasts.ToStill];
 
     /// <summary>From fewer looks nothing is fitted.</summary>
     private const int FewLooks = 40;
@@ -102,6 +102,7 @@ internal sealed class LeftOutTable
     {
         Forecasts.ToDraw => Corrections.DrawOffset,
         Forecasts.ToStill => Corrections.StillOffset,
+        Forecasts.ToLastCharge => Corrections.LastChargeOffset,
         _ => 0,
     };
 

@@ -140,7 +140,13 @@ internal static class Judge
         var now = new Situation(setting, door.State);
         var phase = setting.Flow.PhaseOf(door.State.Step).Code;
         return phase is "emergency" or "over" || now.MinutesToLastCharge is null || now.LastChargeBy is not { } rule ? null
-            : new(phase, Forecasts.ToLastCharge, 0, [.. Judgement.Levels.Select(now.State.Rigs.MinutesToLastCharge(rule).At)], null) { Told = Told(door, setting, Forecasts.ToLastCharge) };
+            : new(phase, Forecasts.ToLastCharge, 0, [.. Judgement.Levels.Select(now.State.Rigs.MinutesToLastCharge(rule).At)], null)
+            {
+                Told = Told(door, setting, Forecasts.ToLastCharge),
+                Reckoned = [.. Judgement.Levels.Select(now.State.Rigs.MinutesToLastCharge(rule).AsReckoned.At)],
+                Stage = now.State.Rigs.Stage,
+                ForcedDraft = now.State.Rigs.Rig.ForcedDraft,
+            };
     }
 
     /// <summary>The band that the stream told last, in liters, liters an hour or minutes.</summary>
