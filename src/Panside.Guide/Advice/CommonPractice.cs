@@ -17,12 +17,19 @@ public static class CommonPractice
     public static Volume ReserveAtLastCharge(Area pan, bool cautious) =>
         Volume.FromUsGallons((cautious ? 5 : 3) * (pan.SquareMeters / Rigs.Rig.SmallPan.SquareMeters));
 
-    /// <summary>Sap in the tank at the last charge: what the reckoning says, or that floor where it is more.</summary>
+    /// <summary>
+    /// Sap in the tank at the last charge: what the reckoning says, or that floor where it is more. The quantiles weigh sap wanted against
+    /// syrup and minutes lost: found on simulated worlds of other physics, where no pan scorched with them (docs/worlds.md).
+    /// </summary>
     public static Volume StopAt(Setting setting, RigEnsemble rigs, bool cautious)
     {
-        var reckoned = rigs.OnceLastCharged(setting.Rig.Charge).ReserveLiters(cautious ? 0.99 : 0.95);
+        var reckoned = rigs.OnceLastCharged(setting.Rig.Charge).ReserveLiters(cautious ? Cautious : Confident);
         return Volume.FromLiters(double.Max(reckoned, ReserveAtLastCharge(setting.Rig.PanArea, cautious).Liters));
     }
+
+    private const double Cautious = 0.95;
+
+    private const double Confident = 0.9;
 
     /// <summary>With the feed off and heat on, the channels begin to mix within half an hour.</summary>
     public static TimeSpan ChannelsMix => TimeSpan.FromMinutes(30);

@@ -8,8 +8,8 @@ namespace Panside.Reckoning.Tests.Ensemble;
 public class CorrectionTests
 {
     private static readonly Gen<Correction> Any = Gen.Select(
-        Gen.Double[-0.5, 0.5], Gen.Double[0.2, 3], Gen.Double[0.2, 3], Gen.Double[0, 10], Gen.Double[0.7, 1.3],
-        (shift, below, above, offset, bend) => new Correction(shift, below, above, offset, bend));
+        Gen.Double[-0.5, 0.5], Gen.Double[0.2, 3], Gen.Double[0.2, 3], Gen.Double[0, 10],
+        (shift, below, above, offset) => new Correction(shift, below, above, offset));
 
     [Fact]
     public void Values_keep_their_order() => Gen.Select(Any, Gen.Double[0.01, 100], Gen.Double[0, 100], Gen.Double[0, 100]).Holds((correction, middle, one, other) =>
@@ -31,13 +31,6 @@ public class CorrectionTests
     [InlineData(double.PositiveInfinity, 10, double.PositiveInfinity)]
     public void A_value_is_moved_and_spread(double value, double middle, double told) =>
         Assert.Equal(told, new Correction(0.1, 0.5, 1.5).Of(value, middle), 4);
-
-    [Theory]
-    [InlineData(20, 32.8859)] // 10 exp(0.1 + 1.5 (ln 2)^0.87)
-    [InlineData(5, 7.6837)] // 10 exp(0.1 - 0.5 (ln 2)^0.87)
-    [InlineData(10, 11.0517)]
-    public void A_bend_widens_what_is_near_the_middle_more_than_the_tails(double value, double told) =>
-        Assert.Equal(told, new Correction(0.1, 0.5, 1.5, Bend: 0.87).Of(value, 10), 4);
 
     [Fact]
     public void With_an_offset_a_small_value_is_moved_by_parts_of_it_and_never_under_nothing()

@@ -13,20 +13,20 @@ public class LastChargeTests
     {
         var rig = EnsembleRig.Fired(EnsembleRig.Cold(forced), 120).TankRead(Volume.FromUsGallons(15));
         var interval = rig.Rig.Interval.TotalMinutes;
-        var rate = rig.RatesLitersPerHour(firing: true).At(0.5) / 60;
+        var rate = rig.RatesLitersPerHour(firing: true).AsReckoned.At(0.5) / 60;
         var stop = Volume.FromUsGallons(5);
-        var at = rig.MinutesToLastCharge(new(stop, interval, interval)).At(0.5);
+        var at = rig.MinutesToLastCharge(new(stop, interval, interval)).AsReckoned.At(0.5);
 
         // Charge by charge, by hand, for the middle of the members.
         var (minutes, tank) = (interval, Volume.FromUsGallons(15).Liters - (rate * interval));
         while (tank - (rate * interval) > stop.Liters)
         {
-            (minutes, tank) = (minutes + interval + 0.75, tank - (rate * (interval + 0.75)));
+            (minutes, tank) = (minutes + interval, tank - (rate * interval));
         }
 
         Assert.InRange(at, minutes - interval, minutes + interval);
-        Assert.True(rig.MinutesToLastCharge(new(stop, interval, interval)).At(0.05) <= at);
-        Assert.True(rig.MinutesToLastCharge(new(Volume.FromUsGallons(10), interval, interval)).At(0.5) < at);
+        Assert.True(rig.MinutesToLastCharge(new(stop, interval, interval)).AsReckoned.At(0.05) <= at);
+        Assert.True(rig.MinutesToLastCharge(new(Volume.FromUsGallons(10), interval, interval)).AsReckoned.At(0.5) < at);
     }
 
     [Fact]

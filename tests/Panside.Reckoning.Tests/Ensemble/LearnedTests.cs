@@ -72,7 +72,7 @@ public class LearnedTests
         var plain = Corrections.OfResidual(FireStage.Warming, true);
         Assert.True(plain.Below < 1);
         Assert.Equal(plain, Young(null).Seen(BoilSeen.Rolling).SetRight(Corrections.OfResidual));
-        Assert.Equal(plain with { Below = 1, Above = 1 }, Young(traits).Seen(BoilSeen.Rolling).SetRight(Corrections.OfResidual));
+        Assert.Equal(plain.NoNarrower, Young(traits).Seen(BoilSeen.Rolling).SetRight(Corrections.OfResidual));
         Assert.Equal(Corrections.OfResidual(FireStage.Fired, true), Fired(traits).SetRight(Corrections.OfResidual));
     }
 

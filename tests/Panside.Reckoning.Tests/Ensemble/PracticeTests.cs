@@ -17,8 +17,10 @@ public class PracticeTests
         var hot = EnsembleRig.Fired(warm, 240);
         double[] liters = [.. hot.Members[Field.Evaporated].Zip(warm.Members[Field.Evaporated], (after, before) => after - before)];
         Assert.InRange(EnsembleRig.Gallons(EnsembleRig.Median(liters)) / 4, gallons * 0.85, gallons * 1.15);
+
+        // Fired to the minute, as nobody does: a little more than where each charge is a minute late.
         Assert.InRange(
-            EnsembleRig.Gallons(hot.RatesLitersPerHour(firing: true).At(0.5)), gallons * 0.85, gallons * 1.15);
+            EnsembleRig.Gallons(hot.RatesLitersPerHour(firing: true).AsReckoned.At(0.5)), gallons * 0.85, gallons * 1.17);
     }
 
     [Fact]
@@ -32,7 +34,7 @@ public class PracticeTests
     public void Common_practice_five_gallons_at_the_last_charge_are_within_the_reckoned_reserve()
     {
         Assert.True(EnsembleRig.Gallons(Natural.WithoutWood.ReserveLiters(0.5)) < 5);
-        Assert.InRange(EnsembleRig.Gallons(Natural.WithoutWood.ReserveLiters(0.99)), 4, 8);
+        Assert.InRange(EnsembleRig.Gallons(Natural.WithoutWood.ReserveLiters(0.95)), 4, 8);
     }
 
     [Fact]

@@ -102,7 +102,7 @@ public class TellingTests
     [Fact]
     public void A_reading_of_the_draw_off_leaves_fire_and_tank_alone()
     {
-        var rig = EnsembleRig.Fired(EnsembleRig.Cold(true).TankRead(Volume.FromUsGallons(20)), 60);
+        var rig = EnsembleRig.Fired(EnsembleRig.Cold(true).TankRead(Volume.FromUsGallons(35)), 60);
         var read = rig.DrawOffRead(SugarContent.FromBrix(64));
         foreach (var field in new[] { Field.Flame, Field.Coals, Field.Brick, Field.Tank, Field.Pan, Field.Heat, Field.Evaporated })
         {

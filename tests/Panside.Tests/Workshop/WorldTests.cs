@@ -127,8 +127,8 @@ public class WorldTests
 
         var (before, makeup) = (looked.Truth, looked.Makeup);
         RunAhead.WithoutWood(looked);
-        RunAhead.Rate(looked, looked.SecondsSinceWood);
-        RunAhead.MinutesToDraw(looked, looked.SecondsSinceWood, 30);
+        RunAhead.Rate(looked, looked.SecondsSinceWood, 600);
+        RunAhead.MinutesToDraw(looked, looked.SecondsSinceWood, 600, 30);
         Assert.Same(before, looked.Truth);
         Assert.Same(makeup, looked.Makeup);
         Fire(looked, Hour / 2);
