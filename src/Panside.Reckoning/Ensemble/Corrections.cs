@@ -24,10 +24,10 @@ internal static class Corrections
     /// <summary>Of the rate of the next ten minutes. A young fire's brick and stack take more than the members say.</summary>
     public static Correction OfRate(FireStage stage, bool forcedDraft) => (stage, forcedDraft) switch
     {
-        (FireStage.Warming, false) => new(-0.45, 2.2, 2.0),
-        (FireStage.Warming, true) => new(-0.09, 1.15, 1),
-        (FireStage.Fired, false) => new(0.01, 0.9, 1.3),
-        (FireStage.Fired, true) => new(0, 0.85, 1.25),
+        (FireStage.Warming, false) => new(-0.55, 2.6, 2.5),
+        (FireStage.Warming, true) => new(-0.05, 1.15, 0.95),
+        (FireStage.Fired, false) => new(0.01, 0.85, 1.25),
+        (FireStage.Fired, true) => new(0.01, 0.85, 1.2),
         _ => Correction.None,
     };
 
@@ -35,15 +35,16 @@ internal static class Corrections
     public static Correction OfDraw(FireStage stage, bool forcedDraft) => (stage, forcedDraft) switch
     {
         (FireStage.Warming, _) => new(0.05, 1, 1, DrawOffset),
-        (FireStage.Fired, false) => new(0.09, 2.1, 1.15, DrawOffset),
-        (FireStage.Fired, true) => new(0.08, 2.1, 1.1, DrawOffset),
+        (FireStage.Fired, false) => new(0.15, 2.1, 1.1, DrawOffset),
+        (FireStage.Fired, true) => new(0, 1.9, 1.1, DrawOffset),
         _ => Correction.None,
     };
 
     /// <summary>Of the minutes to the last charge: it comes sooner where charges are heavier than they are told.</summary>
     public static Correction OfLastCharge(FireStage stage, bool forcedDraft) => (stage, forcedDraft) switch
     {
-        (FireStage.Warming or FireStage.Fired, _) => new(-0.05, 1.3, 1.1, LastChargeOffset),
+        (FireStage.Fired, false) => new(-0.1, 1.3, 1.1, LastChargeOffset),
+        (FireStage.Fired, true) => new(-0.03, 1.1, 1, LastChargeOffset),
         _ => Correction.None,
     };
 
@@ -53,11 +54,11 @@ internal static class Corrections
         (FireStage.Kindling, false) => new(-0.21, 0.75, 0.85),
         (FireStage.Kindling, true) => new(-0.15, 0.75, 0.8),
         (FireStage.Warming, _) => new(-0.02, 0.85, 1.1),
-        (FireStage.Fired, false) => new(0.01, 1.1, 1.35),
-        (FireStage.Fired, true) => new(-0.05, 1.1, 1),
-        (FireStage.Dying, false) => new(-0.25, 1.1, 1),
-        (FireStage.Still, false) => new(-0.05, 1, 1.2),
-        (FireStage.Still, true) => new(-0.04, 1.1, 0.8),
+        (FireStage.Fired, false) => new(0.03, 1.2, 1.3),
+        (FireStage.Fired, true) => new(-0.06, 1.1, 0.95),
+        (FireStage.Dying, false) => new(-0.28, 1.35, 1),
+        (FireStage.Still, false) => new(-0.06, 1.15, 1.25),
+        (FireStage.Still, true) => new(-0.05, 1, 0.75),
         _ => Correction.None,
     };
 
@@ -71,10 +72,10 @@ internal static class Corrections
         (FireStage.Kindling, true) => new(-0.08, 1.15, 1, StillOffset),
         (FireStage.Warming, false) => new(0.1, 1.2, 1.6, StillOffset),
         (FireStage.Warming, true) => new(-0.15, 0.85, 0.85, StillOffset),
-        (FireStage.Fired, false) => new(-0.04, 1.05, 1.55, StillOffset),
-        (FireStage.Fired, true) => new(-0.28, 1.05, 0.9, StillOffset),
-        (FireStage.Dying, false) => new(-0.4, 1.15, 1.05, StillOffset),
-        (FireStage.Still, false) => new(-0.08, 1.2, 1, StillOffset),
+        (FireStage.Fired, false) => new(0, 1.1, 1.55, StillOffset),
+        (FireStage.Fired, true) => new(-0.3, 1, 0.88, StillOffset),
+        (FireStage.Dying, false) => new(-0.38, 1.5, 1.05, StillOffset),
+        (FireStage.Still, false) => new(-0.05, 1.35, 1, StillOffset),
         _ => Correction.None,
     };
 }

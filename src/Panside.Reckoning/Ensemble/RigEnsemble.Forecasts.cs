@@ -289,6 +289,6 @@ public sealed partial class RigEnsemble
             rates[member] = (members[Field.Evaporated][member] - Members[Field.Evaporated][member]) * perHour;
         }
 
-        return new(rates, firing ? SetRight(Corrections.OfRate) : Correction.None);
+        return new(rates);
     }
 }
