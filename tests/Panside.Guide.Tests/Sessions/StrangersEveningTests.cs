@@ -46,10 +46,10 @@ public class StrangersEveningTests
     public void A_draw_off_that_is_read_far_over_the_draw_point_twice_is_believed()
     {
         var boil = Conversation.AtSteadyBoil();
-        boil.Say("draw 226");
+        boil.Say("draw 228");
         boil.Only<QuestionLine>();
         boil.After(1);
-        boil.Say("draw 229");
+        boil.Say("draw 231");
         Assert.Empty(boil.Answers.OfType<QuestionLine>());
         Assert.Contains(boil.Answers.OfType<AdviceLine>(), line => line.Advice is { Urgency: "danger", Action: "cool-pan" });
     }
