@@ -48,8 +48,8 @@ public static class ClearToLeave
 
         Seen(now, ObservationName.Smell, "the smell", unmet, smell => smell == "scorched" ? "the pan smells scorched" : null, required: false);
         Seen(now, ObservationName.Foam, "the foam", unmet, foam => foam is "rising" or "over" ? "the foam is up" : null, required: false);
-        Seen(now, ObservationName.Boil, "the boil", unmet, boil => IsDown(now, boil) ? null : $"the boil was last seen {boil}", required: true);
-        if (state.Last(ObservationName.Boil) is { } look && IsDown(now, look.Value) && TooSoon(now, look.At) is { } soon)
+        Seen(now, ObservationName.Boil, "the boil", unmet, boil => boil == "still" ? null : $"the boil was last seen {boil}", required: true);
+        if (state.Last(ObservationName.Boil) is { Value: "still" } still && TooSoon(now, still.At) is { } soon)
         {
             unmet.Add(soon);
         }
@@ -73,7 +73,7 @@ public static class ClearToLeave
         {
             unmet.Add($"the depth has not been read since the last {(by == DeedName.FillPan ? "pour" : by == DeedName.FloodPan ? "flood" : "draw")}");
         }
-        else if (state.Last(ObservationName.Boil) is { } calm && IsDown(now, calm.Value) && calm.At.Time - depth.At.Time > Together)
+        else if (state.Last(ObservationName.Boil) is { Value: "still" } calm && calm.At.Time - depth.At.Time > Together)
         {
             unmet.Add("the depth was read long before the boil went still");
         }
@@ -89,12 +89,6 @@ public static class ClearToLeave
 
         return unmet;
     }
-
-    /// <summary>
-    /// Whether the boil is down as far as leaving goes: still; for a confident hand who knows the rig this season also at a simmer, since then
-    /// the balance of heat, water and sugar says whether what is left can do harm, in the worst member. The cautious see it still: S5.
-    /// </summary>
-    public static bool IsDown(Situation now, string boil) => boil == "still" || (boil == "simmering" && !now.IsCautious);
 
     /// <summary>
     /// A thin bed counts as down for a confident hand; for the cautious, once the boil has been seen still at looks so far apart, with no
@@ -118,28 +112,25 @@ public static class ClearToLeave
     /// over a fire that will boil it again. Null where it tells.
     /// </summary>
     private static string? TooSoon(Situation now, Moment still) =>
-        Unsettled(now.State, still, isBalanced: !now.IsCautious) is { } after ? $"the boil must be seen {(now.IsCautious ? "still" : "down")} {SettlingTime} after {after}" : null;
+        Unsettled(now.State, still) is { } after ? $"the boil must be seen still {SettlingTime} after {after}" : null;
 
     /// <summary>Whether a look at the boil is so long after wood, raking and cold sap that a still pan tells something.</summary>
-    public static bool IsSettled(SessionState state, Moment seen) => Unsettled(state, seen, isBalanced: false) is null;
+    public static bool IsSettled(SessionState state, Moment seen) => Unsettled(state, seen) is null;
 
     /// <summary>Minutes until a boil seen still tells something again; 0 where it does.</summary>
     public static double MinutesToSettle(SessionState state) => Unsettling(state).Where(one => one.At is not null)
         .Select(one => double.Max(Settling.TotalMinutes - state.MinutesSince(one.At!.Value), 0)).Append(0).Max();
 
-    /// <param name="state">What is known.</param>
-    /// <param name="seen">The look at the boil.</param>
-    /// <param name="isBalanced">Whether the balance alone is relied on for what wood did not bring: raking and cold sap.</param>
-    private static string? Unsettled(SessionState state, Moment seen, bool isBalanced) =>
-        Unsettling(state).FirstOrDefault(one => one.At is { } since && !(isBalanced && !one.IsWood) && seen.Time - since.Time < Settling && (seen.Time >= since.Time || one.IsHeat)).After;
+    private static string? Unsettled(SessionState state, Moment seen) =>
+        Unsettling(state).FirstOrDefault(one => one.At is { } since && seen.Time - since.Time < Settling && (seen.Time >= since.Time || one.IsHeat)).After;
 
     /// <summary>What must be so long ago: what brings heat counts also where it came after the look.</summary>
-    private static IEnumerable<(Moment? At, string After, bool IsHeat, bool IsWood)> Unsettling(SessionState state)
+    private static IEnumerable<(Moment? At, string After, bool IsHeat)> Unsettling(SessionState state)
     {
-        yield return (state.Last(DeedName.AddWood)?.At, "wood", true, true);
-        yield return (state.Last(DeedName.ShutOff)?.At ?? state.Last(DeedName.LitFire)?.At, state.Last(DeedName.ShutOff) is null ? "lighting" : "the burner was shut off", true, true);
-        yield return (state.Last(DeedName.SpreadCoals)?.At, "raking", true, false);
-        yield return (state.ChilledAt, state.Last(DeedName.FloodPan)?.At == state.ChilledAt ? "flooding" : state.Last(DeedName.FillPan)?.At == state.ChilledAt ? "a pour" : "the pan was filled up", false, false);
+        yield return (state.Last(DeedName.AddWood)?.At, "wood", true);
+        yield return (state.Last(DeedName.ShutOff)?.At ?? state.Last(DeedName.LitFire)?.At, state.Last(DeedName.ShutOff) is null ? "lighting" : "the burner was shut off", true);
+        yield return (state.Last(DeedName.SpreadCoals)?.At, "raking", true);
+        yield return (state.ChilledAt, state.Last(DeedName.FloodPan)?.At == state.ChilledAt ? "flooding" : state.Last(DeedName.FillPan)?.At == state.ChilledAt ? "a pour" : "the pan was filled up", false);
     }
 
     /// <summary>
@@ -165,6 +156,9 @@ public static class ClearToLeave
     /// are cells, and in a real pan it stands steeper. No source.
     /// </summary>
     private const double Steeper = 0.5;
+
+    /// <summary>What makes the draw-off side thinner than it was read.</summary>
+    private static readonly DeedName[] Thins = [DeedName.FloodPan, DeedName.FillPan, DeedName.CloseDraw];
 
     /// <summary>Why sugar speaks against leaving; null where it does not.</summary>
     internal static string? CanPassSyrup(Situation now)
@@ -202,8 +196,10 @@ public static class ClearToLeave
             return null;
         }
 
-        // What flood, draw and pour have thinned since is known by balance, cell by cell; where two readings agree it counts, in the worst member.
-        var isAgreed = drawOff.IsReadTwice && double.Abs(drawOff.Sugar.Brix - drawOff.Before.Brix) <= Agree;
+        // What flood, draw and pour have thinned since it was read is known by balance, cell by cell; where two readings agree it counts, in
+        // the worst member. What was read after them counts as it was read: a balance does not overrule a thermometer.
+        var isThinned = Thins.Any(deed => state.Last(deed)?.At.Time > drawOff.At.Time);
+        var isAgreed = isThinned && drawOff.IsReadTwice && double.Abs(drawOff.Sugar.Brix - drawOff.Before.Brix) <= Agree;
         return isAgreed && now.Unfed!.ThickestBrix(1) + (Steeper * taken) <= limit ? null : "the draw-off side is near syrup and can pass it";
     }
 

@@ -33,18 +33,8 @@ public static class Clearing
     private static double At(Situation now, double quantile)
     {
         var still = IsStill(now) ? 0 : now.State.Rigs.WithoutWood.StillMinutes(quantile);
-        if (!now.IsCautious)
-        {
-            var seen = now.State.Last(ObservationName.Boil)?.Value;
-            var down = seen is not null && ClearToLeave.IsDown(now, seen) ? 0 : SimmersFrom * still;
-            return double.Max(down, Coals(now, still, quantile));
-        }
-
         return double.Max(double.Max(still, ClearToLeave.MinutesToSettle(now.State)), Coals(now, still, quantile));
     }
-
-    /// <summary>From this part of the time to the still boil on a dying boil only simmers: no source, calibrated on simulated rigs.</summary>
-    private const double SimmersFrom = 0.6;
 
     private static bool IsStill(Situation now) => now.State.StillSince is not null;
 

@@ -34,8 +34,6 @@ public static partial class Figures
         ["glass-on-target"] = GlassOnTarget,
         ["boils-away"] = now => now.ResidualLiters is { } residual ? FromTo(now, residual) : Unknown,
         ["boils-away-worst"] = now => now.ResidualLiters is { } residual ? Liters(now, residual.P95) : Unknown,
-        ["boils-away-unfed"] = now => now.Unfed is { } unfed ? Liters(now, unfed.ResidualLiters(1)) : Unknown,
-        ["least-left-deep"] = now => now.Unfed is { } unfed ? Depth(now, Reckoning.Quantities.Volume.FromLiters(unfed.LeastPanLiters(0)) / now.Setting.Rig.PanArea) : Unknown,
         ["reserve-likely"] = now => now.ReserveLiters is { } reserve ? Liters(now, reserve.P50) : Unknown,
         ["reserve-worst"] = now => now.ReserveLiters is { } reserve ? Liters(now, reserve.P95) : Unknown,
         ["stop-at"] = now => now.StopLiters is { } stop ? Liters(now, stop) : Unknown,

@@ -61,7 +61,10 @@ public static class Forecasts
             : new(name, unit, null, null, null);
     }
 
-    /// <summary>Whether a forecast is another one than was told last: there or not there, or moved by a tenth of its band and by a step at the least.</summary>
+    /// <summary>
+    /// Whether a forecast is another one than was told last: there or not there, or one of its numbers moved by a tenth of the band or by a
+    /// third of itself, and by a step at the least.
+    /// </summary>
     public static bool IsAnother(Forecast told, Forecast now)
     {
         if (told.P50 is null || now.P50 is null)
@@ -70,7 +73,7 @@ public static class Forecasts
         }
 
         var matters = (told.P95 - told.P5) / 10;
-        bool Moved(double? before, double? after) => before != after && double.Abs(before!.Value - after!.Value) >= matters;
+        bool Moved(double? before, double? after) => before != after && double.Abs(before!.Value - after!.Value) >= double.Min(matters!.Value, before.Value / 3);
         return Moved(told.P5, now.P5) || Moved(told.P50, now.P50) || Moved(told.P95, now.P95);
     }
 

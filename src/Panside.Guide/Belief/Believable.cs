@@ -2,6 +2,7 @@ using Panside.Guide.Advice;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Belief;
 
@@ -48,7 +49,12 @@ public sealed class Believable(Setting setting)
 
     private bool ConfirmsDrawOff(SessionState state, Reading first, Reading second) =>
         first.Name == ReadingName.DrawTemperature && DrawPoint.Today(setting, state) is var point
-        && UnitSystem.Temperature(first.Measure) >= point && UnitSystem.Temperature(second.Measure) >= point;
+        && (second.At.Time - first.At.Time) is { TotalSeconds: >= 20 } apart && apart <= Situation.DoubtLasts
+        && UnitSystem.Temperature(first.Measure) is var before && UnitSystem.Temperature(second.Measure) is var now
+        && before >= point && now >= point && now >= before - TemperatureRise.FromCelsius(Thinner);
+
+    /// <summary>Two looks at one thermometer differ by so much at the most, in K, where the sap has not thinned: no source.</summary>
+    private const double Thinner = 0.6;
 
     /// <summary>The reading that a line tells of, also by what was done; null where it tells of none.</summary>
     private static Reading? Read(LineIn line) => line switch

@@ -105,6 +105,12 @@ public sealed class Outlook
         {
             residual[member] = (members[Field.Evaporated][member] - before[member]) * leftOut[member];
             reserve[member] = double.Max(residual[member] - (rig.Members[Field.Pan][member] - least), 0);
+            if (!fed)
+            {
+                // The promise of leaving rests on it: no less is taken to leave than is told to leave.
+                result.LeastLiters[member] = double.Min(result.LeastLiters[member], rig.Members[Field.Pan][member] - residual[member]);
+            }
+
             left[member] = rig.Members[Field.Tank][member] - (members[Field.Fed][member] - fedBefore[member]);
             spare[member] = rig.Members[Field.Tank][member] + rig.Members[Field.Pan][member] - least - residual[member];
         }
