@@ -28,6 +28,8 @@ public sealed partial class Situation : IBoil
 
     bool IBoil.IsDrawShut => State.ThisDraw.IsShut;
 
+    double IBoil.FiredLitersPerHour => IsFiring && !IsHeld && State.Rig.IsBoiling ? FiredLitersPerHour : 0;
+
     Noted<Measure>? IBoil.Last(ReadingName name) => State.Last(name);
 
     Noted<Measure?>? IBoil.Last(DeedName name) => State.Last(name);

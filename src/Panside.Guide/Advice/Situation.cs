@@ -282,12 +282,12 @@ public sealed partial class Situation
     public int? MinutesSinceDepth => State.Last(ReadingName.PanDepth) is { } read ? State.MinutesSince(read.At) : null;
 
     /// <summary>
-    /// Minutes in which the pan, from its last depth on, would show its floor if no sap came any more, on a rig that boils fast, as one of five does;
+    /// Minutes in which the pan, from its last depth on, would show its floor if no sap came any more, on a rig that boils fast, as one of ten does;
     /// null where nobody read the depth or nothing boils.
     /// </summary>
     public double? MinutesToBare => IsLit && State.Rig.IsBoiling && DepthRead is { } read && RateLitersPerHour is { P95: > 0.1 } rate
         ? double.Max((read + PouredSince - (Setting.Rig.LeastDepth * BareShare)).Meters, 0) * Setting.Rig.PanArea.SquareMeters * 1000
-            / double.Max((rate.P50 + rate.P95) / 2, IsFiring ? FiredLitersPerHour : 0) * 60
+            / double.Max((rate.P50 + (3 * rate.P95)) / 4, IsFiring ? FiredLitersPerHour : 0) * 60
         : null;
 
     /// <summary>

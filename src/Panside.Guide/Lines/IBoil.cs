@@ -53,6 +53,9 @@ public interface IBoil
     /// <summary>Whether the draw-off is shut.</summary>
     bool IsDrawShut { get; }
 
+    /// <summary>What a fire fed as the rig file says boils away on a good rig, in liters an hour; 0 while nobody fires.</summary>
+    double FiredLitersPerHour { get; }
+
     /// <summary>The newest reading of a kind; null where there is none.</summary>
     Noted<Measure>? Last(ReadingName name);
 

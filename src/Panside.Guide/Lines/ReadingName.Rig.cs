@@ -123,6 +123,16 @@ public sealed partial class ReadingName
         ? (boil.Rigs.Summary.Rate.LitersPerHour * boil.MinutesSince(last.At) / 60) + (2 * boil.Rig.Pail.Liters)
         : 0;
 
+    /// <summary>
+    /// Whether a tank over a fire that is fed fell by less than a fourth of what such a fire boils away. Members that may boil slowly would
+    /// believe it, and with it a gauge or a float that hangs.
+    /// </summary>
+    private static bool HardlyFell(IBoil boil, double liters, TimeSpan since) =>
+        boil.FiredLitersPerHour * since.TotalHours is >= LeastToTell and var usual && liters < usual / 4;
+
+    /// <summary>In liters: less says nothing beside what a gauge is off by. No source.</summary>
+    private const double LeastToTell = 6;
+
     private static Doubt? TankDoubted(IBoil boil, Reading reading)
     {
         var now = boil.Units.Volume(reading.Measure);
@@ -135,7 +145,8 @@ public sealed partial class ReadingName
         var isMembersToo = boil.Rig.Feed != Feed.ByHand && (now > likely || !boil.MayBeFlooding);
         var expectation = TankExpected(boil);
         var isFar = expectation?.IsFar(now.Liters) == true
-            || (isMembersToo && boil.Rigs.IsFar(now) && (now > likely || expectation?.Off(now.Liters) < -FarFromMembers));
+            || (isMembersToo && boil.Rigs.IsFar(now) && (now > likely || expectation?.Off(now.Liters) < -FarFromMembers))
+            || (isMembersToo && now > likely && HardlyFell(boil, boil.Units.Volume(last.Value).Liters - now.Liters, reading.At.Time - last.At.Time));
         var refill = boil.Last(DeedName.RefillTank) is { } told && told.At.Time >= last.At.Time ? told : (Noted<Measure?>?)null;
         if (!isFar || (now > likely ? refill is { Value: null } : now.Liters <= EmptyLiters))
         {

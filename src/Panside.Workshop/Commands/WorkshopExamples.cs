@@ -15,8 +15,13 @@ internal static class WorkshopExamples
         ],
         ["judge"] =
         [
-            new("panside-workshop judge --count 1600 --seed 8001", "the table of docs/model.md: hours"),
+            new("panside-workshop judge --world unseen --count 48", "a rig that nothing was fitted on"),
             new("panside-workshop judge --count 40 --rig my-rig.yaml", "forty boils on a rig of your own"),
+        ],
+        ["calibrate"] =
+        [
+            new("panside-workshop calibrate --count 24 --seed 800001", "the table of docs/worlds.md: five minutes"),
+            new("panside-workshop calibrate --count 40 --world practised --world gusty", "two of the worlds"),
         ],
         ["learned"] =
         [

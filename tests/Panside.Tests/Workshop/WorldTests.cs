@@ -62,7 +62,7 @@ public class WorldTests
         var rig = Nominal(world, file);
         var boils = new List<(long Second, string Seen)>();
         Fire(rig, Hour, () => boils.Add((rig.Second, Sights.Boil(rig.Makeup, rig.Truth))));
-        Assert.InRange(boils.First(one => one.Seen is "steady" or "rolling").Second / 60.0, 15, 40);
+        Assert.InRange(boils.First(one => one.Seen is "steady" or "rolling").Second / 60.0, 12, 40);
         Fire(rig, Hour / 2);
         var before = rig.Truth.Ledger.Steam.Water;
         Fire(rig, 3 * Hour / 2);
@@ -70,7 +70,7 @@ public class WorldTests
         Assert.InRange((rig.Truth.Ledger.Steam.Water - before) / LitersAGallon / 1.5, forced ? 10 : 6, forced ? 14 : 10);
     }
 
-    /// <summary>With a blower, a third to a half of what and of how long it is without one.</summary>
+    /// <summary>With a blower, a third to six tenths of what it is without one, and a third to a half of how long.</summary>
     [Theory]
     [MemberData(nameof(OnTwoByFourOtherwise))]
     public void Common_practice_goes_still_after_the_last_charge(string world, string file)
@@ -80,7 +80,7 @@ public class WorldTests
         rig.AddWood(rig.Makeup.Rig.Charge);
         var (liters, still) = RunAhead.WithoutWood(rig);
         var forced = rig.Makeup.Forced;
-        Assert.InRange(liters / LitersAGallon, forced ? 3.0 / 3 : 3, forced ? 7.0 / 2 : 7);
+        Assert.InRange(liters / LitersAGallon, forced ? 3.0 / 3 : 3, forced ? 4.3 : 7);
         Assert.InRange(still, forced ? 45 / 3 : 45, forced ? 120 / 2 : 120);
     }
 
