@@ -282,12 +282,12 @@ public sealed partial class Situation
     public int? MinutesSinceDepth => State.Last(ReadingName.PanDepth) is { } read ? State.MinutesSince(read.At) : null;
 
     /// <summary>
-    /// Minutes in which the pan, from its last depth on, would show its floor if no sap came any more, on a rig that boils fast, as one of ten does;
+    /// Minutes in which the pan, from its last depth on, would show its floor if no sap came any more, on a rig that boils fast;
     /// null where nobody read the depth or nothing boils.
     /// </summary>
     public double? MinutesToBare => IsLit && State.Rig.IsBoiling && DepthRead is { } read && RateLitersPerHour is { P95: > 0.1 } rate
         ? double.Max((read + PouredSince - (Setting.Rig.LeastDepth * BareShare)).Meters, 0) * Setting.Rig.PanArea.SquareMeters * 1000
-            / double.Max((rate.P50 + (3 * rate.P95)) / 4, IsFiring ? FiredLitersPerHour : 0) * 60
+            / (IsFiring ? double.Clamp(rate.P95, FiredLitersPerHour, MostOfFired * FiredLitersPerHour) : rate.P95) * 60
         : null;
 
     /// <summary>
@@ -297,6 +297,9 @@ public sealed partial class Situation
     private double FiredLitersPerHour => Setting.Rig.IsBurner ? Setting.Rig.Boils.LitersPerHour * FastBurner :
         Firewood.HeatAsFired(FirewoodNames.FromName(Setting.Rig.WoodSpecies), Setting.Rig.Charge, Setting.Rig.WoodMoisture).Megajoules
         * FastShare / LatentMegajoules / Setting.Rig.Interval.TotalHours;
+
+    /// <summary>So many times that no rig boils off, whatever is possible before the tank was read twice: no source.</summary>
+    private static double MostOfFired => 1.35;
 
     /// <summary>The share of the wood's heat that boils off water on a good rig: no source.</summary>
     private static double FastShare => 0.28;

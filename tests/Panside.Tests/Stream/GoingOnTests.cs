@@ -61,8 +61,8 @@ public class GoingOnTests
 
         // What is asked comes with its cautions and its advice; all else is the same to the digit.
         static IEnumerable<IReadOnlyList<JsonElement>> Known(IEnumerable<IReadOnlyList<JsonElement>> answers) =>
-            answers.Select(answer => (IReadOnlyList<JsonElement>)[.. answer.Where(line => new[] { "phase", "heard", "forecast", "over", "question" }.Any(kind => Is(line, kind)))]);
-        Assert.Contains("forecast", Figures(Known(rest.Answers)), StringComparison.Ordinal);
+            answers.Select(answer => (IReadOnlyList<JsonElement>)[.. answer.Where(line => new[] { "phase", "heard", "over", "question" }.Any(kind => Is(line, kind)))]);
+        Assert.Contains("heard", Figures(Known(rest.Answers)), StringComparison.Ordinal);
         Assert.Equal(Figures(Known(whole.Answers.Skip(KilledAfter + 1))), Figures(Known(rest.Answers.Skip(1))));
     }
 
