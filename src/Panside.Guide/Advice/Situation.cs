@@ -299,7 +299,7 @@ public sealed partial class Situation
         * FastShare / LatentMegajoules / Setting.Rig.Interval.TotalHours;
 
     /// <summary>So many times that no rig boils off, whatever is possible before the tank was read twice: no source.</summary>
-    private static double MostOfFired => 1.35;
+    private static double MostOfFired => 1.15;
 
     /// <summary>The share of the wood's heat that boils off water on a good rig: no source.</summary>
     private static double FastShare => 0.28;

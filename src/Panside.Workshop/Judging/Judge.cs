@@ -200,7 +200,8 @@ internal static class Judge
         var sinceWood = (long)(door.State.Now!.Value.Time - now.LastWood!.Value.Time).TotalSeconds;
         yield return new(
             phase, Forecasts.Rate, RunAhead.Rate(rig, sinceWood, secondsOfCharge),
-            Of(door.State.Rigs.NextTenMinutes(firing: true).At), lastRate) { Reckoned = Of(door.State.Rigs.NextTenMinutes(firing: true).AsReckoned.At) };
+            Of(door.State.Rigs.NextTenMinutes(firing: true).At), lastRate)
+        { Reckoned = Of(door.State.Rigs.NextTenMinutes(firing: true).AsReckoned.At) };
         var toDraw = door.State.Rigs.MinutesTo(setting.Rig.Target);
         IReadOnlyList<double> Capped(RankedValues values) => Of(level => double.Min(values.At(level), RigEnsemble.LongestToDraw));
         var draw = Capped(toDraw);
