@@ -124,14 +124,20 @@ public sealed partial class ReadingName
         : 0;
 
     /// <summary>
-    /// Whether a tank over a fire that is fed fell by less than a fourth of what such a fire boils away. Members that may boil slowly would
-    /// believe it, and with it a gauge or a float that hangs.
+    /// Whether a tank over a hot fire that is fed did not fall, though such a fire boils away more than its marks could hide. Members that may boil slowly would believe it, and with it a gauge or a float that hangs.
     /// </summary>
-    private static bool HardlyFell(IBoil boil, double liters, TimeSpan since) =>
-        boil.FiredLitersPerHour * since.TotalHours is >= LeastToTell and var usual && liters < usual / 4;
+    private static bool HardlyFell(IBoil boil, double liters, Moment from, Moment to) =>
+        boil.FiredLitersPerHour * (to.Time - from.Time).TotalHours >= LeastToTell && liters < NoFall
+        && boil.IsSeenBoiling && boil.Last(DeedName.LitFire) is { } lit && from.Time - lit.At.Time >= Hot;
 
     /// <summary>In liters: less says nothing beside what a gauge is off by. No source.</summary>
-    private const double LeastToTell = 6;
+    private const double LeastToTell = 7;
+
+    /// <summary>In liters: half a mark.</summary>
+    private const double NoFall = 1;
+
+    /// <summary>So long after lighting a fire gives most of what it will. No source.</summary>
+    private static readonly TimeSpan Hot = TimeSpan.FromMinutes(15);
 
     private static Doubt? TankDoubted(IBoil boil, Reading reading)
     {
@@ -146,7 +152,7 @@ public sealed partial class ReadingName
         var expectation = TankExpected(boil);
         var isFar = expectation?.IsFar(now.Liters) == true
             || (isMembersToo && boil.Rigs.IsFar(now) && (now > likely || expectation?.Off(now.Liters) < -FarFromMembers))
-            || (isMembersToo && now > likely && HardlyFell(boil, boil.Units.Volume(last.Value).Liters - now.Liters, reading.At.Time - last.At.Time));
+            || (isMembersToo && now > likely && HardlyFell(boil, boil.Units.Volume(last.Value).Liters - now.Liters, last.At, reading.At));
         var refill = boil.Last(DeedName.RefillTank) is { } told && told.At.Time >= last.At.Time ? told : (Noted<Measure?>?)null;
         if (!isFar || (now > likely ? refill is { Value: null } : now.Liters <= EmptyLiters))
         {
