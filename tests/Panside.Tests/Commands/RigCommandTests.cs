@@ -20,7 +20,7 @@ public sealed class RigCommandTests : IDisposable
     {
         var run = Rig([.. Answers, "yes"]);
         Assert.Equal((ExitStatus.Done, ""), (run.Status, run.Errors));
-        Assert.Contains("- Fired so it boils away about 5.8", run.Out, StringComparison.Ordinal);
+        Assert.Contains("- Fired so it boils away about 7.6", run.Out, StringComparison.Ordinal);
         Assert.EndsWith($"- Written: {RigPath}\n- Your next boil uses it: panside boil --home {_scratch.Folder}\n", run.Out, StringComparison.Ordinal);
         Assert.Equal([RigPath], Directory.GetFiles(_scratch.Folder));
         Assert.Equal(ExitStatus.Done, Captured.Run("check", RigPath).Status);
