@@ -176,7 +176,7 @@ public class PracticeTimeTests
         using var stage = new Stage(played: new Played(practice.Conversation, shown: practice.Clock));
         foreach (var (words, told) in new[]
         {
-            ("look", "boil steady"), ("pause", "Time stands still"), ("go", "On at 20 times"), ("speed 40", "On at 40 times"), ("yes", "Keep an empty pail"),
+            ("look", "boil "), ("pause", "Time stands still"), ("go", "On at 20 times"), ("speed 40", "On at 40 times"), ("yes", "Keep an empty pail"),
             ("back 1", "A new record"), ("emergency", "Real time now"),
         })
         {
