@@ -11,6 +11,9 @@ internal sealed class Adviser(Setting setting)
     /// <summary>Advice that has just settled is not given again within this time, so that noise does not make it chatter: O4.</summary>
     private static readonly TimeSpan Quiet = TimeSpan.FromMinutes(1);
 
+    /// <summary>The same of what is only good to know: it comes and goes with a forecast.</summary>
+    private static readonly TimeSpan QuietForLong = TimeSpan.FromMinutes(5);
+
     private readonly IReadOnlyList<AdviceRule> _gravestFirst = [.. setting.Flow.Advices.OrderBy(rule => Urgencies.All.ToList().IndexOf(rule.Urgency))];
 
     /// <summary>Gives advice, the gravest first.</summary>
@@ -26,7 +29,7 @@ internal sealed class Adviser(Setting setting)
             {
                 Give(turn, rule);
             }
-            else if (!holds && given && age >= Quiet)
+            else if (!holds && given && age >= (rule.Urgency == "info" ? QuietForLong : Quiet))
             {
                 turn.Happen(new Settled(rule.Id));
             }

@@ -41,12 +41,12 @@ public class Session
     }
 
     /// <summary>
-    /// Whether time coming to a moment would bring anything that a person needs to hear. Forecasts alone do not count: a face
-    /// that lets time pass by itself keeps the record free of ticks that say nothing.
+    /// Whether time coming to a moment would bring anything that a person needs to hear, or end an advice, which is given again when it comes
+    /// back. Forecasts alone do not count: a face that lets time pass by itself keeps the record free of ticks that say nothing.
     /// </summary>
     public bool IsDue(Moment at) =>
         State.Step.Length > 0 && !State.IsOver && (State.Now is not { } now || at.Time >= now.Time)
-        && _decider.Decide(State, new Tick(at), withForecasts: false).Lines.Count > 0;
+        && _decider.Decide(State, new Tick(at), withForecasts: false) is var then && (then.Lines.Count > 0 || then.State.Advised.Count < State.Advised.Count);
 
     /// <summary>Takes over a line out from a record whose line in was not readable, so that the numbering goes on.</summary>
     public void Recall(LineOut line) => State = _evolver.Evolve(State, new Said(line));

@@ -26,6 +26,9 @@ internal readonly record struct Common
     /// <summary>The minute at which much cold liquid last went into the pan, by a flood or by hand; null where none did.</summary>
     public int? ChilledAt { get; init; }
 
+    /// <summary>Whether the pan was flooded and its depth not read since.</summary>
+    public bool IsFloodUnread { get; init; }
+
     /// <summary>Whether a burner is on.</summary>
     public bool IsBurning { get; init; }
 

@@ -49,6 +49,7 @@ public sealed partial class RigEnsemble
         to.Write(Common.PaceMegajoules);
         to.Write(Common.PaceMinutes);
         to.Write(Common.IsBurning);
+        to.Write(Common.IsFloodUnread);
         foreach (var minute in new[] { Common.ChargedAt, Common.LitAt, Common.ChilledAt })
         {
             to.Write(minute ?? -1);
@@ -83,6 +84,7 @@ public sealed partial class RigEnsemble
             PaceMegajoules = from.ReadDouble(),
             PaceMinutes = from.ReadDouble(),
             IsBurning = from.ReadBoolean(),
+            IsFloodUnread = from.ReadBoolean(),
             ChargedAt = Minutes(),
             LitAt = Minutes(),
             ChilledAt = Minutes(),

@@ -88,13 +88,13 @@ public sealed partial class RigEnsemble
     /// <summary>
     /// The pan's depth was read. Under a fire it tells of the pan and of where the float holds it. A depth that is far
     /// off is taken as it is, and the float is taken to hold it there: sap was poured in, the float was set otherwise, or the
-    /// feed fails.
+    /// feed fails. So is the first one after a flood: it tells how deep was flooded, and nothing of what boiled away before.
     /// </summary>
     /// <param name="read">What the ruler shows.</param>
     /// <param name="lit">Whether there is a fire: before, the pan's sugar content is kept; after, what is missing is water and what is more is sap.</param>
     public RigEnsemble DepthRead(Length read, bool lit) =>
         !lit ? FilledTo(read)
-        : IsFarDepth(read) ? SetTo(read)
+        : Common.IsFloodUnread || IsFarDepth(read) ? SetTo(read)
         : Changed(members => Assimilation.Read(members, Depths(), read.Meters, RulerMeters));
 
     /// <summary>A cold pan can be filled higher than its float holds it, and then boils down to it; lower it can only be where the float holds less.</summary>
@@ -131,7 +131,7 @@ public sealed partial class RigEnsemble
                     members[Field.FloatOff][member] = isHeld ? to - (Rig.PanArea * read).Liters : members[Field.FloatOff][member];
                 }
             },
-            isHeld ? Common with { HeldDepth = read } : Common);
+            (isHeld ? Common with { HeldDepth = read } : Common) with { IsFloodUnread = false });
     }
 
     /// <summary>Whether a depth is so far over what is reckoned, and by so much, that sap was poured in which nobody told of.</summary>

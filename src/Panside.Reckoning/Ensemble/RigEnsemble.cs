@@ -243,7 +243,7 @@ public sealed partial class RigEnsemble
                 members[Field.Fed][member] += poured;
             }
         },
-        Common with { HeldDepth = Rig.FloodDepth, ChilledAt = Minute });
+        Common with { HeldDepth = Rig.FloodDepth, ChilledAt = Minute, IsFloodUnread = true });
 
     /// <summary>Where water boils today was read at the thermometer, or follows from the pressure.</summary>
     /// <param name="boiling">The temperature.</param>

@@ -91,11 +91,6 @@ public class DrawOffTests
         boil.Say("depth 1 1/2", "water 210.4", "draw 216");
         Assert.True(new Situation(boil.Session.Setting, boil.State).MinutesToDraw is { P5: <= 4 }, "no draw is near");
         boil.After(7);
-        if (boil.Open!.Step == "depth-wanted")
-        {
-            boil.Say("depth 1 1/2");
-        }
-
         Assert.Equal("draw-close-by", boil.Open!.Step);
         boil.Say("draw 214.5");
         Assert.Equal("wood", boil.Open!.Step);

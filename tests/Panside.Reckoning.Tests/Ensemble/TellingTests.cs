@@ -100,6 +100,20 @@ public class TellingTests
     }, cases: 50);
 
     [Fact]
+    public void The_first_depth_after_a_flood_says_nothing_of_what_boiled_away()
+    {
+        var rig = EnsembleRig.Fired(EnsembleRig.Cold(true).TankRead(Volume.FromUsGallons(20)), 60).Flooded();
+        var read = rig.DepthRead(rig.Rig.FloodDepth + Length.FromInches(0.25), lit: true);
+        foreach (var field in new[] { Field.Flame, Field.Coals, Field.Brick, Field.Heat, Field.Tank, Field.Evaporated })
+        {
+            Assert.Equal(rig.Members[field], read.Members[field]);
+        }
+
+        Assert.Equal((rig.Rig.PanArea * Length.FromInches(2.75)).Liters, read.Members[Field.Pan].Average(), 0.5);
+        Assert.NotEqual(read.Members[Field.Evaporated], read.After(1).DepthRead(Length.FromInches(2.7), lit: true).Members[Field.Evaporated]);
+    }
+
+    [Fact]
     public void A_reading_of_the_draw_off_leaves_fire_and_tank_alone()
     {
         var rig = EnsembleRig.Fired(EnsembleRig.Cold(true).TankRead(Volume.FromUsGallons(35)), 60);

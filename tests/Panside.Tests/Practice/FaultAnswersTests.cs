@@ -73,7 +73,7 @@ public class FaultAnswersTests
     };
 
     /// <summary>After so many minutes the forecast has moved.</summary>
-    private const int MinutesReckoned = 30;
+    private const int MinutesReckoned = 45;
 
     /// <summary>The same boil with a fault that moves no forecast: boiled once, the others are held against it.</summary>
     private static readonly Lazy<SessionState> Unharmed = new(() => Until("operator-smells-nothing", _ => false, MinutesReckoned).State);
@@ -82,15 +82,15 @@ public class FaultAnswersTests
     private static readonly Dictionary<string, string> Forecasts = new()
     {
         ["tank-leak"] = "minutes-to-last-charge",
+        ["wet-wood"] = "evaporation-rate",
         ["blower-dead"] = "evaporation-rate",
+        ["stack-down"] = "evaporation-rate",
         ["operator-heavy-hand"] = "minutes-to-last-charge",
     };
 
     /// <summary>What nothing tells of within such a boil, and what keeps the pan all the same.</summary>
     private static readonly Dictionary<string, string> Unseen = new()
     {
-        ["wet-wood"] = "less boils away: the tank readings tell it slowly, by less than rigs differ",
-        ["stack-down"] = "less boils away: the tank readings tell it slowly, by less than rigs differ",
         ["draw-off-drips"] = "a gallon an hour: the next tank readings",
         ["coals-heaped"] = "raking at the shutdown, and the look at the coals before leaving",
         ["draft-too-strong"] = "less is left in the arch than reckoned",
@@ -151,7 +151,7 @@ public class FaultAnswersTests
     public void F5_a_fault_that_nobody_sees_moves_a_forecast(string kind)
     {
         var name = Forecasts[kind];
-        Assert.InRange(Told(Until(kind, _ => false, MinutesReckoned).State) / Told(Unharmed.Value), 0, 0.97);
+        Assert.InRange(Told(Until(kind, _ => false, MinutesReckoned).State) / Told(Unharmed.Value), 0, 0.95);
 
         // The rate of a whole charge: that of ten minutes swings from charge to charge.
         double Told(SessionState state) => name == "evaporation-rate" ? state.Rigs.RatesLitersPerHour(firing: true).At(0.5) : state.Forecasts[name].P50!.Value;

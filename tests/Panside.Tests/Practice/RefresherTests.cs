@@ -29,7 +29,7 @@ public class RefresherTests
         Assert.True(practice.Conversation.Close().IsGood);
 
         // Ten minutes for a person: of the simulated time at ten times real time, and five seconds for each saying.
-        Assert.InRange(((practice.Time - came).TotalMinutes / 10) + (trainee.Typed.Count / 12.0), 3, 12);
+        Assert.InRange(((practice.Time - came).TotalMinutes / 10) + (trainee.Typed.Count / 12.0), 3, 11);
     }
 
     [Fact]

@@ -51,9 +51,8 @@ public sealed partial class EverySizeTests
         Assert.Equal(stage.Door.State.Now, stage.Door.State.StepSince);
         foreach (var (width, height) in All)
         {
-            // A watch is asked meanwhile.
             stage.Resize(width, height);
-            Assert.Matches(@"│ Next +[a-z]", stage.Text);
+            Assert.Matches(@"│ Now +spread coals", stage.Text);
             Assert.Matches(@"│ Spread coals in 8 min", stage.Text);
         }
 

@@ -42,6 +42,7 @@ public class GoingOnTests
         Assert.Equal(LastPhase(whole, killedAfter), first[0].GetProperty("phase").GetString());
         Assert.Equal(LastPrompt(whole, killedAfter), first.Where(line => Is(line, "prompt")).Select(Step).FirstOrDefault());
         Assert.Equal(Figures(whole.Answers.Skip(killedAfter + 1)), Figures(rest.Answers.Skip(1)));
+        SameForecasts(whole, rest);
     }
 
     /// <summary>
@@ -64,6 +65,7 @@ public class GoingOnTests
             answers.Select(answer => (IReadOnlyList<JsonElement>)[.. answer.Where(line => new[] { "phase", "heard", "over", "question" }.Any(kind => Is(line, kind)))]);
         Assert.Contains("heard", Figures(Known(rest.Answers)), StringComparison.Ordinal);
         Assert.Equal(Figures(Known(whole.Answers.Skip(KilledAfter + 1))), Figures(Known(rest.Answers.Skip(1))));
+        SameForecasts(whole, rest);
     }
 
     [Fact]
@@ -150,7 +152,29 @@ public class GoingOnTests
 
     private static string? Step(JsonElement line) => line.GetProperty("prompt").GetProperty("step").GetString();
 
-    /// <summary>All but the forecast lines: which of them are told anew hangs on when the last was told, and going on tells all of them.</summary>
+    /// <summary>
+    /// A forecast line is written once the forecast has moved by enough since the last one, so that going on at a minute of its own moves when it is
+    /// written. What was told as last differs by no more than that.
+    /// </summary>
+    private static void SameForecasts(StreamRun whole, StreamRun rest)
+    {
+        static Dictionary<string, JsonElement> Last(StreamRun run) => run.Answers.SelectMany(answer => answer).Where(line => Is(line, "forecast"))
+            .Select(line => line.GetProperty("forecast")).GroupBy(one => one.GetProperty("name").GetString()!).ToDictionary(group => group.Key, group => group.Last());
+        static double? Of(JsonElement told, string key) => told.GetProperty(key) is { ValueKind: JsonValueKind.Number } number ? number.GetDouble() : null;
+        var (all, others) = (Last(whole), Last(rest));
+        Assert.InRange(others.Count, 1, all.Count);
+        foreach (var (name, told) in others)
+        {
+            var enough = double.Max((Of(all[name], "p95") - Of(all[name], "p5")) / 5 ?? 0, 1);
+            foreach (var key in new[] { "p5", "p50", "p95" })
+            {
+                Assert.Equal(Of(all[name], key) is null, Of(told, key) is null);
+                Assert.InRange((Of(told, key) - Of(all[name], key)) ?? 0, -enough, enough);
+            }
+        }
+    }
+
+    /// <summary>All but the forecast lines.</summary>
     private static string Figures(IEnumerable<IReadOnlyList<JsonElement>> answers) => string.Join('\n', answers.SelectMany(answer => answer)
         .Where(line => !Is(line, "forecast"))
         .Select(line => string.Join(',', line.EnumerateObject().Where(key => key.Name != "seq").Select(key => key.ToString()))));
