@@ -71,6 +71,7 @@ internal sealed class Account
             Seconds = rig.Second,
             SecondsAtHold = _sinceHeld.Count > 0 ? _sinceHeld[0].Second : null,
             SecondsTrulySafe = safeFrom,
+            SecondsSaidClear = _saidClear?.Truth.Second,
             LeastDepth = rig.LeastDepth,
             MostSugar = rig.MostSugar,
             IsScorched = rig.IsScorched || after.IsScorched,

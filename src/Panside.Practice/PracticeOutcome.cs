@@ -18,6 +18,9 @@ public sealed record PracticeOutcome
     /// <summary>The second from which the rig could truly have been left; null where that never was.</summary>
     public required long? SecondsTrulySafe { get; init; }
 
+    /// <summary>Seconds from the beginning until it was said to be clear to leave; null where it never was.</summary>
+    public required long? SecondsSaidClear { get; init; }
+
     /// <summary>The shallowest that the pan has been over a fire.</summary>
     public required Length LeastDepth { get; init; }
 
@@ -88,5 +91,5 @@ public sealed record PracticeOutcome
     public bool IsGood => Said is { Safe: true } && !IsScorched && IsPromiseKept;
 
     /// <summary>Minutes for which leaving was truly safe and the assistant did not say so yet; null where it never was safe.</summary>
-    public double? MinutesPastTruth => (Seconds - SecondsTrulySafe) / 60.0;
+    public double? MinutesPastTruth => ((SecondsSaidClear ?? Seconds) - SecondsTrulySafe) / 60.0;
 }

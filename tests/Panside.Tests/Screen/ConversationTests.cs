@@ -76,7 +76,7 @@ public sealed class ConversationTests
         Assert.Equal(2, stage.Text.Split(Advice).Length);
 
         // Once something is asked, it goes back to its place in the conversation.
-        stage.Wait(8);
+        stage.Wait(3);
         Assert.Contains("> Read the thermometer at the draw-off.", stage.Text);
         Assert.Equal(2, stage.Text.Split(Advice).Length);
     }
