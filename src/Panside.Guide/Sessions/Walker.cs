@@ -12,7 +12,7 @@ internal sealed class Walker(Setting setting)
 {
     private const int MovesAtMost = 50;
 
-    private static readonly TimeSpan PutOff = TimeSpan.FromMinutes(5);
+    private TimeSpan PutOff => setting.Flow.Values[FlowValue.PutOff];
 
     /// <summary>The deed that a yes to a step or a watch tells of.</summary>
     public DeedName? DeedOf(string id) => setting.Flow.Steps.TryGetValue(id, out var step)
