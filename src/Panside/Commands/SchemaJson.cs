@@ -130,9 +130,14 @@ internal static class SchemaJson
 
         private void Either(IReadOnlyList<ShapedValue> values)
         {
-            if (values.Count == 1)
+            if (values.Count <= 1)
             {
-                Value(values[0]);
+                // None: nothing of this form was read, and anything is of it.
+                foreach (var value in values)
+                {
+                    Value(value);
+                }
+
                 return;
             }
 

@@ -92,6 +92,24 @@ public partial class SchemaTests
         Assert.All(keys, key => Assert.Contains($"\"{key}\": {{", schema, StringComparison.Ordinal));
     }
 
+    /// <summary>What no built-in rig has would be missing: then one more of them is to be read for the schema.</summary>
+    [Fact]
+    public void Every_key_of_a_rig_that_the_page_tells_of_is_known_at_its_place()
+    {
+        using var schema = JsonDocument.Parse(Captured.Run("check", "--schema", "rig").Out);
+        var keys = RigKeyRow().Matches(RepositoryFiles.Read("docs", "rigs.md").Split("| word | key |")[0]).Select(row => row.Groups["key"].Value).ToList();
+        Assert.InRange(keys.Count, 25, 60);
+        foreach (var key in keys)
+        {
+            var at = schema.RootElement;
+            foreach (var part in key.Split('.'))
+            {
+                at = at.TryGetProperty("items", out var items) ? items : at;
+                Assert.True(at.TryGetProperty("properties", out var properties) && properties.TryGetProperty(part, out at), $"'{key}' is not in the schema.");
+            }
+        }
+    }
+
     [Fact]
     public void The_words_that_an_editor_completes_are_the_programs()
     {
@@ -157,6 +175,9 @@ public partial class SchemaTests
 
     [GeneratedRegex(@"^\| (?<keys>`[a-z-]+`(, `[a-z-]+`)*) \| ", RegexOptions.Multiline)]
     private static partial Regex KeyRow();
+
+    [GeneratedRegex("^\\| `(?<key>[a-z. ]+)` \\| ", RegexOptions.Multiline)]
+    private static partial Regex RigKeyRow();
 
     [GeneratedRegex("`(?<key>[a-z-]+)`")]
     private static partial Regex InTicks();
