@@ -10,15 +10,12 @@ namespace Panside.Guide.Advice;
 /// <summary>What can hold or not, by the names that flows use. Each is described in docs/flows.md.</summary>
 public static class Facts
 {
-    /// <summary>Common practice, no source: a drop needs a moment before the foam falls.</summary>
-    private static readonly TimeSpan DefoamerWorks = TimeSpan.FromMinutes(2);
-
     private static readonly FrozenDictionary<string, Func<Situation, bool>> All = new Dictionary<string, Func<Situation, bool>>
     {
         ["beginner"] = now => now.Setting.Guidance == Guidance.Beginner,
         ["cautious"] = now => now.IsCautious,
         ["fire-lit"] = now => now.IsLit,
-        ["fired-long"] = now => now.IsLit && now.State.Rig.IsBoiling && now.State.MinutesSince(now.State.StepSince) >= 30,
+        ["fired-long"] = now => now.IsLit && now.State.Rig.IsBoiling && HasStood(now, FlowValue.FiredLong),
         ["boil-rolling"] = now => Seen(now, ObservationName.Boil, "rolling"),
         ["boil-up"] = now => Seen(now, ObservationName.Boil, "rolling") || Seen(now, ObservationName.Boil, "steady"),
         ["boil-still"] = now => SeenSinceWood(now, ObservationName.Boil, "still"),
@@ -30,7 +27,7 @@ public static class Facts
         ["gradient-mixed"] = now => SeenSinceWood(now, ObservationName.Gradient, "gone"),
         ["foam-up"] = now => Seen(now, ObservationName.Foam, "rising") || Seen(now, ObservationName.Foam, "over"),
         ["foam-rising"] = now => Seen(now, ObservationName.Foam, "rising")
-            && !(now.State.Last(DeedName.AddDefoamer)?.At.Time >= now.State.Last(ObservationName.Foam)?.At.Time - DefoamerWorks),
+            && !(now.State.Last(DeedName.AddDefoamer)?.At.Time >= now.State.Last(ObservationName.Foam)?.At.Time - now.Setting.Flow.Values[FlowValue.DefoamerWorks]),
         ["draw-side-unknown"] = now => ClearToLeave.HangsOnDrawSide(now),
         ["draw-open"] = now => now.DrawOpenSince is not null,
         ["draw-open-long"] = now => now.DrawOpenSince is { } open && now.State.MinutesSince(open) >= 3,
@@ -38,10 +35,10 @@ public static class Facts
         ["draw-far-over"] = now => now.IsDrawDue
             && UnitSystem.Temperature(now.State.Last(ReadingName.DrawTemperature)!.Value.Value)
                 > DrawPoint.Today(now.Setting, now.State) + DrawPoint.FarOver,
-        ["depth-fresh"] = now => now.State.Last(ReadingName.PanDepth) is { } read && now.State.MinutesSince(read.At) < 60,
+        ["depth-fresh"] = now => now.State.Last(ReadingName.PanDepth) is { } read && IsWithin(now, read.At, FlowValue.Fresh),
         ["depth-wanted"] = now => now.IsDepthWanted,
         ["depth-overdue"] = now => now.IsDepthOverdue,
-        ["tank-fresh"] = now => now.State.Last(ReadingName.TankVolume) is { } read && now.State.MinutesSince(read.At) < 60,
+        ["tank-fresh"] = now => now.State.Last(ReadingName.TankVolume) is { } read && IsWithin(now, read.At, FlowValue.Fresh),
         ["too-shallow-to-leave"] = now => ClearToLeave.IsTooShallow(now),
         ["draw-fallen"] = now => now.HasDrawFallen,
         ["draw-due"] = now => now.IsDrawDue,
@@ -54,7 +51,7 @@ public static class Facts
         ["asked-thrice"] = now => now.State.Asked.GetValueOrDefault(now.State.Step) >= 3,
         ["fire-spent"] = now => SeenSinceWood(now, ObservationName.Boil, "still") && (now.Setting.Rig.IsBurner ? !now.IsBurnerOn : SeenSinceWood(now, ObservationName.Coals, "spent")),
         ["depth-known"] = now => now.DepthRead is not null,
-        ["unanswered"] = now => now.State.MinutesSince(now.State.StepSince) >= 15,
+        ["unanswered"] = now => HasStood(now, FlowValue.Unanswered),
         ["tank-ample"] = now => !now.IsLastChargeDue && now.State.Rig.Tank is { } tank && tank.Liters > now.StopLiters + 1,
         ["tank-short"] = now => now.State.Rig.Tank is { } tank && tank.Liters < now.FloorLiters,
         ["tank-in-doubt"] = now => now.IsTankInDoubt,
@@ -62,7 +59,7 @@ public static class Facts
         ["tank-empty"] = now => now.State.Rig.Tank is { Liters: < 0.4 },
         ["last-charge-due"] = now => now.IsLit && !now.IsHeld && now.IsLastChargeDue,
         ["last-charge-next"] = now => now.IsLit && !now.IsHeld && now.IsLastChargeNext,
-        ["last-charge-near"] = now => now.MinutesToLastCharge is { P50: <= 30 } && !now.IsLastChargeDue,
+        ["last-charge-near"] = now => now.MinutesToLastCharge is { } charge && charge.P50 <= now.Setting.Flow.Values[FlowValue.LastChargeNear].TotalMinutes && !now.IsLastChargeDue,
         ["wood-held"] = now => now.IsHeld,
         ["wood-near"] = now => now.IsFiring,
         ["smell-scorched"] = now => Seen(now, ObservationName.Smell, "scorched"),
@@ -78,7 +75,7 @@ public static class Facts
         ["pour-due"] = HandFeed.IsDue,
         ["pan-flooded"] = now => DoneSinceWood(now, DeedName.FloodPan)
             || now.DepthRead?.Meters >= now.Setting.Rig.FloodDepth.Meters * 0.95,
-        ["flooded-lately"] = now => now.State.Last(DeedName.FloodPan) is { } flooded && now.State.MinutesSince(flooded.At) < 10,
+        ["flooded-lately"] = now => now.State.Last(DeedName.FloodPan) is { } flooded && IsWithin(now, flooded.At, FlowValue.FloodedLately),
         ["covered"] = now => DoneSinceWood(now, DeedName.CoverPan),
         ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read && !(now.LastWood?.Time >= read.At.Time),
         ["channels-unknown"] = now => now.Setting.Rig.Channels > 1
@@ -111,6 +108,12 @@ public static class Facts
             ? now.State.Marks.Contains(fact[FlowCheck.MarkedPrefix.Length..])
             : All[fact](now);
     }
+
+    /// <summary>Whether the step has stood for one of the flow's times.</summary>
+    private static bool HasStood(Situation now, FlowValue time) => now.State.MinutesSince(now.State.StepSince) >= now.Setting.Flow.Values[time].TotalMinutes;
+
+    /// <summary>Whether a moment lies less than one of the flow's times ago.</summary>
+    private static bool IsWithin(Situation now, Moment moment, FlowValue time) => now.State.MinutesSince(moment) < now.Setting.Flow.Values[time].TotalMinutes;
 
     private static bool Seen(Situation now, ObservationName name, string state) => now.State.Last(name)?.Value == state;
 

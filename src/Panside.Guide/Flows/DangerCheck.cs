@@ -199,19 +199,19 @@ internal sealed class DangerCheck
             var (yes, no) = (Targets(step, "answer yes"), Targets(step, "answer no"));
             if (step.Ask == Prompt.Confirm && (no.Count == 0 || no.All(yes.Contains)))
             {
-                Add(step.Place, $"a no at '{step.Id}' leads nowhere else than a yes", "'no: …', the step for whoever cannot do it (S10)");
+                Add(step.Place, $"a no at '{step.Id}' leads nowhere else than a yes", "'no: …', the step for whoever cannot do it (S10)", FaultKind.WayOut);
             }
 
             if (Round(step.Id, []) is { } round && !round.Any(_told.Contains))
             {
                 _told.UnionWith(round);
-                Add(step.Place, $"whoever answers no at '{step.Id}' comes round to it again", "a way out that an honest no takes (S10)");
+                Add(step.Place, $"whoever answers no at '{step.Id}' comes round to it again", "a way out that an honest no takes (S10)", FaultKind.WayOut);
             }
 
             if (step.Ask != Prompt.Confirm && step.Passages.Any(way =>
                     way.Go == step.Id && IsAnswer(way, step.Ask!) && !way.Given.Contains("not asked-thrice")))
             {
-                Add(step.Place, $"'{step.Id}' is asked again and again in the same words", "'not asked-thrice' on the way that comes back to it, and a way out after it (S10)");
+                Add(step.Place, $"'{step.Id}' is asked again and again in the same words", "'not asked-thrice' on the way that comes back to it, and a way out after it (S10)", FaultKind.WayOut);
             }
         }
     }
@@ -231,6 +231,6 @@ internal sealed class DangerCheck
 
     private static string Told(Passage way) => way.Given.Count == 0 ? way.When : $"{way.When}, given {string.Join(" and ", way.Given)}";
 
-    private void Add((int Line, int Column) place, string wrong, string expected) =>
-        _faults.Add(new(_file, place.Line, place.Column, wrong, expected));
+    private void Add((int Line, int Column) place, string wrong, string expected, FaultKind? kind = null) =>
+        _faults.Add(new(_file, place.Line, place.Column, wrong, expected) { Kind = kind ?? FaultKind.Danger });
 }

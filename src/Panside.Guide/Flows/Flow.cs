@@ -64,6 +64,9 @@ public sealed record Flow
     /// <summary>What is said once, at the beginning.</summary>
     public required string Opening { get; init; }
 
+    /// <summary>The times of the procedure.</summary>
+    public FlowValues Values { get; init; } = FlowValues.Usual;
+
     /// <summary>The steps by id.</summary>
     public required FrozenDictionary<string, Step> Steps { get; init; }
 

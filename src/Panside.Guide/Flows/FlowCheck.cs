@@ -20,29 +20,29 @@ public static class FlowCheck
         var place = root.Place();
         foreach (var twin in steps.GroupBy(step => step.Id).SelectMany(group => group.Skip(1)))
         {
-            root.AddAt(twin.Place, $"the step '{twin.Id}' stands twice", "a name of its own for each step");
+            root.AddAt(twin.Place, $"the step '{twin.Id}' stands twice", "a name of its own for each step", FaultKind.Twice);
         }
 
         foreach (var watch in flow.Watches.Where(watch => flow.Steps.ContainsKey(watch.Id)))
         {
-            root.AddAt(place, $"'{watch.Id}' is both a step and a watch", "a name of its own for each");
+            root.AddAt(place, $"'{watch.Id}' is both a step and a watch", "a name of its own for each", FaultKind.Twice);
         }
 
         foreach (var twin in Twins(flow.Watches.Select(watch => watch.Id)))
         {
-            root.AddAt(place, $"the watch '{twin}' stands twice", "a name of its own for each watch");
+            root.AddAt(place, $"the watch '{twin}' stands twice", "a name of its own for each watch", FaultKind.Twice);
         }
 
         foreach (var twin in Twins(flow.Advices.Select(rule => rule.Id)))
         {
-            root.AddAt(place, $"the advice '{twin}' stands twice", "an id of its own for each advice");
+            root.AddAt(place, $"the advice '{twin}' stands twice", "an id of its own for each advice", FaultKind.Twice);
         }
 
         foreach (var rule in flow.Advices)
         {
             foreach (var phase in rule.Phases.Where(code => flow.Phases.All(phase => phase.Code != code)))
             {
-                root.AddAt(place, $"the advice '{rule.Id}' belongs to '{phase}', which is no phase", "one that stands under 'phases'");
+                root.AddAt(place, $"the advice '{rule.Id}' belongs to '{phase}', which is no phase", "one that stands under 'phases'", FaultKind.Name);
             }
         }
 
@@ -50,13 +50,13 @@ public static class FlowCheck
         {
             foreach (var phase in rule.Phases.Where(code => flow.Phases.All(phase => phase.Code != code)))
             {
-                root.AddAt(rule.Place, $"the count '{rule.Count}' belongs to '{phase}', which is no phase", "one that stands under 'phases'");
+                root.AddAt(rule.Place, $"the count '{rule.Count}' belongs to '{phase}', which is no phase", "one that stands under 'phases'", FaultKind.Name);
             }
         }
 
         if (!flow.Steps.ContainsKey(flow.Start))
         {
-            root.Add("start", $"'{flow.Start}' is no step", "the first step's name");
+            root.Add("start", $"'{flow.Start}' is no step", "the first step's name", FaultKind.Name);
         }
 
         foreach (var passage in steps.SelectMany(step => step.Passages)
@@ -66,7 +66,7 @@ public static class FlowCheck
                      .Where(passage => passage.Go is not (Flow.End or Flow.Return or Flow.LeftAlone) && !flow.Steps.ContainsKey(passage.Go))
                      .DistinctBy(passage => passage.Place))
         {
-            root.AddAt(passage.Place, $"'{passage.Go}' is no step", $"a step's name, '{Flow.Return}' or '{Flow.End}'");
+            root.AddAt(passage.Place, $"'{passage.Go}' is no step", $"a step's name, '{Flow.Return}' or '{Flow.End}'", FaultKind.Name);
         }
 
         var marks = steps.SelectMany(step => step.Marks).ToHashSet(StringComparer.Ordinal);
@@ -80,29 +80,29 @@ public static class FlowCheck
                      .Where(fact => fact.StartsWith(MarkedPrefix, StringComparison.Ordinal) && !marks.Contains(fact[MarkedPrefix.Length..]))
                      .Distinct())
         {
-            root.AddAt(place, $"no step sets the mark of '{fact}'", "'mark: …' at a step");
+            root.AddAt(place, $"no step sets the mark of '{fact}'", "'mark: …' at a step", FaultKind.Fact);
         }
 
         foreach (var step in steps)
         {
             foreach (var watch in step.Watches.Where(id => flow.Watches.All(watch => watch.Id != id)))
             {
-                root.AddAt(step.Place, $"'{watch}' is no watch", "one that stands under 'watches'");
+                root.AddAt(step.Place, $"'{watch}' is no watch", "one that stands under 'watches'", FaultKind.Name);
             }
 
             if (step.BeginnerOnly && step.IsCritical)
             {
-                root.AddAt(step.Place, $"'{step.Id}' is critical and for beginners only", "one of the two");
+                root.AddAt(step.Place, $"'{step.Id}' is critical and for beginners only", "one of the two", FaultKind.Together);
             }
 
             if (step.IsCritical && step.Given.FirstOrDefault(fact => !RigFacts.IsOne(fact)) is { } changing)
             {
-                root.AddAt(step.Place, $"'{step.Id}' is critical and hangs on '{changing}', which can change", "only what a rig has, in 'given' of a critical step");
+                root.AddAt(step.Place, $"'{step.Id}' is critical and hangs on '{changing}', which can change", "only what a rig has, in 'given' of a critical step", FaultKind.Fact);
             }
 
             if (step.Passages.Any(passage => passage.Go == Flow.Return) && !step.Phase.IsSideTrip)
             {
-                root.AddAt(step.Place, $"'{Flow.Return}' in a phase that is no side trip", "'side-trip: true' at the phase");
+                root.AddAt(step.Place, $"'{Flow.Return}' in a phase that is no side trip", "'side-trip: true' at the phase", FaultKind.Together);
             }
         }
     }
@@ -119,27 +119,27 @@ public static class FlowCheck
                      .Where(passage => passage.Given.Any(fact => passage.Given.Contains("not " + fact))))
         {
             faults.Add(new(
-                file, passage.Place.Line, passage.Place.Column, $"a way to '{passage.Go}' is given a fact and its opposite, and never taken", "one of the two"));
+                file, passage.Place.Line, passage.Place.Column, $"a way to '{passage.Go}' is given a fact and its opposite, and never taken", "one of the two") { Kind = FaultKind.Fact });
         }
 
         foreach (var (from, passage) in Edges(flow).Where(edge => edge.Passage.Go == Flow.LeftAlone && !flow.Steps[edge.From].Phase.IsEmergency))
         {
             faults.Add(new(
-                file, passage.Place.Line, passage.Place.Column, $"'{from}' leaves the pan alone, and is in no emergency", $"'{Flow.LeftAlone}' out of an emergency only (S6)"));
+                file, passage.Place.Line, passage.Place.Column, $"'{from}' leaves the pan alone, and is in no emergency", $"'{Flow.LeftAlone}' out of an emergency only (S6)") { Kind = FaultKind.Gate });
         }
 
         foreach (var (from, passage) in Edges(flow).Where(edge => edge.Passage.Go == Flow.End && !edge.Passage.Given.Contains(Flow.Gate)))
         {
             faults.Add(new(
                 file, passage.Place.Line, passage.Place.Column, $"'{from}' leads to the end without the gate",
-                $"'given: [{Flow.Gate}]' on every way to '{Flow.End}' (S6)"));
+                $"'given: [{Flow.Gate}]' on every way to '{Flow.End}' (S6)") { Kind = FaultKind.Gate });
         }
 
         if (flow.Watches.FirstOrDefault(watch => watch.Advise == "add-wood") is { } wood && flow.Steps.Values.All(step => !step.Marks.Contains(WoodHeld)))
         {
             faults.Add(new(
                 file, wood.Place.Line, wood.Place.Column, $"'{wood.Id}' asks for wood, and no step sets the mark '{WoodHeld}' that ends it",
-                $"'mark: {WoodHeld}' at the step that stops the firing"));
+                $"'mark: {WoodHeld}' at the step that stops the firing") { Kind = FaultKind.Reach });
         }
 
         faults.AddRange(DangerCheck.Faults(file, flow));
@@ -151,9 +151,9 @@ public static class FlowCheck
 
         var ways = new FlowWays(flow);
         faults.AddRange(flow.Steps.Values.Where(step => ways.Stuck.Contains(step.Id)).Select(step => new Fault(
-            file, step.Place.Line, step.Place.Column, $"no way leads from '{step.Id}' to the end", "a way to 'over' (S6)")));
+            file, step.Place.Line, step.Place.Column, $"no way leads from '{step.Id}' to the end", "a way to 'over' (S6)") { Kind = FaultKind.Reach }));
         faults.AddRange(flow.Steps.Values.Where(step => !ways.Reached.Contains(step.Id)).Select(step => new Fault(
-            file, step.Place.Line, step.Place.Column, $"no way leads to '{step.Id}'", "a way from another step")));
+            file, step.Place.Line, step.Place.Column, $"no way leads to '{step.Id}'", "a way from another step") { Kind = FaultKind.Reach }));
         if (faults.Count > 0)
         {
             throw InOrder(faults);

@@ -17,7 +17,7 @@ public sealed partial class FlowFile
             var danger = Danger(map, words);
             if (dangers.Any(other => other.Code == danger.Code))
             {
-                map.Add("danger", $"the danger '{danger.Code}' stands twice", "a name of its own for each danger");
+                map.Add("danger", $"the danger '{danger.Code}' stands twice", "a name of its own for each danger", FaultKind.Twice);
             }
 
             dangers.Add(danger);
@@ -51,9 +51,10 @@ public sealed partial class FlowFile
         }
 
         var holds = map.Text("while");
+        map.Only("while", FactWords);
         if (holds is not null && !IsFact(holds))
         {
-            map.Add("while", $"'{holds}' is no fact", "one that docs/flows.md lists");
+            map.Add("while", $"'{holds}' is no fact", "one that docs/flows.md lists", FaultKind.Fact, Fault.Nearest(holds, _vocabulary.Facts));
         }
 
         if (holds is not null)

@@ -38,8 +38,9 @@ public sealed partial class FlowFile
     /// <param name="file">The name for faults.</param>
     /// <param name="text">The text.</param>
     /// <param name="vocabulary">The names it may use.</param>
+    /// <param name="shape">Takes down the form of the file; null where nobody wants to know it.</param>
     /// <exception cref="FaultyFileException">With every fault in it, each with its place.</exception>
-    public static Flow Read(string file, string text, FlowVocabulary vocabulary) => new FlowFile(vocabulary).ReadAll(file, text);
+    public static Flow Read(string file, string text, FlowVocabulary vocabulary, Shape? shape = null) => new FlowFile(vocabulary).ReadAll(file, text, shape);
 
     /// <summary>The deed among triggers; null where there is none.</summary>
     internal static DeedName? DeedOf(IReadOnlyList<string> triggers) => triggers
@@ -47,9 +48,9 @@ public sealed partial class FlowFile
         .Select(when => DeedName.FromCode(when[4..]))
         .FirstOrDefault();
 
-    private Flow ReadAll(string file, string text)
+    private Flow ReadAll(string file, string text, Shape? shape)
     {
-        var root = YamlMap.Read(file, text, "the flow");
+        var root = YamlMap.Read(file, text, "the flow", shape);
         var name = root.Text("flow", required: true) ?? "";
         root.Whole("version", 1, 1, required: true);
         var language = Language(root);
@@ -63,6 +64,7 @@ public sealed partial class FlowFile
         var phases = root.Maps("phases", required: true).Select(Phase).ToList();
         var advices = root.Maps("advices").Select(AdviceRule).ToList();
         var counts = root.Maps("counts").Select(CountRule).ToList();
+        var values = Values(root);
         root.Finish();
 
         var flow = new Flow
@@ -78,6 +80,7 @@ public sealed partial class FlowFile
             Watches = watches,
             Advices = advices,
             Counts = counts,
+            Values = values,
             OwnWords = [.. _words.OrderByDescending(word => dangers.Any(danger => danger.IsList && danger.Code == word))],
             Words = words.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase),
             Readings = _vocabulary.Readings,
@@ -109,11 +112,11 @@ public sealed partial class FlowFile
         {
             if (WordsHeardFirst.Meaning(said) is { } meaning)
             {
-                map.Add(key, $"'{said}' is heard as {meaning}, never as a word of the flow", "another wording");
+                map.Add(key, $"'{said}' is heard as {meaning}, never as a word of the flow", "another wording", FaultKind.Wording);
             }
             else if (!words.TryAdd(said, word))
             {
-                map.Add(key, $"'{said}' already means '{words[said]}'", "each wording once");
+                map.Add(key, $"'{said}' already means '{words[said]}'", "each wording once", FaultKind.Wording);
             }
         }
     }
@@ -142,7 +145,7 @@ public sealed partial class FlowFile
         var go = map.Text("go") ?? (rests ? null : following);
         if (go is null && !rests)
         {
-            map.Add("step", "the last step of a phase leads nowhere", "'go: …', the step that follows");
+            map.Add("step", "the last step of a phase leads nowhere", "'go: …', the step that follows", FaultKind.Reach);
         }
 
         var noGo = map.Text("no");
@@ -194,7 +197,7 @@ public sealed partial class FlowFile
         };
         if (step is { Prepare: true, Advise: null })
         {
-            map.Add("prepare", "'prepare' stands without 'advise'", "the action that it makes ready for, under 'advise'");
+            map.Add("prepare", "'prepare' stands without 'advise'", "the action that it makes ready for, under 'advise'", FaultKind.Together);
         }
 
         map.Finish();
@@ -206,7 +209,7 @@ public sealed partial class FlowFile
         var watch = new Watch(
             map.Text("watch", required: true) ?? "",
             Ask(map) ?? Prompt.Confirm,
-            map.Text("every") == "wood-interval" ? null : Time(map, "every", required: true),
+            map.Says("every", "wood-interval") ? null : Time(map, "every", required: true),
             Time(map, "every-practised"),
             [.. map.Texts("done-by").Select(when => Trigger(map, "done-by", when))],
             Facts(map, "given"),
@@ -243,15 +246,16 @@ public sealed partial class FlowFile
         foreach (var one in map.Maps("instead"))
         {
             var given = one.Texts("given", required: true);
+            one.Only("given", () => new("rig-fact", Turned(RigFacts.Names)));
             foreach (var fact in given.Where(fact => !RigFacts.IsOne(fact)))
             {
-                one.Add("given", $"'{fact}' is nothing that a rig has", "one of " + string.Join(", ", RigFacts.Names));
+                one.Add("given", $"'{fact}' is nothing that a rig has", "one of " + string.Join(", ", RigFacts.Names), FaultKind.Fact, Fault.Nearest(Bare(fact), RigFacts.Names));
             }
 
             var said = new Reworded([.. given.Where(RigFacts.IsOne)], Worded(one, "text"), Worded(one, "because"), one.Has("caution") ? one.Texts("caution") : null, Worded(one, "if-no"));
             if (said is { Text: null, Because: null, Cautions: null, IfNo: null })
             {
-                one.AddAt(one.Place(), "nothing is said instead", "'text', 'because', 'caution' or 'if-no' beside 'given'");
+                one.AddAt(one.Place(), "nothing is said instead", "'text', 'because', 'caution' or 'if-no' beside 'given'", FaultKind.Together);
             }
 
             one.Finish();
@@ -259,6 +263,35 @@ public sealed partial class FlowFile
         }
 
         return all;
+    }
+
+    /// <summary>The times that the file sets otherwise than usual.</summary>
+    private static FlowValues Values(YamlMap root)
+    {
+        var said = new Dictionary<FlowValue, TimeSpan>();
+        if (root.Map("values") is not { } map)
+        {
+            return FlowValues.Usual;
+        }
+
+        foreach (var value in FlowValue.All)
+        {
+            if (Time(map, value.Name) is not { } time)
+            {
+                continue;
+            }
+
+            said[value] = time;
+            if (time < value.Least || time > value.Most)
+            {
+                map.Add(
+                    value.Name, $"{value.Name} is {time.TotalMinutes:0.##} min",
+                    $"{value.Least.TotalMinutes:0.##} to {value.Most.TotalMinutes:0.##} min; {value.Usual.TotalMinutes:0.##} min is usual", FaultKind.Range);
+            }
+        }
+
+        map.Finish();
+        return new(said);
     }
 
     private CountRule CountRule(YamlMap map)
@@ -291,6 +324,7 @@ public sealed partial class FlowFile
 
     private string Trigger(YamlMap map, string key, string when)
     {
+        map.Only(key, () => new("trigger", Triggers(), "^(fact|word) ."));
         var parts = when.Split(' ');
         var known = parts switch
         {
@@ -309,7 +343,8 @@ public sealed partial class FlowFile
             map.Add(
                 key,
                 $"'{when}' never happens",
-                "answer, did, reading, observed, fact or word, with a name that exists (docs/flows.md lists them)");
+                "answer, did, reading, observed, fact or word, with a name that exists (docs/flows.md lists them)",
+                FaultKind.Trigger, Fault.Nearest(when, Triggers()));
         }
 
         return when;
@@ -318,9 +353,10 @@ public sealed partial class FlowFile
     private IReadOnlyList<string> Facts(YamlMap map, string key, bool required = false)
     {
         var facts = map.Texts(key, required);
-        foreach (var fact in facts.Where(fact => !IsFact(fact.StartsWith("not ", StringComparison.Ordinal) ? fact[4..] : fact)))
+        map.Only(key, FactWords);
+        foreach (var fact in facts.Where(fact => !IsFact(Bare(fact))))
         {
-            map.Add(key, $"'{fact}' is no fact", "one that docs/flows.md lists");
+            map.Add(key, $"'{fact}' is no fact", "one that docs/flows.md lists", FaultKind.Fact, Fault.Nearest(Bare(fact), _vocabulary.Facts));
         }
 
         return facts;
@@ -335,11 +371,27 @@ public sealed partial class FlowFile
         var text = map.Text(key, required);
         foreach (var figure in Template.FiguresIn(text ?? "").Where(figure => !_vocabulary.Figures.Contains(figure)))
         {
-            map.Add(key, $"'{{{figure}}}' is no figure", "one that docs/flows.md lists");
+            map.Add(key, $"'{{{figure}}}' is no figure", "one that docs/flows.md lists", FaultKind.Figure, Fault.Nearest(figure, _vocabulary.Figures));
         }
 
         return text;
     }
+
+    /// <summary>All triggers but those of facts and words.</summary>
+    private List<string> Triggers() =>
+    [
+        .. AnswerWords.All.Select(word => "answer " + word),
+        .. DeedName.All.Select(deed => "did " + deed.Code),
+        .. _vocabulary.Readings.All.Select(reading => "reading " + reading.Code),
+        .. ObservationName.All.SelectMany(seen => seen.States.Select(state => $"observed {seen.Code} {state}").Prepend("observed " + seen.Code)),
+    ];
+
+    private ShapedWords FactWords() => new("fact", Turned(_vocabulary.Facts), $"^(not )?{FlowCheck.MarkedPrefix}.");
+
+    /// <summary>Facts, and each turned round.</summary>
+    private static List<string> Turned(IEnumerable<string> facts) => [.. facts.Order(StringComparer.Ordinal).SelectMany(fact => new[] { fact, "not " + fact })];
+
+    private static string Bare(string fact) => fact.StartsWith("not ", StringComparison.Ordinal) ? fact[4..] : fact;
 
     private static TimeSpan? Time(YamlMap map, string key, bool required = false) =>
         map.Measure(key, Dimension.Time, "10 min", required) is { } time

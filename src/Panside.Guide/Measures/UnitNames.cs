@@ -68,6 +68,9 @@ public static class UnitNames
     public static string SpokenOf(Dimension dimension) =>
         string.Join(", ", Table.Where(row => row.Dimension == dimension).Select(row => row.Spoken));
 
+    /// <summary>Every word that a unit of one dimension is written as, in small letters.</summary>
+    public static IEnumerable<string> WordsOf(Dimension dimension) => Table.Where(row => row.Dimension == dimension).SelectMany(row => row.Written);
+
     /// <summary>The codes of every unit of one dimension, for a sentence.</summary>
     public static string CodesOf(Dimension dimension) =>
         string.Join(", ", Table.Where(row => row.Dimension == dimension).Select(row => row.Code));

@@ -11,10 +11,11 @@ public static class RigFile
     /// <param name="file">The name for faults.</param>
     /// <param name="text">The text.</param>
     /// <param name="passesOver">Whether keys that are not known are passed over: a record may hold the rig of a newer version.</param>
+    /// <param name="shape">Takes down the form of the file; null where nobody wants to know it.</param>
     /// <exception cref="FaultyFileException">With every fault in it, each with its place.</exception>
-    public static Rig Read(string file, string text, bool passesOver = false)
+    public static Rig Read(string file, string text, bool passesOver = false, Shape? shape = null)
     {
-        var root = YamlMap.Read(file, text, "the rig");
+        var root = YamlMap.Read(file, text, "the rig", shape);
         var name = root.Text("rig", required: true);
         var unitsCode = root.Word("units", [.. UnitSystem.All.Select(units => units.Code)], required: true);
         var units = UnitSystem.All.FirstOrDefault(one => one.Code == unitsCode) ?? UnitSystem.Us;

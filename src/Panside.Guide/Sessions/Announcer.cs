@@ -10,19 +10,12 @@ namespace Panside.Guide.Sessions;
 /// <summary>Tells the phase, and asks: cautions first, then the one prompt that is due.</summary>
 internal sealed class Announcer(Setting setting)
 {
-    /// <summary>How long a watch that nobody answers keeps the others waiting.</summary>
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(5);
-
     /// <summary>An interruption shorter than this is not told of.</summary>
     private static readonly TimeSpan Short = TimeSpan.FromMinutes(1);
 
-    /// <summary>After a longer one the pan is looked at first: a blower empties a pan whose float hangs in 25 minutes.</summary>
-    private static readonly TimeSpan Long = TimeSpan.FromMinutes(15);
-
-    /// <summary>What is asked in an emergency is asked again after this time.</summary>
-    private static readonly TimeSpan Cry = TimeSpan.FromMinutes(4);
-
     private const int SameWordsAtMost = 3;
+
+    private TimeSpan Patience => setting.Flow.Values[FlowValue.Patience];
 
     /// <summary>Tells the phase where it is another than before.</summary>
     public void Phase(Turn turn, string? before)
@@ -48,7 +41,7 @@ internal sealed class Announcer(Setting setting)
         if (step.Ask is not null)
         {
             var isAsked = open?.Step == step.Id;
-            var cries = step.Phase.IsEmergency && turn.State.Now!.Value.Time >= turn.State.OpenSince.Time + Cry
+            var cries = step.Phase.IsEmergency && turn.State.Now!.Value.Time >= turn.State.OpenSince.Time + setting.Flow.Values[FlowValue.DangerAgain]
                 && (step.Urgency == "danger" || turn.State.Asked.GetValueOrDefault(step.Id) < SameWordsAtMost);
             var isDue = IsDue(turn, step.Id, step.After);
             if (isAsked ? cries : isDue)
@@ -107,7 +100,7 @@ internal sealed class Announcer(Setting setting)
         }
 
         var step = setting.Flow.Steps[turn.State.Step];
-        var isUnseen = away >= Long && turn.Now.IsLit && turn.State.Doubted is null;
+        var isUnseen = away >= setting.Flow.Values[FlowValue.LongAbsence] && turn.Now.IsLit && turn.State.Doubted is null;
         var depth = isUnseen && (turn.State.Open is null || turn.State.Open.Step != step.Id)
             ? step.Watches.Select(id => setting.Flow.Watches.First(watch => watch.Id == id)).FirstOrDefault(watch => watch.Ask == ReadingName.PanDepth.Code && IsDue(turn, watch))
             : null;

@@ -12,7 +12,7 @@ internal sealed class Walker(Setting setting)
 {
     private const int MovesAtMost = 50;
 
-    private static readonly TimeSpan PutOff = TimeSpan.FromMinutes(5);
+    private TimeSpan PutOff => setting.Flow.Values[FlowValue.PutOff];
 
     /// <summary>The deed that a yes to a step or a watch tells of.</summary>
     public DeedName? DeedOf(string id) => setting.Flow.Steps.TryGetValue(id, out var step)
@@ -21,7 +21,7 @@ internal sealed class Walker(Setting setting)
 
     /// <summary>Whether leaving now goes through the gate.</summary>
     public bool CanLeave(Turn turn) =>
-        setting.Machine.Next(turn.State.Step, "did leave", turn.State.ReturnTo, turn.Holds) == Flow.End;
+        Next(turn, turn.State.Step, "did leave") == Flow.End;
 
     /// <summary>A line was taken: the watches that it answers are done, and the flow may move.</summary>
     public void Took(Turn turn, LineIn line)
@@ -90,7 +90,7 @@ internal sealed class Walker(Setting setting)
                 turn.Happen(new Remembered($"no to '{open.Step}'"));
                 turn.Happen(new PutAside(open.Step, turn.State.Now!.Value.Time + PutOff));
                 break;
-            case AnswerWords.No when setting.Machine.Next(open.Step, "answer no", turn.State.ReturnTo, turn.Holds) is null:
+            case AnswerWords.No when Next(turn, open.Step, "answer no") is null:
                 turn.Tell(turn.Fill(step!.IfNo ?? "Take the time it needs. Say yes when it is done."));
                 break;
             default:
@@ -135,83 +135,76 @@ internal sealed class Walker(Setting setting)
     private static string Else(Prompt open) => $"{(open.CanSkip ? "; or skip" : "")}{(open.CanWait ? "; or later" : "")}";
 
     /// <summary>Whether a trigger leads anywhere from here.</summary>
-    public bool Leads(Turn turn, string trigger) =>
-        setting.Machine.Next(turn.State.Step, trigger, turn.State.ReturnTo, turn.Holds) is not null;
+    public bool Leads(Turn turn, string trigger) => Next(turn, turn.State.Step, trigger) is not null;
 
     /// <summary>Moves by a trigger; false where it leads nowhere.</summary>
-    public bool Fire(Turn turn, string trigger)
-    {
-        var from = turn.State.Step;
-        if (setting.Machine.Next(from, trigger, turn.State.ReturnTo, turn.Holds) is not { } to)
-        {
-            return false;
-        }
-
-        var step = setting.Flow.Steps[from];
-        var own = step.Passages.Any(passage => passage.When == trigger);
-        var onItsOwn = own || step.Phase.On.Any(passage => passage.When == trigger);
-        var isOther = to != from && setting.Flow.DangerAt(to) is not null && setting.Flow.DangerAt(from) is null;
-        Leave(turn, from, to, own, trigger == "answer skip", comesOver: !onItsOwn || isOther);
-        return true;
-    }
+    public bool Fire(Turn turn, string trigger) => setting.Machine.Fire(new Standing(this, turn, isPassingBy: false), trigger);
 
     /// <summary>Moves on while facts lead on.</summary>
     public void FollowFacts(Turn turn)
     {
         for (var moves = 0; moves < MovesAtMost && !turn.State.IsOver; moves++)
         {
-            var from = turn.State.Step;
             if (ComingBack(turn) is { } danger && Fire(turn, danger.Back))
             {
                 continue;
             }
 
-            if (setting.Flow.Steps[from] is { IsCritical: false, Ask: { } ask } && Lacks.IsLacking(turn.State, setting.Readings.Find(ask)) && Fire(turn, "answer skip"))
+            if (setting.Flow.Steps[turn.State.Step] is { IsCritical: false, Ask: { } ask } && Lacks.IsLacking(turn.State, setting.Readings.Find(ask)) && Fire(turn, "answer skip"))
             {
                 continue;
             }
 
-            if (setting.Machine.NextByFact(from, turn.State.ReturnTo, turn.Holds) is not { } to)
+            if (!setting.Machine.FireByFact(new Standing(this, turn, isPassingBy: false)))
             {
                 return;
             }
-
-            Leave(turn, from, to, own: true, skipped: true, comesOver: false);
         }
     }
 
-    /// <param name="turn">The turn.</param>
-    /// <param name="from">The step that is left.</param>
-    /// <param name="to">The step that is reached.</param>
-    /// <param name="own">Whether the step itself leads there.</param>
-    /// <param name="skipped">Whether what was asked has not been done.</param>
-    /// <param name="comesOver">Whether it comes over the step, as another danger does, so that what is not over is gone on with after it.</param>
-    private void Leave(Turn turn, string from, string to, bool own, bool skipped, bool comesOver)
+    private string? Next(Turn turn, string step, string trigger) => setting.Machine.Next(step, trigger, turn.State.ReturnTo, turn.Holds);
+
+    /// <summary>A step is left: what it asks is done where it leads on itself, and passed over where something else does.</summary>
+    private void Left(Turn turn, Move move)
     {
-        var step = setting.Flow.Steps[from];
-        if (own && step.Ask is not null)
+        var step = setting.Flow.Steps[move.From];
+        var isByFact = FlowMachine.IsFact(move.Trigger);
+        if (!isByFact && !IsOwn(step, move.Trigger))
         {
-            turn.Happen(new Completed(from, skipped && !IsToldOf(turn.State, step)));
+            PassOver(turn, move.From, move.To);
         }
-        else if (!own)
+        else if (step.Ask is not null)
         {
-            PassOver(turn, from, to);
+            turn.Happen(new Completed(move.From, (isByFact || move.Trigger == "answer skip") && !IsToldOf(turn.State, step)));
         }
-
-        if (to == Flow.End)
-        {
-            Outcomes.End(turn, setting, safe: true);
-            return;
-        }
-
-        if (to == Flow.LeftAlone)
-        {
-            Outcomes.End(turn, setting, safe: false);
-            return;
-        }
-
-        Reach(turn, step, setting.Flow.Steps[to], comesOver);
     }
+
+    /// <summary>A step is reached, or the end.</summary>
+    private void Reached(Turn turn, Move move, bool isPassingBy)
+    {
+        if (move.To is Flow.End or Flow.LeftAlone)
+        {
+            Outcomes.End(turn, setting, safe: move.To == Flow.End);
+            return;
+        }
+
+        Reach(turn, setting.Flow.Steps[move.From], setting.Flow.Steps[move.To], !isPassingBy && ComesOver(move));
+    }
+
+    /// <summary>Whether a move comes over the step, as another danger does, so that what is not over is gone on with after it.</summary>
+    private bool ComesOver(Move move)
+    {
+        if (FlowMachine.IsFact(move.Trigger))
+        {
+            return false;
+        }
+
+        var step = setting.Flow.Steps[move.From];
+        var onItsOwn = IsOwn(step, move.Trigger) || step.Phase.On.Any(passage => passage.When == move.Trigger);
+        return !onItsOwn || (move.To != move.From && setting.Flow.DangerAt(move.To) is not null && setting.Flow.DangerAt(move.From) is null);
+    }
+
+    private static bool IsOwn(Step step, string trigger) => step.Passages.Any(passage => passage.When == trigger);
 
     private void Reach(Turn turn, Step from, Step to, bool comesOver)
     {
@@ -245,12 +238,21 @@ internal sealed class Walker(Setting setting)
         }
 
         turn.Happen(new Moved(to.Id, back));
+        PassBy(turn, to);
+    }
 
-        // What is not for this hand, this rig or this moment is passed by as if it had been done.
-        if (setting.PassesBy(to, turn.Holds)
-            && setting.Machine.Next(to.Id, to.IsCritical ? Prompt.AnsweredBy(to.Ask) : "answer skip", turn.State.ReturnTo, turn.Holds) is { } next && next is not (Flow.End or Flow.LeftAlone))
+    /// <summary>What is not for this hand, this rig or this moment is passed by as if it had been done.</summary>
+    private void PassBy(Turn turn, Step step)
+    {
+        if (!setting.PassesBy(step, turn.Holds))
         {
-            Reach(turn, to, setting.Flow.Steps[next], comesOver: false);
+            return;
+        }
+
+        var trigger = step.IsCritical ? Prompt.AnsweredBy(step.Ask) : "answer skip";
+        if (Next(turn, step.Id, trigger) is not (null or Flow.End or Flow.LeftAlone))
+        {
+            setting.Machine.Fire(new Standing(this, turn, isPassingBy: true), trigger);
         }
     }
 
@@ -376,4 +378,25 @@ internal sealed class Walker(Setting setting)
         Did did => ["did " + did.Name.Code],
         _ => [],
     };
+
+    /// <summary>Where the session stands while a line is decided: what the machine leaves and reaches happens to it.</summary>
+    private sealed class Standing(Walker walker, Turn turn, bool isPassingBy) : IStanding
+    {
+        public string Step => turn.State.Step;
+
+        public string ReturnTo => turn.State.ReturnTo;
+
+        public bool Holds(string fact) => turn.Holds(fact);
+
+        public void Leave(Move move)
+        {
+            // Nothing was asked where it is only passed by.
+            if (!isPassingBy)
+            {
+                walker.Left(turn, move);
+            }
+        }
+
+        public void Reach(Move move) => walker.Reached(turn, move, isPassingBy);
+    }
 }

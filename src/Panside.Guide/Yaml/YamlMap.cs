@@ -19,13 +19,15 @@ public sealed class YamlMap
     private readonly YamlNode _self;
     private readonly Dictionary<string, (YamlNode Key, YamlNode Value)> _entries = new(StringComparer.Ordinal);
     private readonly HashSet<string> _asked = new(StringComparer.Ordinal);
+    private readonly Shape? _shape;
+    private readonly HashSet<string>? _required;
 
-    private YamlMap(string file, YamlNode node, List<Fault> faults, string what)
+    private YamlMap(string file, YamlNode node, List<Fault> faults, string what, Shape? shape)
     {
-        (_file, _faults, _self) = (file, faults, node);
+        (_file, _faults, _self, _shape, _required) = (file, faults, node, shape, shape is null ? null : new(StringComparer.Ordinal));
         if (node is not YamlMappingNode map)
         {
-            Add(node, $"{what} is {Describe(node)}", "a mapping of keys to values");
+            Add(node, $"{what} is {Describe(node)}", "a mapping of keys to values", FaultKind.Form);
             return;
         }
 
@@ -45,8 +47,9 @@ public sealed class YamlMap
     /// <param name="file">The name for faults.</param>
     /// <param name="text">The text.</param>
     /// <param name="what">What the file is: <c>the rig</c>.</param>
+    /// <param name="shape">Takes down what is asked of the file, and how; null where nobody wants to know.</param>
     /// <exception cref="FaultyFileException">The text is no YAML, or not one plain document.</exception>
-    public static YamlMap Read(string file, string text, string what)
+    public static YamlMap Read(string file, string text, string what, Shape? shape = null)
     {
         try
         {
@@ -54,25 +57,48 @@ public sealed class YamlMap
             Parse(text, parser => RefuseKnots(file, parser, what));
             Parse(text, stream.Load);
             return stream.Documents.Count == 1 && OnlyPlainKeys(stream.Documents[0].RootNode)
-                ? new(file, stream.Documents[0].RootNode, [], what)
-                : throw new FaultyFileException([new(file, 1, 1, $"{what} is not one mapping with plain keys", "one")]);
+                ? new(file, stream.Documents[0].RootNode, [], what, shape)
+                : throw new FaultyFileException([new(file, 1, 1, $"{what} is not one mapping with plain keys", "one") { Kind = FaultKind.Form }]);
         }
         catch (YamlException fault)
         {
             throw new FaultyFileException(
             [
-                new(file, (int)fault.Start.Line, (int)fault.Start.Column, Plain(fault), "well-formed YAML"),
+                new(file, (int)fault.Start.Line, (int)fault.Start.Column, Plain(fault), "well-formed YAML") { Kind = FaultKind.Yaml },
             ]);
         }
     }
 
     /// <summary>Adds a fault at a key's value, or at the map where the key is missing.</summary>
-    public void Add(string key, string wrong, string expected) =>
-        Add(_entries.TryGetValue(key, out var entry) ? entry.Value : _self, wrong, expected);
+    /// <param name="key">The key.</param>
+    /// <param name="wrong">What is wrong.</param>
+    /// <param name="expected">What was expected.</param>
+    /// <param name="kind">What kind of fault it is.</param>
+    /// <param name="meant">What was most likely meant; null where nothing is near.</param>
+    public void Add(string key, string wrong, string expected, FaultKind? kind = null, string? meant = null) =>
+        Add(_entries.TryGetValue(key, out var entry) ? entry.Value : _self, wrong, expected, kind, meant);
 
     /// <summary>Adds a fault at a place.</summary>
-    public void AddAt((int Line, int Column) place, string wrong, string expected) =>
-        _faults.Add(new(_file, place.Line, place.Column, wrong, expected));
+    /// <param name="place">Line and column.</param>
+    /// <param name="wrong">What is wrong.</param>
+    /// <param name="expected">What was expected.</param>
+    /// <param name="kind">What kind of fault it is.</param>
+    public void AddAt((int Line, int Column) place, string wrong, string expected, FaultKind? kind = null) =>
+        _faults.Add(new(_file, place.Line, place.Column, wrong, expected) { Kind = kind ?? FaultKind.Impossible });
+
+    /// <summary>The texts of a key are among a few words: said for whoever writes the form down, and looked at by the caller.</summary>
+    /// <param name="key">The key, which was read already.</param>
+    /// <param name="words">The words; asked for only where the form is taken down.</param>
+    public void Only(string key, Func<ShapedWords> words) => _shape?.Only(key, words());
+
+    /// <summary>Whether a key says this word, where otherwise something else is to be read there.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="word">The word.</param>
+    public bool Says(string key, string word)
+    {
+        _shape?.Note(key, new(Shaped.Word) { Words = new(null, [word]) });
+        return _entries.TryGetValue(key, out var entry) && entry.Value is YamlScalarNode { Value: var value } && value == word && Find(key, false) is not null;
+    }
 
     /// <summary>Whether a key stands there.</summary>
     public bool Has(string key) => _entries.ContainsKey(key);
@@ -87,6 +113,12 @@ public sealed class YamlMap
     /// <summary>A text; null where the key is missing and not required.</summary>
     public string? Text(string key, bool required = false)
     {
+        _shape?.Note(key, new(Shaped.Text));
+        return Scalar(key, required);
+    }
+
+    private string? Scalar(string key, bool required)
+    {
         if (Find(key, required) is not { } node)
         {
             return null;
@@ -97,14 +129,20 @@ public sealed class YamlMap
             return value;
         }
 
-        Add(node, $"{key} is {Describe(node)}", "a text");
+        Add(node, $"{key} is {Describe(node)}", "a text", FaultKind.Form);
         return null;
     }
 
     /// <summary>One of a few words; null where missing or wrong.</summary>
     public string? Word(string key, IReadOnlyList<string> words, bool required = false)
     {
-        if (Text(key, required) is not { } word)
+        _shape?.Note(key, new(Shaped.Word) { Words = new(null, words) });
+        return OneOf(key, words, required);
+    }
+
+    private string? OneOf(string key, IReadOnlyList<string> words, bool required)
+    {
+        if (Scalar(key, required) is not { } word)
         {
             return null;
         }
@@ -114,14 +152,15 @@ public sealed class YamlMap
             return word;
         }
 
-        Add(key, $"{key} is '{word}'", "one of " + string.Join(", ", words));
+        Add(key, $"{key} is '{word}'", "one of " + string.Join(", ", words), FaultKind.Word, Fault.Nearest(word, words));
         return null;
     }
 
     /// <summary>A measure of a dimension within a range of that unit system; null where missing or wrong.</summary>
     public Measure? Measure(string key, Dimension dimension, string example, bool required = false)
     {
-        if (Text(key, required) is not { } text)
+        _shape?.Note(key, new(Shaped.Measure) { Dimension = dimension, Example = example });
+        if (Scalar(key, required) is not { } text)
         {
             return null;
         }
@@ -129,7 +168,7 @@ public sealed class YamlMap
         var (measure, fault) = MeasureText.Read(text, dimension, null);
         if (measure is null)
         {
-            Add(key, $"{key}: {fault}", $"a value with its unit, like {example}");
+            Add(key, $"{key}: {fault}", $"a value with its unit, like {example}", FaultKind.Measure);
         }
 
         return measure;
@@ -138,7 +177,8 @@ public sealed class YamlMap
     /// <summary>A whole number within a range; null where missing or wrong.</summary>
     public int? Whole(string key, int low, int high, bool required = false)
     {
-        if (Text(key, required) is not { } text)
+        _shape?.Note(key, new(Shaped.Whole) { Range = (low, high) });
+        if (Scalar(key, required) is not { } text)
         {
             return null;
         }
@@ -149,31 +189,39 @@ public sealed class YamlMap
             return value;
         }
 
-        Add(key, $"{key} is '{text}'", $"a whole number from {low} to {high}");
+        Add(key, $"{key} is '{text}'", $"a whole number from {low} to {high}", FaultKind.Whole);
         return null;
     }
 
     /// <summary>true or false; null where missing or wrong.</summary>
     public bool? Flag(string key)
     {
-        var word = Word(key, ["true", "false"]);
+        _shape?.Note(key, new(Shaped.Flag));
+        var word = OneOf(key, ["true", "false"], required: false);
         return word is null ? null : word == "true";
     }
 
     /// <summary>A mapping below; null where missing.</summary>
-    public YamlMap? Map(string key, bool required = false) =>
-        Find(key, required) is { } node ? new(_file, node, _faults, key) : null;
+    public YamlMap? Map(string key, bool required = false)
+    {
+        var below = _shape?.Below(key, Shaped.Map);
+        return Find(key, required) is { } node ? new(_file, node, _faults, key, below) : null;
+    }
 
     /// <summary>A list of mappings below; empty where missing.</summary>
-    public IReadOnlyList<YamlMap> Maps(string key, bool required = false) =>
-        List(key, required).Select(node => new YamlMap(_file, node, _faults, key)).ToList();
+    public IReadOnlyList<YamlMap> Maps(string key, bool required = false)
+    {
+        var below = _shape?.Below(key, Shaped.Maps);
+        return List(key, required).Select(node => new YamlMap(_file, node, _faults, key, below)).ToList();
+    }
 
     /// <summary>A list of texts, or a single text as a list of one; empty where missing.</summary>
     public IReadOnlyList<string> Texts(string key, bool required = false)
     {
+        _shape?.Note(key, new(Shaped.Texts));
         if (Find(key, required) is YamlScalarNode)
         {
-            return Text(key) is { } single ? [single] : [];
+            return Scalar(key, false) is { } single ? [single] : [];
         }
 
         var texts = new List<string>();
@@ -185,7 +233,7 @@ public sealed class YamlMap
             }
             else
             {
-                Add(node, $"an entry of {key} is {Describe(node)}", "a text");
+                Add(node, $"an entry of {key} is {Describe(node)}", "a text", FaultKind.Form);
             }
         }
 
@@ -204,11 +252,12 @@ public sealed class YamlMap
     /// <summary>Tells every key that was never asked for.</summary>
     public void Finish()
     {
+        _shape?.Finished(_required!);
         foreach (var (key, entry) in _entries)
         {
             if (!_asked.Contains(key))
             {
-                Add(entry.Key, $"unknown key '{key}'", "one of " + string.Join(", ", _asked.Order(StringComparer.Ordinal)));
+                Add(entry.Key, $"unknown key '{key}'", "one of " + string.Join(", ", _asked.Order(StringComparer.Ordinal)), FaultKind.UnknownKey, Fault.Nearest(key, _asked.Except(_entries.Keys)));
             }
         }
     }
@@ -231,7 +280,7 @@ public sealed class YamlMap
             case YamlSequenceNode list:
                 return [.. list.Children];
             case var node:
-                Add(node, $"{key} is {Describe(node)}", "a list");
+                Add(node, $"{key} is {Describe(node)}", "a list", FaultKind.Form);
                 return [];
         }
     }
@@ -239,6 +288,11 @@ public sealed class YamlMap
     private YamlNode? Find(string key, bool required)
     {
         _asked.Add(key);
+        if (required)
+        {
+            _required?.Add(key);
+        }
+
         if (_entries.TryGetValue(key, out var entry))
         {
             return entry.Value;
@@ -246,14 +300,14 @@ public sealed class YamlMap
 
         if (required)
         {
-            Add(_self, $"the key '{key}' is missing", $"'{key}: …' here");
+            Add(_self, $"the key '{key}' is missing", $"'{key}: …' here", FaultKind.MissingKey);
         }
 
         return null;
     }
 
-    private void Add(YamlNode node, string wrong, string expected) =>
-        _faults.Add(new(_file, (int)node.Start.Line, (int)node.Start.Column, wrong, expected));
+    private void Add(YamlNode node, string wrong, string expected, FaultKind? kind, string? meant = null) =>
+        _faults.Add(new(_file, (int)node.Start.Line, (int)node.Start.Column, wrong, expected) { Kind = kind ?? FaultKind.Impossible, Meant = meant });
 
     private static string Describe(YamlNode node) => node switch
     {
@@ -278,7 +332,7 @@ public sealed class YamlMap
             {
                 throw new FaultyFileException(
                 [
-                    new(file, (int)at.Line, (int)at.Column, wrong ?? $"{what} is nested too deeply", wrong is null ? "a few levels" : "the part itself"),
+                    new(file, (int)at.Line, (int)at.Column, wrong ?? $"{what} is nested too deeply", wrong is null ? "a few levels" : "the part itself") { Kind = FaultKind.Yaml },
                 ]);
             }
         }

@@ -3,6 +3,7 @@ using System.Text.Unicode;
 using Panside.Guide;
 using Panside.Guide.Answering;
 using Panside.Guide.Flows;
+using Panside.Guide.Plans;
 using Panside.Guide.Rigs;
 using Panside.Guide.Wording;
 using Panside.Guide.Yaml;
@@ -46,10 +47,11 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
 
     private bool Check(string path)
     {
+        byte[]? bytes = null;
         try
         {
             IReadOnlyList<Fault> warnings = [];
-            var what = IsRecord(path) ? CheckedRecord(path) : Checked(path, GivenFile.Read(path), out warnings);
+            var what = IsRecord(path) ? CheckedRecord(path) : Checked(path, bytes = GivenFile.Read(path), out warnings);
             foreach (var warning in warnings)
             {
                 errors.WriteLine($"{warning.File}:{warning.Line}:{warning.Column}: warning: {warning.Wrong}, expected {warning.Expected}");
@@ -60,7 +62,7 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
         }
         catch (FaultyFileException fault)
         {
-            Tell(output, path, fault);
+            Tell(output, path, fault, bytes);
             return false;
         }
     }
@@ -80,18 +82,14 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
         }
         catch (FaultyFileException fault)
         {
-            Tell(errors, path, fault);
+            Tell(errors, path, fault, bytes);
             return false;
         }
     }
 
-    private void Tell(TextWriter to, string path, FaultyFileException fault)
+    private void Tell(TextWriter to, string path, FaultyFileException fault, byte[]? bytes)
     {
-        foreach (var one in fault.Faults)
-        {
-            to.WriteLine(one);
-        }
-
+        Telling.Faults(to, errors, fault.Faults, bytes is null ? null : Encoding.UTF8.GetString(bytes));
         errors.WriteLine(fault.Faults.Count == 1 ? $"{path}: one fault." : $"{path}: {fault.Faults.Count} faults.");
     }
 
@@ -125,11 +123,14 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
             case FileKind.Scenario:
                 var scenario = ScenarioFile.Read(path, Text(path, bytes), ScenarioLibrary.Rigs);
                 return $"the scenario '{scenario.Name}', {(scenario.Mishaps.Count == 1 ? "one fault" : $"{scenario.Mishaps.Count} faults")} in it";
+            case FileKind.Plan:
+                var plan = PlanFile.Read(path, Text(path, bytes));
+                return $"the plan '{plan.Name}', {plan.Lines.Count} lines";
             case FileKind.Words:
                 return WordFiles.Told(path, Text(path, bytes));
             default:
                 throw new FaultyFileException(
-                    [new(path, 1, 1, "this is no file of ours", "a flow with the key 'flow', a rig with the key 'rig', a scenario with the key 'scenario', words with the key 'words', or a record in JSON lines")]);
+                    [new(path, 1, 1, "this is no file of ours", "a flow with the key 'flow', a rig with the key 'rig', a scenario with the key 'scenario', a plan with the key 'plan', words with the key 'words', or a record in JSON lines")]);
         }
     }
 

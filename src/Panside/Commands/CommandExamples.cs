@@ -34,6 +34,8 @@ internal static class CommandExamples
         [
             new("panside check my-flow.yaml rig.yaml", "every fault with its place"),
             new("panside check --graph my-flow.yaml", "the flow as a diagram"),
+            new("panside check --walk my-flow.yaml --rig rig.yaml my-plan.yaml", "does the boil go as planned?"),
+            new("panside check --schema flow > flow.schema.json", "for an editor that completes and marks"),
         ],
         ["replay"] =
         [

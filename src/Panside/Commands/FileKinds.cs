@@ -20,6 +20,9 @@ internal enum FileKind
     /// <summary>A scenario to practise.</summary>
     Scenario,
 
+    /// <summary>A plan to walk a flow through.</summary>
+    Plan,
+
     /// <summary>The words by which dangers are known.</summary>
     Words,
 }
@@ -42,6 +45,7 @@ internal static partial class FileKinds
             "flow" => FileKind.Flow,
             "scenario" => FileKind.Scenario,
             "rig" => FileKind.Rig,
+            "plan" => FileKind.Plan,
             "words" => FileKind.Words,
             _ => FileKind.Unknown,
         };
@@ -51,6 +55,6 @@ internal static partial class FileKinds
     private static partial Regex JsonStart();
 
     // A flow has words too, as a mapping below; a file of words says there which they are.
-    [GeneratedRegex(@"^[""']?(?<key>flow|scenario|rig|words(?=[""']?\s*:[ \t]*\w))[""']?\s*:", RegexOptions.CultureInvariant | RegexOptions.Multiline)]
+    [GeneratedRegex(@"^[""']?(?<key>flow|scenario|rig|plan|words(?=[""']?\s*:[ \t]*\w))[""']?\s*:", RegexOptions.CultureInvariant | RegexOptions.Multiline)]
     private static partial Regex TopKey();
 }

@@ -50,7 +50,7 @@ internal static class FlowDiagram
             .Select(way => (To: Name(way.DestinationState), way.Trigger, way.GuardConditionsMethodDescriptions))
             .Concat(state.DynamicTransitions.Select(way => (To: Flow.Return, way.Trigger, way.GuardConditionsMethodDescriptions)))
             .Where(way => isDrawn(way.Trigger.ToString()!, way.To))
-            .Select(way => (way.To, Trigger: way.Trigger.ToString()!, Given: string.Join(" and ", way.GuardConditionsMethodDescriptions.Select(guard => guard.Description))))
+            .Select(way => (way.To, Trigger: way.Trigger.ToString()!, Given: string.Join(" and ", way.GuardConditionsMethodDescriptions.Select(guard => guard.Description).Where(given => given != FlowMachine.Otherwise))))
             .ToList();
         return ways
             .Where(way => way.Trigger != "answer skip" || !ways.Contains((way.To, "answer yes", way.Given)))

@@ -25,6 +25,7 @@ internal abstract class FileTrial : ITrial
         }
         catch (FaultyFileException faulty)
         {
+            _ = faulty.Faults.Take(3).SelectMany(fault => fault.More(Text(input))).Count();
             if (faulty.Faults.Count == 0 || faulty.Faults.Any(fault => fault.Line < 1 || fault.Column < 1))
             {
                 throw new InvalidOperationException($"A fault has no place: {faulty.Message}", faulty);

@@ -62,50 +62,57 @@ public class FlowWalkTests
 
     [Theory]
     [MemberData(nameof(Shipped))]
-    public void The_machine_walks_as_the_flow_reads(string file)
+    public void A_trigger_leads_where_an_open_way_of_the_file_leads_and_nowhere_else(string file)
     {
         var flow = Read(file);
-        var (machine, naive) = (new FlowMachine(flow), new NaiveWalker(flow));
-        var triggers = flow.Steps.Keys.SelectMany(step => naive.Ways(step).Select(way => way.When)).Append("word nothing").Distinct().ToList();
-        var facts = Vocabularies.Flow.Facts.Append("marked wood-held").ToList();
-        Gen.Select(Gen.Int[0, triggers.Count - 1], Gen.Bool.Array[facts.Count]).Array[1, 200].Holds(
+        var machine = new FlowMachine(flow);
+        var triggers = flow.Steps.Values.SelectMany(step => FlowCheck.WaysFrom(flow, step)).Select(way => way.When).Append("word nothing").Distinct().ToList();
+        var (steps, facts) = (flow.Steps.Values.ToList(), Vocabularies.Flow.Facts.Append("marked wood-held").ToList());
+        Gen.Select(Gen.Int[0, steps.Count - 1], Gen.Int[0, triggers.Count - 1], Gen.Bool.Array[facts.Count]).Array[1, 100].Holds(
             said =>
             {
-                var at = new Standing(flow.Start, "");
-                foreach (var (trigger, holds) in said)
+                foreach (var (at, trigger, holds) in said)
                 {
+                    var (step, when) = (steps[at], triggers[trigger]);
                     bool Holds(string fact) => facts.IndexOf(fact) is >= 0 and var index && holds[index];
-                    var next = naive.Next(at, triggers[trigger], Holds);
-                    Assert.Equal(next, machine.Next(at.Step, triggers[trigger], at.ReturnTo, Holds));
-                    at = next is null or "over" or "left-alone" ? at : naive.At(at, next);
-                    Assert.Equal(ByFact(naive, at, Holds), machine.NextByFact(at.Step, at.ReturnTo, Holds));
+                    var open = FlowCheck.WaysFrom(flow, step).Where(way => way.When == when && way.Given.All(Given(Holds))).ToList();
+                    var next = machine.Next(step.Id, when, flow.Start, Holds);
+                    if (FlowMachine.IsFact(when) && next is null)
+                    {
+                        Assert.All(open, way => Assert.Equal(step.Id, way.Go)); // a fact leads away, or not at all
+                        continue;
+                    }
+
+                    Assert.Equal(open.Count == 0, next is null);
+                    Assert.True(next is null || open.Any(way => (way.Go == Flow.Return ? flow.Start : way.Go) == next), $"'{when}' leads from '{step.Id}' to '{next}'");
+                    var danger = flow.DangerWays.FirstOrDefault(way => open.Contains(way));
+                    if (danger is not null && !step.Phase.IsEmergency)
+                    {
+                        Assert.Equal(danger.Go, next);
+                    }
+
+                    Assert.Equal(next is not null && (!FlowMachine.IsFact(when) || Holds(when[5..])), machine.Permitted(step.Id, Holds).Contains(when));
                 }
             },
             cases: 300);
     }
 
-    /// <summary>The first fact of the file that holds and leads elsewhere.</summary>
-    private static string? ByFact(NaiveWalker naive, Standing at, Func<string, bool> holds) => naive.Ways(at.Step)
-        .Where(way => way.When.StartsWith("fact ", StringComparison.Ordinal) && holds(way.When["fact ".Length..]))
-        .Select(way => naive.Next(at, way.When, holds))
-        .FirstOrDefault(next => next is not null && next != at.Step);
-
     /// <summary>Every state that the machine can come to, with the ways from it and the facts that held.</summary>
     private static Dictionary<Standing, List<(Standing To, IReadOnlySet<string> Facts)>> Walked(Flow flow)
     {
-        var (machine, naive) = (new FlowMachine(flow), new NaiveWalker(flow));
+        var machine = new FlowMachine(flow);
         var start = new Standing(flow.Start, "");
         var walked = new Dictionary<Standing, List<(Standing, IReadOnlySet<string>)>> { [start] = [] };
         for (var open = new Queue<Standing>([start]); open.TryDequeue(out var at);)
         {
-            foreach (var (trigger, facts) in at.Step is "over" or "left-alone" ? [] : naive.Cases(at.Step))
+            foreach (var (trigger, facts) in at.Step is "over" or "left-alone" ? [] : Cases(flow, at.Step))
             {
                 if (machine.Next(at.Step, trigger, at.ReturnTo, facts.Contains) is not { } next)
                 {
                     continue;
                 }
 
-                var to = naive.At(at, next);
+                var to = At(flow, at, next);
                 walked[at].Add((to, facts));
                 if (walked.TryAdd(to, []))
                 {
@@ -117,5 +124,31 @@ public class FlowWalkTests
         return walked;
     }
 
+    /// <summary>The standing after a step: a side trip leads back to the step that it began at.</summary>
+    private static Standing At(Flow flow, Standing from, string step) =>
+        step is not ("over" or "left-alone") && flow.Steps[step].Phase.IsSideTrip && !flow.Steps[from.Step].Phase.IsSideTrip
+            ? new(step, from.Step)
+            : new(step, from.ReturnTo);
+
+    /// <summary>Every trigger from a step, each with every way that the facts which matter for it can stand.</summary>
+    private static IEnumerable<(string Trigger, IReadOnlySet<string> Facts)> Cases(Flow flow, string step)
+    {
+        foreach (var same in FlowCheck.WaysFrom(flow, flow.Steps[step]).GroupBy(way => way.When))
+        {
+            var facts = same.SelectMany(way => way.Given).Select(fact => fact.StartsWith("not ", StringComparison.Ordinal) ? fact[4..] : fact)
+                .Distinct().ToList();
+            for (var bits = 0; bits < 1 << facts.Count; bits++)
+            {
+                yield return (same.Key, facts.Where((_, index) => (bits >> index & 1) == 1).ToHashSet());
+            }
+        }
+    }
+
+    private static Func<string, bool> Given(Func<string, bool> holds) => fact =>
+        fact.StartsWith("not ", StringComparison.Ordinal) ? !holds(fact["not ".Length..]) : holds(fact);
+
     private static Flow Read(string file) => FlowFile.Read(file, RepositoryFiles.Read("flows", file), Vocabularies.Flow);
+
+    /// <summary>Where a flow stands: a step, and where a side trip from it leads back to.</summary>
+    private sealed record Standing(string Step, string ReturnTo);
 }

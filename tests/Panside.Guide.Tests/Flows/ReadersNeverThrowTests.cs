@@ -3,6 +3,7 @@ using CsCheck;
 using Panside.Guide.Flows;
 using Panside.Guide.Hearing;
 using Panside.Guide.Lines;
+using Panside.Guide.Plans;
 using Panside.Guide.Rigs;
 using Panside.Guide.Yaml;
 using Panside.Laws;
@@ -15,6 +16,8 @@ public class ReadersNeverThrowTests
 {
     private static readonly string FlowText = RepositoryFiles.Read("tests", "Panside.Guide.Tests", "Flows", "smallest.yaml");
     private static readonly string RigText = RepositoryFiles.Read("flows", "rigs", "two-by-four-forced.yaml");
+
+    private static readonly string PlanText = RepositoryFiles.Read("flows", "plans", "gas-divided.yaml");
 
     private static readonly string[] Pieces =
     [
@@ -40,7 +43,7 @@ public class ReadersNeverThrowTests
     public void R8_a_damaged_flow_is_refused_with_places_or_read()
     {
         var refused = 0;
-        Damaged(FlowText).Holds(text => refused += IsRefused(() => FlowFile.Read("f", text, Vocabularies.Flow)) ? 1 : 0, cases: Thorough.IsAsked ? 1500 : 750);
+        Damaged(FlowText).Holds(text => refused += IsRefused(() => FlowFile.Read("f", text, Vocabularies.Flow), text) ? 1 : 0, cases: Thorough.IsAsked ? 1500 : 750);
         Assert.True(refused >= 250);
     }
 
@@ -48,7 +51,15 @@ public class ReadersNeverThrowTests
     public void R8_a_damaged_rig_is_refused_with_places_or_read()
     {
         var refused = 0;
-        Damaged(RigText).Holds(text => refused += IsRefused(() => RigFile.Read("r", text)) ? 1 : 0, cases: Thorough.IsAsked ? 3000 : 1000);
+        Damaged(RigText).Holds(text => refused += IsRefused(() => RigFile.Read("r", text), text) ? 1 : 0, cases: Thorough.IsAsked ? 3000 : 1000);
+        Assert.True(refused >= 250);
+    }
+
+    [Fact]
+    public void R8_a_damaged_plan_is_refused_with_places_or_read()
+    {
+        var refused = 0;
+        Damaged(PlanText).Holds(text => refused += IsRefused(() => PlanFile.Read("p", text, Conversation.Flow), text) ? 1 : 0, cases: Thorough.IsAsked ? 3000 : 1000);
         Assert.True(refused >= 250);
     }
 
@@ -103,7 +114,7 @@ public class ReadersNeverThrowTests
 
     private static Moment Now { get; } = Moment.Of(new(2031, 3, 8, 17, 0, 0, TimeSpan.Zero));
 
-    private static bool IsRefused(Action read)
+    private static bool IsRefused(Action read, string? text = null)
     {
         try
         {
@@ -114,6 +125,7 @@ public class ReadersNeverThrowTests
         {
             Assert.NotEmpty(fault.Faults);
             Assert.All(fault.Faults, one => Assert.True(one.Line >= 1 && one.Column >= 1, one.ToString()));
+            Assert.All(text is null ? [] : fault.Faults, one => Assert.InRange(one.More(text!).Count(), 2, 4));
             return true;
         }
     }

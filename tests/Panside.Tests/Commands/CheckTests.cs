@@ -10,7 +10,7 @@ public partial class CheckTests
 {
     private static readonly byte[] Boil = Recorded.Boil();
 
-    public static IEnumerable<TheoryDataRow<string>> Shipped => new[] { "flows", "flows/rigs", "demo-sessions" }
+    public static IEnumerable<TheoryDataRow<string>> Shipped => new[] { "flows", "flows/rigs", "flows/plans", "demo-sessions" }
         .SelectMany(folder => Directory.EnumerateFiles(Path.Combine(RepositoryFiles.Root, folder)))
         .Where(file => file.EndsWith(".yaml", StringComparison.Ordinal) || file.EndsWith(".jsonl", StringComparison.Ordinal))
         .Select(file => new TheoryDataRow<string>(Path.GetRelativePath(RepositoryFiles.Root, file)));
