@@ -19,6 +19,7 @@ internal static class PansFile
     {
         if (!root.Has("pans"))
         {
+            root.Maps("pans");
             return (One(root.Map("pan", required: true), units, passesOver), null);
         }
 

@@ -12,7 +12,8 @@ internal static class PanDeeds
         SetSugar(members, member, members.Front, fraction);
     }
 
-    private static void SetSugar(Members members, int member, Stretch pan, double fraction)
+    /// <summary>All cells of a pan get the same sugar content, as a mass fraction.</summary>
+    public static void SetSugar(Members members, int member, Stretch pan, double fraction)
     {
         if (pan.Count == 0)
         {
@@ -144,6 +145,29 @@ internal static class PanDeeds
             var fraction = sap * double.Pow(last / sap, (at + 1.0) / cells);
             var sugar = members[Field.Sugar + pan.First + at];
             sugar[member] = double.Max(sugar[member], fraction * cell * RigConstants.KilogramsOfSap(fraction));
+        }
+    }
+
+    /// <summary>
+    /// The same of two pans, by how it comes to stand in both when syrup is drawn as fast as the sap's sugar comes: where the sap has passed
+    /// the part p of all evaporation it holds B0/(1 - p (1 - B0/B)), with B at the draw-off. Derived from the balance of sugar.
+    /// </summary>
+    /// <param name="members">The members.</param>
+    /// <param name="member">Which.</param>
+    /// <param name="boiledInFront">The part of all water that leaves the pan where the draw-off is.</param>
+    public static void LeadUpThroughBoth(Members members, int member, double boiledInFront)
+    {
+        var (back, front) = (members.Back, members.Front);
+        var last = RigEnsemble.FractionOf(members.LastSugar[member], members.Liters(front, member) / front.Count);
+        var sap = members[Field.Sap][member];
+        for (var cell = 0; cell < members.Cells - 1 && last > sap; cell++)
+        {
+            var (pan, passed) = cell < back.Count
+                ? (back, (1 - boiledInFront) * (cell + 1) / back.Count)
+                : (front, 1 - boiledInFront + (boiledInFront * (cell + 1 - back.Count) / front.Count));
+            var fraction = sap / (1 - (passed * (1 - (sap / last))));
+            var sugar = members[Field.Sugar + cell];
+            sugar[member] = double.Max(sugar[member], fraction * (members.Liters(pan, member) / pan.Count) * RigConstants.KilogramsOfSap(fraction));
         }
     }
 

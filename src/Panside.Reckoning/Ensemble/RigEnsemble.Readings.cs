@@ -219,8 +219,11 @@ public sealed partial class RigEnsemble
     });
 
     /// <summary>A sample stirred from the whole pan where the draw-off is was read.</summary>
-    public RigEnsemble PanSugarRead(SugarContent sample) => Changed((members, noise) =>
+    /// <param name="sample">What the refractometer shows.</param>
+    /// <param name="isLeft">Whether it was left there by the last boil. Then the pan behind was left on its way to it: not known, but no raw sap.</param>
+    public RigEnsemble PanSugarRead(SugarContent sample, bool isLeft = false) => Changed((members, noise) =>
     {
+        var left = isLeft && Rig.Back is not null ? Beginning.Noise(members.Count, Told, purpose: 1) : null;
         for (var member = 0; member < members.Count; member++)
         {
             var fraction = double.Clamp(sample.MassFraction * double.Exp(0.04 * noise[member]), 0, 0.8);
@@ -230,8 +233,23 @@ public sealed partial class RigEnsemble
                 var wanted = members[members.DrawPan][member] * RigConstants.KilogramsOfSap(fraction) * fraction;
                 PanDeeds.ScaleSugar(members, member, members.Front, wanted / sugar);
             }
+
+            if (left is not null)
+            {
+                var sap = members[Field.Sap][member];
+                PanDeeds.SetSugar(members, member, members.Back, double.Max(sap + ((fraction - sap) * LeftBehind * double.Exp(LeftBehindSpread * left[member])), sap));
+            }
         }
     });
+
+    /// <summary>
+    /// So far on the way from sap to what stands in front the pan behind is left, on the mean: by the balance of sugar over a boil with
+    /// draws a quarter to a third; give or take as much as that is worth. No source.
+    /// </summary>
+    private const double LeftBehind = 0.3;
+
+    /// <summary>Its deviation, as a logarithm.</summary>
+    private const double LeftBehindSpread = 0.4;
 
     /// <summary>The raw sap's sugar was read.</summary>
     /// <param name="read">The reading.</param>
@@ -264,11 +282,15 @@ public sealed partial class RigEnsemble
     /// What stands at the draw-off is set outright: it bends with its sugar, so that a regression would miss what was read, and
     /// in a long tail even spread it.
     /// </summary>
-    private static void SetLastFraction(Members members, int member, double fraction, bool isFar)
+    private void SetLastFraction(Members members, int member, double fraction, bool isFar)
     {
         var most = double.Clamp(fraction, 0, MostFraction);
         members.LastSugar[member] = most * members[members.DrawPan][member] / members.Front.Count * RigConstants.KilogramsOfSap(most);
-        if (isFar)
+        if (isFar && Rig.Back is not null)
+        {
+            PanDeeds.LeadUpThroughBoth(members, member, Rig.BoiledInFront);
+        }
+        else if (isFar)
         {
             PanDeeds.LeadUpToLast(members, member);
         }
