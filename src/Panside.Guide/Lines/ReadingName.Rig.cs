@@ -38,6 +38,7 @@ public sealed partial class ReadingName
     public static readonly ReadingName BackPanDepth = new("back-pan-depth", Dimension.Length, "back pan depth", TimeSpan.FromMinutes(20))
     {
         IsThere = rig => rig.Back is not null,
+        Row = "back pan",
         Words = ["back pan", "back pan level", "flue pan", "flue pan depth", "back depth"],
         Usual = boil => (boil.Units.From(Behind(boil.Rig).Least), boil.Units.From(Behind(boil.Rig).Flood)),
         Possible = rig => (rig.Units.From(default(Length)), rig.Units.From(Behind(rig).Wall)),

@@ -131,10 +131,14 @@ public class RigFileTests
     public void Of_two_pans_the_last_is_the_one_with_the_draw_off_and_the_first_feeds_it()
     {
         var rig = RigFile.Read("r", RepositoryFiles.Read("flows", "rigs", "flue-and-syrup-pan.yaml"));
-        Assert.Equal((4, 12), (rig.PanArea.SquareFeet, rig.WholeArea.SquareFeet));
-        Assert.Equal((3, 1.5, 2.5), (rig.Channels, rig.RunDepth.Inches, rig.FloodDepth.Inches));
         var back = rig.Back!;
-        Assert.Equal((8, 1, 2, 3), (back.Area.SquareFeet, back.Channels, back.RunDepth.Inches, back.FloodDepth.Inches));
+        Assert.Equal((3, 1), (rig.Channels, back.Channels));
+        (double Is, double Says)[] sizes =
+        [
+            (rig.PanArea.SquareFeet, 4), (rig.WholeArea.SquareFeet, 12), (rig.RunDepth.Inches, 1.5), (rig.FloodDepth.Inches, 2.5),
+            (back.Area.SquareFeet, 8), (back.RunDepth.Inches, 2), (back.LeastDepth.Inches, 1), (back.FloodDepth.Inches, 3),
+        ];
+        Assert.All(sizes, size => Assert.Equal(size.Says, size.Is, 9));
         Assert.Equal(4, back.HeatedTimes, 9);
         Assert.Equal(2 * 1728 / 231.0, back.InFlues.UsGallons, 6);
     }
