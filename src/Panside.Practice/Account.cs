@@ -73,6 +73,8 @@ internal sealed class Account
             SecondsTrulySafe = safeFrom,
             SecondsSaidClear = _saidClear?.Truth.Second,
             LeastDepth = rig.LeastDepth,
+            LeastBackDepth = rig.LeastBackDepth,
+            LeastBackDepthAfter = after.LeastBackDepth,
             MostSugar = rig.MostSugar,
             IsScorched = rig.IsScorched || after.IsScorched,
             HasFoamedOver = rig.HasFoamedOver,
@@ -86,7 +88,7 @@ internal sealed class Account
             Alarms = _alarmedAt.Count,
             AlarmPeak = _alarmedAt.Select(from => _alarmedAt.Count(at => at >= from && at < from + 600)).DefaultIfEmpty().Max(),
             IsNearMiss = !(rig.IsScorched || after.IsScorched)
-                && (rig.Truth.Scorch > NearlyScorched || rig.LeastDepth < rig.Makeup.Rig.LeastDepth || rig.HasFoamedOver),
+                && (rig.Truth.Scorch > NearlyScorched || rig.HasBeenLow || rig.HasFoamedOver),
             IsClearTooEarly = _saidClear is var (makeup, truth) && !Hindsight.RunOut(makeup, truth).IsKept(makeup),
             SyrupErrorBrix = rig.Draws.Count == 0 ? null : rig.Draws.Average(draw => double.Abs(draw.Sugar.Brix - rig.Makeup.Rig.Target.Brix)),
             IsResidualCovered = Covers(_told.Residual, measure => rig.Makeup.Rig.Units.Volume(measure).Liters, came => came.Liters),

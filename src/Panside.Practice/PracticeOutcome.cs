@@ -24,6 +24,12 @@ public sealed record PracticeOutcome
     /// <summary>The shallowest that the pan has been over a fire.</summary>
     public required Length LeastDepth { get; init; }
 
+    /// <summary>The same of the pan behind, over its flues; null where there is none.</summary>
+    public Length? LeastBackDepth { get; init; }
+
+    /// <summary>And after leaving, without feed.</summary>
+    public Length? LeastBackDepthAfter { get; init; }
+
     /// <summary>The sweetest that any cell has been.</summary>
     public required SugarContent MostSugar { get; init; }
 

@@ -36,6 +36,11 @@ public static class ClearToLeave
             unmet.Add($"the pan stood at {shown.Value}, under its least depth");
         }
 
+        if (now.IsBackBelowLeast)
+        {
+            unmet.Add($"the back pan stood at {state.Last(ReadingName.BackPanDepth)!.Value.Value}, under its least depth");
+        }
+
         if (now.IsBurnerOn)
         {
             unmet.Add("the burner is on");
@@ -77,9 +82,15 @@ public static class ClearToLeave
         {
             unmet.Add("the depth was read long before the boil went still");
         }
+        else if (now.Setting.Rig.Back is not null && BackDepthUnknown(now) is { } unread)
+        {
+            unmet.Add(unread);
+        }
         else if (IsTooShallow(now))
         {
-            unmet.Add($"the pan is too shallow: {Amount.Shown(now.Setting.Units.From(now.Depth))}");
+            unmet.Add(now.Unfed!.IsBackShort(0)
+                ? $"the back pan is too shallow: {Amount.Shown(now.Setting.Units.From(now.BackDepth!.Value))}"
+                : $"the pan is too shallow: {Amount.Shown(now.Setting.Units.From(now.Depth))}");
         }
 
         if (unmet.Count == 0 && CanPassSyrup(now) is { } sugar)
@@ -100,9 +111,15 @@ public static class ClearToLeave
     /// <summary>Common practice waits for coals that are spent, or so long over a still pan: no source.</summary>
     internal static readonly TimeSpan StillLong = TimeSpan.FromMinutes(20);
 
-    /// <summary>Whether the heat that is left could take the pan below its least depth.</summary>
-    public static bool IsTooShallow(Situation now) =>
-        now.IsLit && now.Unfed!.LeastPanLiters(0) < now.Setting.Description.LeastVolume.Liters;
+    /// <summary>Why nobody knows how deep the pan behind is; null where it was read since the last heat, flood, pour and draw, and with the boil.</summary>
+    private static string? BackDepthUnknown(Situation now) =>
+        !now.IsBackReadSince(now.LastWood) ? $"the back pan's depth has not been read since {TheLastHeat(now)}, or since sap went in"
+        : now.State.Last(ObservationName.Boil) is { Value: "still" } calm && now.State.Last(ReadingName.BackPanDepth) is { } read && calm.At.Time - read.At.Time > Together
+            ? "the back pan's depth was read long before the boil went still"
+        : null;
+
+    /// <summary>Whether the heat that is left could take the pan below its least depth; of two, whichever.</summary>
+    public static bool IsTooShallow(Situation now) => now.IsLit && now.Unfed!.IsShort(0);
 
     /// <summary>Whether nothing but the sugar at the draw-off side speaks against leaving.</summary>
     public static bool HangsOnDrawSide(Situation now) => now.Unmet is [var only] && only == CanPassSyrup(now);
@@ -165,8 +182,8 @@ public static class ClearToLeave
     {
         var state = now.State;
         var limit = now.Setting.Rig.Target.Brix + PastSyrup - KeptUnder;
-        var mean = 100 * state.Rig.PanSugar.Kilograms / double.Max(state.Rig.Pan.Liters * ThinDensity, 1);
-        var lost = WorstLiters(now) / double.Max(state.Rig.Pan.Liters, 0.1);
+        var mean = 100 * state.Rig.DrawPanSugar.Kilograms / double.Max(state.Rig.DrawPan.Liters * ThinDensity, 1);
+        var lost = now.Setting.Description.BoiledInFront * WorstLiters(now) / double.Max(state.Rig.DrawPan.Liters, 0.1);
         double After(double brix) => lost < 0.95 ? brix / (1 - lost) : 100;
         if (now.Unfed!.MixedBrix(1) > limit)
         {
@@ -189,8 +206,8 @@ public static class ClearToLeave
 
         // Since that reading the last cell can have taken up no more sugar than the feed for the water boiled away brought; of two
         // readings the sweeter one counts.
-        var cell = state.Rig.Pan.Liters * ThinDensity / PanCells.Of(now.Setting.Description);
-        var taken = 100 * (state.Rig.Evaporated.Liters - drawOff.EvaporatedLiters) * state.Rig.Sap.MassFraction / double.Max(cell, 0.1);
+        var cell = state.Rig.DrawPan.Liters * ThinDensity / PanCells.OfDrawPan(now.Setting.Description);
+        var taken = 100 * Brought(now, state.Rig.Evaporated.Liters - drawOff.EvaporatedLiters) / double.Max(cell, 0.1);
         if (After(double.Max(drawOff.Sugar.Brix, drawOff.Before.Brix) + taken) <= limit)
         {
             return null;
@@ -201,6 +218,22 @@ public static class ClearToLeave
         var isThinned = Thins.Any(deed => state.Last(deed)?.At.Time > drawOff.At.Time);
         var isAgreed = isThinned && drawOff.IsReadTwice && double.Abs(drawOff.Sugar.Brix - drawOff.Before.Brix) <= Agree;
         return isAgreed && now.Unfed!.ThickestBrix(1) + (Steeper * taken) <= limit ? null : "the draw-off side is near syrup and can pass it";
+    }
+
+    /// <summary>
+    /// The sugar that the feed of the pan with the draw-off has brought for so much water boiled away, in kg: sap's, or that of the pan
+    /// behind as it stands now, and then also what it goes on to bring until nothing boils any more.
+    /// </summary>
+    private static double Brought(Situation now, double boiledLiters)
+    {
+        var rig = now.State.Rig;
+        if (rig.BackPan is not { } behind)
+        {
+            return boiledLiters * rig.Sap.MassFraction;
+        }
+
+        var perLiter = double.Max((rig.PanSugar - rig.DrawPanSugar).Kilograms / double.Max(behind.Liters, 0.1), rig.Sap.MassFraction);
+        return (boiledLiters + WorstLiters(now)) * now.Setting.Description.BoiledInFront * perLiter;
     }
 
     /// <summary>Whether the draw-off was read so much sweeter than the pan, after channels were seen mixed, that they cannot be.</summary>

@@ -24,7 +24,7 @@ public static class CommonPractice
     public static Volume StopAt(Setting setting, RigEnsemble rigs, bool cautious)
     {
         var reckoned = rigs.OnceLastCharged(setting.Rig.Charge).ReserveLiters(cautious ? Cautious : Confident);
-        return Volume.FromLiters(double.Max(reckoned, ReserveAtLastCharge(setting.Rig.PanArea, cautious).Liters));
+        return Volume.FromLiters(double.Max(reckoned, ReserveAtLastCharge(setting.Rig.WholeArea, cautious).Liters));
     }
 
     private const double Cautious = 0.95;

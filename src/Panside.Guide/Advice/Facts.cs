@@ -74,10 +74,17 @@ public static class Facts
         ["pan-falling"] = now => now.IsPanFallen && now.Setting.Rig.Feed != Feed.ByHand,
         ["pour-due"] = HandFeed.IsDue,
         ["pan-flooded"] = now => DoneSinceWood(now, DeedName.FloodPan)
-            || now.DepthRead?.Meters >= now.Setting.Rig.FloodDepth.Meters * 0.95,
+            || (now.DepthRead?.Meters >= now.Setting.Rig.FloodDepth.Meters * 0.95
+                && (now.Setting.Rig.Back is not { } back || now.BackDepthRead?.Meters >= back.FloodDepth.Meters * 0.95)),
         ["flooded-lately"] = now => now.State.Last(DeedName.FloodPan) is { } flooded && IsWithin(now, flooded.At, FlowValue.FloodedLately),
         ["covered"] = now => DoneSinceWood(now, DeedName.CoverPan),
-        ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read && !(now.LastWood?.Time >= read.At.Time),
+        ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read && !(now.LastWood?.Time >= read.At.Time)
+            && (now.Setting.Rig.Back is null || (now.State.Last(ReadingName.BackPanDepth) is { } behind && !(now.LastWood?.Time >= behind.At.Time))),
+        ["back-below-least"] = now => now.IsBackBelowLeast,
+        ["back-fallen"] = now => now.IsBackPanFallen,
+        ["back-low"] = now => now.IsBackLow,
+        ["back-shallow"] = now => now.IsBackShallow,
+        ["back-depth-wanted"] = now => now.IsBackDepthWanted,
         ["channels-unknown"] = now => now.Setting.Rig.Channels > 1
             && (now.State.Last(ObservationName.Gradient) is not { } seen || now.LastWood?.Time >= seen.At.Time),
         ["emergency-on"] = now => now.State.Step.Length > 0 && now.Setting.Flow.PhaseOf(now.State.Step).IsEmergency,

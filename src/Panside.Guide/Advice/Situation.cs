@@ -93,7 +93,7 @@ public sealed partial class Situation
     }
 
     /// <summary>The floor of common practice for the sap over and above the pan's own at the last charge, in liters.</summary>
-    public double FloorLiters => CommonPractice.ReserveAtLastCharge(Setting.Rig.PanArea, IsCautious).Liters;
+    public double FloorLiters => CommonPractice.ReserveAtLastCharge(Setting.Rig.WholeArea, IsCautious).Liters;
 
     /// <summary>Whether the cautious side is taken: a beginner, or a season's first shutdown.</summary>
     public bool IsCautious => Setting.Guidance == Guidance.Beginner || !State.Marks.Contains("rig-known-this-season");
@@ -210,7 +210,7 @@ public sealed partial class Situation
     public Temperature DrawPointToday => DrawPoint.Today(Setting, State);
 
     /// <summary>The depth now, as reckoned from the last reading on.</summary>
-    public Length Depth => State.Rig.Pan / Setting.Rig.PanArea;
+    public Length Depth => State.Rig.DrawPan / Setting.Rig.PanArea;
 
     /// <summary>
     /// The depth as it is told: what was read within this very minute, as it was read; else as reckoned. Who has just read a figure
@@ -285,9 +285,13 @@ public sealed partial class Situation
     /// Minutes in which the pan, from its last depth on, would show its floor if no sap came any more, on a rig that boils fast;
     /// null where nobody read the depth or nothing boils.
     /// </summary>
-    public double? MinutesToBare => IsLit && State.Rig.IsBoiling && DepthRead is { } read && RateLitersPerHour is { P95: > 0.1 } rate
+    public double? MinutesToBare => IsLit && State.Rig.IsBoiling && DepthRead is { } read && FastLitersPerHour is { } rate
         ? double.Max((read + PouredSince - (Setting.Rig.LeastDepth * BareShare)).Meters, 0) * Setting.Rig.PanArea.SquareMeters * 1000
-            / (IsFiring ? double.Clamp(rate.P95, FiredLitersPerHour, MostOfFired * FiredLitersPerHour) : rate.P95) * 60
+            / (rate * Setting.Description.BoiledInFront) * 60
+        : null;
+
+    private double? FastLitersPerHour => RateLitersPerHour is { P95: > 0.1 } rate
+        ? IsFiring ? double.Clamp(rate.P95, FiredLitersPerHour, MostOfFired * FiredLitersPerHour) : rate.P95
         : null;
 
     /// <summary>

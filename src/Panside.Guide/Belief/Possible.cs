@@ -26,6 +26,11 @@ public sealed class Possible(Setting setting)
 
     private (string, string)? Fault(Reading reading)
     {
+        if (!reading.Name.IsThere(setting.Rig))
+        {
+            return ($"This rig has no {reading.Name.Spoken}: its file names one pan. Say 'depth' for it.", "reading");
+        }
+
         var (low, high, unit) = Range(reading.Name);
         var value = setting.Units.Convert(reading.Measure, unit).Value;
         if (value >= low - Rounding(low) && value <= high + Rounding(high))

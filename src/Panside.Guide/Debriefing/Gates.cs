@@ -23,7 +23,7 @@ internal sealed record Gate(string Name, string? Missed, string NextTime)
             new("pan never under its least depth",
                 course.Shallowest is { } low && low.Depth < setting.Rig.LeastDepth
                     ? $"the pan stood at {Amount.Shown(setting.Units.From(low.Depth))} at {Clock(low.At)}"
-                    : null,
+                    : BackLow(state, setting),
                 $"{Feeding(setting.Rig.Feed)}, and read the depth when asked."),
             new(setting.Rig.OfFire("no wood after the last charge", "off once it was shut off"), course.WoodAfter > 0 ? $"{course.WoodAfter} more went in" : null,
                 setting.Rig.OfFire("Once wood is held, leave it held: each charge wants sap of its own.", "Once it is off, leave it off.")),
@@ -35,6 +35,17 @@ internal sealed record Gate(string Name, string? Missed, string NextTime)
 
         // Of a boil brought in from a table nobody was asked whether it was clear to leave.
         return setting.Header.Imported && !state.IsSafe ? gates[..^1] : gates;
+    }
+
+    private static string? BackLow(SessionState state, Setting setting)
+    {
+        if (setting.Rig.Back is not { } back || state.Last(DeedName.LitFire) is not { } lit || !state.Readings.TryGetValue(ReadingName.BackPanDepth, out var read))
+        {
+            return null;
+        }
+
+        var low = read.FindIndex(one => one.At.Time >= lit.At.Time && UnitSystem.Length(one.Value) < back.LeastDepth);
+        return low < 0 ? null : $"the back pan stood at {Amount.Shown(read[low].Value)} at {Clock(read[low].At)}";
     }
 
     private static string Feeding(Rigs.Feed feed) => feed switch

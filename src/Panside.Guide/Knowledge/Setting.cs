@@ -43,7 +43,7 @@ public sealed class Setting
                 ? RigEnsemble.HeatOfBurner(rig.Boils, rig.Interval)
                 : Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture),
             rig.Charge, rig.Interval, rig.Target, rig.Tank)
-        { Portion = rig.HasFloat ? default : rig.Portion, IsBurner = rig.IsBurner };
+        { Portion = rig.HasFloat ? default : rig.Portion, IsBurner = rig.IsBurner, Back = rig.Back?.Description };
         Header = new(
             program, flow.Name, flow.Hash, rig.Name, rig.Text, guidance == Guidance.Beginner ? "beginner" : "practised", practice)
         {
@@ -96,7 +96,9 @@ public sealed class Setting
     /// <summary>Whether what is asked is to be seen on this rig, and what it is read with is there.</summary>
     /// <param name="ask">What a step or a watch asks for.</param>
     public bool IsThere(string? ask) => ask is null
-        || (ObservationName.FromCode(ask)?.IsThere(Rig) != false && Readings.Find(ask)?.Instruments.All(Rig.Has) != false);
+        || (ObservationName.FromCode(ask)?.IsThere(Rig) != false && IsThere(Readings.Find(ask)));
+
+    private bool IsThere(ReadingName? name) => name is null || (name.IsThere(Rig) && name.Instruments.All(Rig.Has));
 
     /// <summary>How often a watch is asked; one that does not say it, as often as wood goes in.</summary>
     /// <param name="watch">The watch.</param>

@@ -35,7 +35,7 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
     public static readonly DeedName CloseDraw = new("close-draw", Dimension.Volume, "draw-off shut")
     {
         Words = ["drew", "closed", "draw closed", "shut", "close", "draw shut", "drawn off"],
-        Most = rig => rig.Units.From(rig.PanVolume(rig.WallDepth)),
+        Most = rig => rig.Units.From(rig.ToWalls),
         Reads = ReadingName.DrawnVolume,
     };
 
@@ -60,7 +60,7 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
         Words = ["poured", "poured in", "pour"],
         Liquids = Lines.Liquids.All,
         WantsAmount = true,
-        Most = rig => rig.Units.From(rig.PanVolume(rig.WallDepth)),
+        Most = rig => rig.Units.From(rig.ToWalls),
         Doubted = PouredDoubted,
     };
 
@@ -102,6 +102,12 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
 
     private static Doubt? PouredDoubted(IBoil boil, Measure poured)
     {
+        if (boil.Rig.Back is not null)
+        {
+            // Into which of the two it goes nobody says: their depths tell.
+            return null;
+        }
+
         var depth = (boil.Rigs.Summary.Pan + boil.Units.Volume(poured)) / boil.Rig.PanArea;
         return depth > boil.Rig.FloodDepth * 2
             ? new(

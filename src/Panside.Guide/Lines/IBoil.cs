@@ -44,6 +44,9 @@ public interface IBoil
     /// <summary>Whether the pan was last read well under its run depth over a fire.</summary>
     bool IsPanFallen { get; }
 
+    /// <summary>The same of the pan behind, where there is one.</summary>
+    bool IsBackPanFallen { get; }
+
     /// <summary>Whether the flow stands in an emergency.</summary>
     bool IsEmergency { get; }
 

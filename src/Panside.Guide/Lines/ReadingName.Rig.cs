@@ -27,10 +27,26 @@ public sealed partial class ReadingName
         Row = "depth",
         Usual = boil => (boil.Units.From(boil.Rig.LeastDepth), boil.Units.From(boil.Rig.FloodDepth)),
         Possible = rig => (rig.Units.From(default(Length)), rig.Units.From(rig.WallDepth)),
-        Expected = boil => DepthExpected(boil),
+        Expected = boil => DepthExpected(
+            boil, PanDepth!, boil.Rig.RunDepth, boil.Rig.LeastDepth, boil.Rig.FloodDepth, boil.Rigs.ExpectedDepth, boil.IsPanFallen),
         WouldTake = (boil, _, _) => $"It would take sap poured in that was not told{(boil.Rig.HasFloat ? ", or a float stuck open" : "")}.",
         WarnsOfDanger = (_, _, isHigh) => !isHigh,
         Doubted = DepthDoubted,
+    };
+
+    /// <summary>Depth of liquid in the pan behind the one with the draw-off, over its flues.</summary>
+    public static readonly ReadingName BackPanDepth = new("back-pan-depth", Dimension.Length, "back pan depth", TimeSpan.FromMinutes(20))
+    {
+        IsThere = rig => rig.Back is not null,
+        Row = "back pan",
+        Words = ["back pan", "back pan level", "flue pan", "flue pan depth", "back depth"],
+        Usual = boil => (boil.Units.From(Behind(boil.Rig).Least), boil.Units.From(Behind(boil.Rig).Flood)),
+        Possible = rig => (rig.Units.From(default(Length)), rig.Units.From(Behind(rig).Wall)),
+        Expected = boil => boil.Rig.Back is { } pan && boil.Rigs.ExpectedBackDepth is { } expected
+            ? DepthExpected(boil, BackPanDepth!, pan.RunDepth, pan.LeastDepth, pan.FloodDepth, expected, boil.IsBackPanFallen)
+            : null,
+        WouldTake = (_, _, _) => "It would take sap poured in that was not told, or a float stuck open.",
+        WarnsOfDanger = (_, _, isHigh) => !isHigh,
     };
 
     /// <summary>Temperature at the draw-off.</summary>
@@ -68,7 +84,10 @@ public sealed partial class ReadingName
     };
 
     /// <summary>The rows, in the order in which they are listed.</summary>
-    internal static IEnumerable<ReadingName> AtTheRig => [TankVolume, PanDepth, DrawTemperature, BoilingWaterTemperature];
+    internal static IEnumerable<ReadingName> AtTheRig => [TankVolume, PanDepth, DrawTemperature, BoilingWaterTemperature, BackPanDepth];
+
+    private static (Length Least, Length Flood, Length Wall) Behind(Rig rig) =>
+        rig.Back is { } back ? (back.LeastDepth, back.FloodDepth, back.WallDepth) : (rig.LeastDepth, rig.FloodDepth, rig.WallDepth);
 
     private const string NotBoilingThere = "It would take a pan that does not boil there, or a thermometer out of the liquid.";
 
@@ -109,7 +128,7 @@ public sealed partial class ReadingName
         // against the reading sooner: so a gauge or a float shows that hangs.
         var gone = boil.Last(TankVolume) is { } last ? double.Max(boil.Units.Volume(last.Value).Liters - mean, 0) : 0;
         var own = With(With(deviation, GaugeShare * boil.Rig.Tank.Liters), UnevenShare * gone);
-        var flood = boil.MayBeFlooding ? (boil.Rig.PanArea * (boil.Rig.FloodDepth - boil.Rig.RunDepth)).Liters : 0;
+        var flood = boil.MayBeFlooding ? boil.Rig.ToFlood.Liters : 0;
         return boil.Rig.Feed == Feed.ByHand
             ? new(mean, With(deviation, Untold(boil) / 3)) { Below = With(own, (flood / 2) + (Untold(boil) / 2)) }
             : new(mean, deviation) { Below = With(own, flood / 2) };
@@ -182,18 +201,19 @@ public sealed partial class ReadingName
     /// a float it comes down to the float: a pan that was filled deeper than it is run says nothing of where that is. Once no more
     /// wood goes in, it may be filled up to the flood depth by hand; a pan that was read low, up to its run depth.
     /// </summary>
-    private static Expectation DepthExpected(IBoil boil)
+    private static Expectation DepthExpected(
+        IBoil boil, ReadingName name, Length runDepth, Length least, Length flood, (double Mean, double Deviation) reckoned, bool isFallen)
     {
-        var run = boil.Rig.RunDepth.Meters;
-        var wasLow = boil.Last(PanDepth) is { } last && UnitSystem.Length(last.Value) < boil.Rig.LeastDepth;
+        var run = runDepth.Meters;
+        var wasLow = boil.Last(name) is { } last && UnitSystem.Length(last.Value) < least;
         if (!IsLit(boil) || boil.Rig.Feed == Feed.ByHand || wasLow || boil.IsEmergency)
         {
             return new(1.2 * run, 0.35 * run);
         }
 
-        var (mean, deviation) = boil.Rigs.ExpectedDepth;
+        var (mean, deviation) = reckoned;
         var isFlooded = boil.Last(DeedName.FloodPan) is not null;
-        var fillsTo = boil.IsHeld ? boil.Rig.FloodDepth.Meters : boil.IsPanFallen ? run : 0;
+        var fillsTo = boil.IsHeld ? flood.Meters : isFallen ? run : 0;
         var toFill = double.Max(fillsTo - mean, 0);
         return new(mean, With(deviation, Surface + (toFill / 3)))
         {

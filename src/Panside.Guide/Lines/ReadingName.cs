@@ -25,6 +25,9 @@ public sealed partial class ReadingName(string code, Dimension kind, string spok
     /// <summary>What it is read with: who has none of one of them is not asked. Empty where a stick or the eye will do.</summary>
     public IReadOnlyList<string> Instruments { get; init; } = [];
 
+    /// <summary>Whether a rig has what it is read of: who has not is not asked, and a value is refused.</summary>
+    public Func<Rig, bool> IsThere { get; init; } = _ => true;
+
     /// <summary>What a doubt says behind the amount: <c>for tank</c>.</summary>
     public string Where { get; init; } = $"for {spoken}";
 

@@ -67,6 +67,9 @@ public sealed record Rig
     /// <summary>Above sea level.</summary>
     public required Length Altitude { get; init; }
 
+    /// <summary>The pan behind, where there are two; null where there is one. Length, width, channels and depths here are those of the pan where the draw-off is.</summary>
+    public PanBehind? Back { get; init; }
+
     /// <summary>Inside length of the pan.</summary>
     public required Length PanLength { get; init; }
 
@@ -167,7 +170,10 @@ public sealed record Rig
     /// <summary>The file's text.</summary>
     public required string Text { get; init; }
 
-    /// <summary>Plan area of the pan.</summary>
+    /// <summary>Plan area of all that stands over the fire.</summary>
+    public Area WholeArea => Back is { } back ? PanArea + back.Area : PanArea;
+
+    /// <summary>Plan area of the pan; of two, of the one where the draw-off is.</summary>
     public Area PanArea => Area.FromSquareMeters(PanLength.Meters * PanWidth.Meters);
 
     /// <summary>The pan of 2 ft by 4 ft that the rules of the trade are made for.</summary>
@@ -179,6 +185,17 @@ public sealed record Rig
     /// <summary>The most that the tank can hold: where the file does not say it, no tank is as large.</summary>
     public Volume MostInTank => TankIsStated ? Tank : Tank * 20;
 
-    /// <summary>The pan's contents at a depth.</summary>
+    /// <summary>The pan's contents at a depth; of two, of the one where the draw-off is.</summary>
     public Volume PanVolume(Length depth) => PanArea * depth;
+
+    /// <summary>What runs into all pans from the run depth to the flood depth.</summary>
+    public Volume ToFlood => Back is { } back
+        ? (PanArea * (FloodDepth - RunDepth)) + (back.Area * (back.FloodDepth - back.RunDepth))
+        : PanArea * (FloodDepth - RunDepth);
+
+    /// <summary>What all pans hold as they are run.</summary>
+    public Volume WhenRun => Back is { } back ? PanVolume(RunDepth) + back.Description.VolumeAt(back.RunDepth) : PanVolume(RunDepth);
+
+    /// <summary>What all pans hold up to their walls.</summary>
+    public Volume ToWalls => Back is { } back ? PanVolume(WallDepth) + back.Description.VolumeAt(back.WallDepth) : PanVolume(WallDepth);
 }

@@ -31,6 +31,8 @@ public static class RigFacts
         ["has-finishing-pot"] = rig => rig.HasFinishingPot,
         ["forced-draft"] = rig => rig.Fuel == Fuel.Wood && rig.Draft == Draft.Forced,
         ["has-channels"] = rig => rig.Channels > 1,
+        ["has-back-pan"] = rig => rig.Back is not null,
+        ["has-flues"] = rig => rig.Back is { HasFlues: true },
     }.ToFrozenDictionary();
 
     /// <summary>Their names.</summary>

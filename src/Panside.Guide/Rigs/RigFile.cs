@@ -20,18 +20,15 @@ public static class RigFile
         var unitsCode = root.Word("units", [.. UnitSystem.All.Select(units => units.Code)], required: true);
         var units = UnitSystem.All.FirstOrDefault(one => one.Code == unitsCode) ?? UnitSystem.Us;
 
-        var pan = root.Map("pan", required: true);
-        var length = Size(pan, "length", RigLimit.PanLength, required: true) ?? Length.FromInches(48);
-        var width = Size(pan, "width", RigLimit.PanWidth, required: true) ?? Length.FromInches(24);
-        var channels = pan?.Whole("channels", RigLimit.Channels.Low, RigLimit.Channels.High);
-        var depth = pan?.Map("depth");
+        var (front, back) = PansFile.Read(root, units, passesOver);
         var fire = root.Map("fire", required: true);
         var fuel = FuelOf(fire);
         var draft = fire?.Word("draft", ["forced", "natural"], required: fuel == Fuel.Wood) is "natural" or null ? Draft.Natural : Draft.Forced;
         var wood = fire?.Map("wood");
         var feed = root.Map("feed");
         var syrup = root.Map("syrup");
-        var area = Area.FromSquareMeters(length.Meters * width.Meters);
+        var pan = Area.FromSquareMeters(front.Length.Meters * front.Width.Meters);
+        var area = back is null ? pan : pan + back.Area;
         var (tank, pail) = (Within(feed, "tank", RigLimit.Tank, units), Within(feed, "pail", RigLimit.Pail, units));
 
         var rig = new Rig
@@ -39,13 +36,14 @@ public static class RigFile
             Name = name ?? "",
             Units = units,
             Altitude = Size(root, "altitude", RigLimit.Altitude) ?? RigDefaults.Altitude,
-            PanLength = length,
-            PanWidth = width,
-            Channels = channels ?? RigDefaults.Channels(length),
-            RunDepth = Size(depth, "run", RigLimit.RunDepth) ?? RigDefaults.RunDepth,
-            LeastDepth = Size(depth, "least", RigLimit.LeastDepth) ?? RigDefaults.LeastDepth,
-            FloodDepth = Size(depth, "flood", RigLimit.FloodDepth) ?? RigDefaults.FloodDepth,
-            WallDepth = Size(depth, "wall", RigLimit.WallDepth) ?? RigDefaults.WallDepth,
+            Back = back,
+            PanLength = front.Length,
+            PanWidth = front.Width,
+            Channels = front.Channels ?? RigDefaults.Channels(front.Length),
+            RunDepth = front.Run,
+            LeastDepth = front.Least,
+            FloodDepth = front.Flood,
+            WallDepth = front.Wall,
             Draft = draft,
             Firebrick = Within(fire, "firebrick", RigLimit.Firebrick, units) is { } brick
                 ? Mass.FromPounds(brick)
@@ -72,8 +70,12 @@ public static class RigFile
             Text = text,
         };
 
-        Ordered(depth, rig);
-        foreach (var map in passesOver ? [] : new[] { root, pan, depth, fire, wood, feed, syrup })
+        if (back is not null && rig.Feed != Feed.ByFloat)
+        {
+            feed!.Add("by", $"the pan behind is fed by {(rig.Feed == Feed.ByHand ? "hand" : "valve")}", "'by: float': of two pans each has a float");
+        }
+
+        foreach (var map in passesOver ? [] : new[] { root, fire, wood, feed, syrup })
         {
             map?.Finish();
         }
@@ -151,20 +153,7 @@ public static class RigFile
         };
     }
 
-    private static void Ordered(YamlMap? depth, Rig rig)
-    {
-        if (depth is not null
-            && !(rig.LeastDepth < rig.RunDepth && rig.RunDepth <= rig.FloodDepth && rig.FloodDepth < rig.WallDepth))
-        {
-            depth.Add(
-                "least",
-                $"the depths are least {rig.Units.From(rig.LeastDepth)}, run {rig.Units.From(rig.RunDepth)}, "
-                + $"flood {rig.Units.From(rig.FloodDepth)}, wall {rig.Units.From(rig.WallDepth)}",
-                "each deeper than the one before");
-        }
-    }
-
-    private static Length? Size(YamlMap? map, string key, RigLimit limit, bool required = false) =>
+    internal static Length? Size(YamlMap? map, string key, RigLimit limit, bool required = false) =>
         Within(map, key, limit, UnitSystem.Us, required) is { } inches ? Length.FromInches(inches) : null;
 
     /// <summary>An amount in its limit's unit; null where it is left open, or is none.</summary>

@@ -57,6 +57,15 @@ public sealed record RigLimit(Dimension Dimension, double Low, double High, Unit
     /// <summary>The syrup's density aimed at.</summary>
     public static RigLimit Target { get; } = new(Dimension.Sugar, 60, 70, Unit.Brix, "66.9 Brix");
 
+    /// <summary>How deep a flue hangs below the floor of a pan.</summary>
+    public static RigLimit FlueDepth { get; } = new(Dimension.Length, 1, 24, Unit.Inch, "7 in");
+
+    /// <summary>Flues of a pan.</summary>
+    public static (int Low, int High) Flues => (1, 60);
+
+    /// <summary>So many times its plan area the fire can see of a pan with flues.</summary>
+    public static (double Low, double High) HeatedTimes => (1, 12);
+
     /// <summary>Channels of a pan.</summary>
     public static (int Low, int High) Channels => (1, 12);
 

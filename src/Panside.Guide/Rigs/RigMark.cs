@@ -16,7 +16,10 @@ public static class RigMark
             (int)rig.Draft, rig.Firebrick.Kilograms, rig.WoodMoisture, rig.Charge.Kilograms, rig.Interval.TotalMinutes, rig.Feed switch { Feed.ByFloat => 1, Feed.ByHand => 0, _ => 2 },
         ];
         var text = string.Join(';', numbers.Select(number => number.ToString("G9", CultureInfo.InvariantCulture)).Append(rig.WoodSpecies))
-            + (rig.IsBurner ? string.Create(CultureInfo.InvariantCulture, $";{rig.Fuel};{rig.Boils.LitersPerHour:G9}") : "");
+            + (rig.IsBurner ? string.Create(CultureInfo.InvariantCulture, $";{rig.Fuel};{rig.Boils.LitersPerHour:G9}") : "")
+            + (rig.Back is { } back
+                ? string.Create(CultureInfo.InvariantCulture, $";{back.Area.SquareMeters:G9};{back.Channels};{back.RunDepth.Meters:G9};{back.LeastDepth.Meters:G9};{back.FloodDepth.Meters:G9};{back.HeatedTimes:G9};{back.InFlues.Liters:G9}")
+                : "");
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16];
     }
 }

@@ -127,7 +127,9 @@ internal sealed class Replies(Setting setting)
         var isEnding = turn.Now.IsHeld || turn.Now.IsEnding;
         var stop = turn.Now.IsLit && !isEnding ? $", {turn.Now.Setting.Rig.OfFire("firing stops at", "shut off at")} {F("stop-at")} ({F("stop-says")})" : "";
         var boils = turn.Now.IsLit ? $"; {F("sweetness")}; {F("rate")} boil off" : "";
-        yield return $"Tank {F("tank")}{stop}; pan {(turn.State.Readings.ContainsKey(ReadingName.PanDepth) ? F("depth") + " deep" : "not read")}, least {F("least-depth")}{boils}.";
+        var pan = turn.Now.Setting.Rig.Back is null ? "pan"
+            : $"back pan {F("back-depth")}{(turn.Now.BackDepthRead is null ? "" : " deep")}, least {F("back-least-depth")}; front pan";
+        yield return $"Tank {F("tank")}{stop}; {pan} {(turn.State.Readings.ContainsKey(ReadingName.PanDepth) ? F("depth") + " deep" : "not read")}, least {F("least-depth")}{boils}.";
         yield return $"Water boils at {F("boiling-water")}; draw at {F("draw-point")}; draw-off {(turn.State.Readings.ContainsKey(ReadingName.DrawTemperature) ? "last " + F("draw-temperature") : "not read")}.";
         if (isEnding)
         {

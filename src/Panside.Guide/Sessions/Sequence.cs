@@ -33,7 +33,7 @@ internal static class Sequence
                 && (tank + turn.Now.Setting.Units.Volume(added)).Liters > turn.Now.Setting.Rig.Tank.Liters * 1.05
                 => $"With {added} more the tank would hold over its {turn.Now.Setting.Units.From(turn.Now.Setting.Rig.Tank)}. Say what the tank reads instead.",
             "fill-pan" when did.Measure is { } poured
-                && (state.Rig.Pan + units.Volume(poured)).Liters > rig.PanVolume(rig.WallDepth).Liters * 1.05
+                && (state.Rig.Pan + units.Volume(poured)).Liters > rig.ToWalls.Liters * 1.05
                 => $"With {poured} more the pan would run over its wall, {units.From(rig.WallDepth)} high. Say its depth instead.",
             _ => null,
         };

@@ -59,10 +59,11 @@ internal sealed class TakenIn(Setting setting)
     {
         "tank-volume" => Tank(state, setting.Units.Volume(reading.Measure)),
         "pan-depth" => Deepened(state, reading) with { DepthChangedBy = null, Rigs = state.Rigs.DepthRead(UnitSystem.Length(reading.Measure), IsLit(state)) },
+        "back-pan-depth" => state with { Rigs = state.Rigs.BackDepthRead(UnitSystem.Length(reading.Measure), IsLit(state)) },
         "draw-temperature" => DrawOff(state, UnitSystem.Temperature(reading.Measure), reading.At),
         "draw-brix" => DrawOff(state, UnitSystem.Sugar(reading.Measure), reading.At),
         "sap-brix" => state with { Rigs = state.Rigs.SapRead(UnitSystem.Sugar(reading.Measure), HoldsSapAlone(state)) },
-        "pan-brix" => state with { Rigs = state.Rigs.PanSugarRead(UnitSystem.Sugar(reading.Measure)) },
+        "pan-brix" => state with { Rigs = state.Rigs.PanSugarRead(UnitSystem.Sugar(reading.Measure), isLeft: !IsLit(state)) },
         "drawn-volume" => Draw(state with { DepthChangedBy = DeedName.CloseDraw }, setting.Units.Volume(reading.Measure)),
         "boiling-water-temperature" or "barometer" or "station-pressure" => state with
         {

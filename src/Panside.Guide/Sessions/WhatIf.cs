@@ -63,6 +63,14 @@ internal static class WhatIf
     private static string Left(Situation now, Outlook shutdown)
     {
         var least = Amount.Shown(now.Setting.Units.From(now.Setting.Rig.LeastDepth));
+        if (now.Setting.Rig.Back is not null)
+        {
+            return shutdown.SpareLiters(0.05) is < 0 and var lacks
+                ? $"The tank can fall short: up to {Rounded(now, -lacks, up: true)} more is wanted to keep both pans over their least depths."
+                : shutdown.LeftLiters(0.05) < 0 ? "The tank can run dry, and both pans still stay over their least depths."
+                : $"{FromTo(now, Band.Of(shutdown.LeftLiters))} stays in the tank, and both pans over their least depths.";
+        }
+
         if (shutdown.SpareLiters(0.05) is < 0 and var spare)
         {
             return $"The tank can fall short: up to {Rounded(now, -spare, up: true)} more is wanted to keep the pan over its least depth of {least}.";

@@ -32,6 +32,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     /// <param name="isRoutine">Whether it is asked as a thing that comes back, as a pour where a hand feeds the pan.</param>
     public IEnumerable<Act> Do(string action, string text, bool isReady = false, bool isRoutine = false) => action switch
     {
+        "raise-level" or "cool-pan" when !isRoutine && rig.BackDepth is not null && text.Contains("back pan", StringComparison.Ordinal) => PourIntoBack(),
         "light-fire" => Light(),
         "add-wood" => AddWood(),
         "hold-wood" => Hold(),
@@ -157,17 +158,16 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
 
     private IEnumerable<Act> Flood()
     {
-        var depth = rig.Makeup.Rig.FloodDepth;
-        rig.SetFloat(depth);
+        rig.LiftFloats();
         IsUntold = true;
 
         // In a pan that leans the float shuts before the shallow end is deep: once nothing rises, the rest is poured by hand.
-        var (risen, looks) = (rig.Depth, 0);
+        var (risen, looks) = (rig.Level, 0);
         rig.SetValve(default);
         for (var seconds = 0; seconds < FloodSecondsAtMost && !rig.IsFlooded && rig.IsFed && looks < StillLooks; seconds += 20)
         {
             yield return new(20);
-            (risen, looks) = rig.Depth.Meters > risen.Meters + RisesMeters ? (rig.Depth, 0) : (risen, looks + 1);
+            (risen, looks) = rig.Level > risen + RisesMeters ? (rig.Level, 0) : (risen, looks + 1);
         }
 
         rig.SetValve(rig.Makeup.Rig.RunDepth);
@@ -182,7 +182,23 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     private IEnumerable<Act> Pour(bool atDrawOff)
     {
         yield return new(chance.Between(10, 30));
-        var poured = atDrawOff ? rig.CoolPan(Pailful) : rig.PourIn(Pailful);
+        foreach (var act in Poured(atDrawOff ? rig.CoolPan(Pailful) : rig.PourIn(Pailful)))
+        {
+            yield return act;
+        }
+    }
+
+    private IEnumerable<Act> PourIntoBack()
+    {
+        yield return new(chance.Between(10, 30));
+        foreach (var act in Poured(rig.PourIntoBack(Pailful)))
+        {
+            yield return act;
+        }
+    }
+
+    private IEnumerable<Act> Poured(ByHand poured)
+    {
         foreach (var (liquid, volume) in new[] { (Liquids.Sap, poured.Sap), (Liquids.Water, poured.Water) })
         {
             var said = units.From(volume);
@@ -194,6 +210,10 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         }
 
         yield return Told(20, at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth)));
+        if (rig.BackDepth is not null)
+        {
+            yield return Told(20, at => new Reading(at, ReadingName.BackPanDepth, instruments.Read(ReadingName.BackPanDepth)));
+        }
     }
 
     /// <summary>A portion as it was asked for, by eye: told with its amount, or by a yes.</summary>
@@ -222,6 +242,10 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         }
 
         yield return new(20, at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth)));
+        if (rig.BackDepth is not null)
+        {
+            yield return new(20, at => new Reading(at, ReadingName.BackPanDepth, instruments.Read(ReadingName.BackPanDepth)));
+        }
     }
 
     private IEnumerable<Act> Simple(double low, double high, Action deed, DeedName name)

@@ -28,8 +28,20 @@ internal sealed record Makeup
     /// <summary>Water, sugar and steam today.</summary>
     public required Materials Materials { get; init; }
 
-    /// <summary>Plan area of one cell, in m².</summary>
+    /// <summary>Plan area of one cell, in m²; of two pans, of one in the pan where the draw-off is.</summary>
     public required double CellArea { get; init; }
+
+    /// <summary>Cells of the pan behind, which are the first ones; 0 where there is one pan.</summary>
+    public int BackCells { get; init; }
+
+    /// <summary>Plan area of one of those, in m².</summary>
+    public double BackCellArea { get; init; }
+
+    /// <summary>What the flues below one of those hold, in liters.</summary>
+    public double FlueLiters { get; init; }
+
+    /// <summary>The most that the float between two pans lets on, in kg/s.</summary>
+    public double MostOn { get; init; }
 
     /// <summary>Each cell's share of the heat when the coals lie level; they add to 1.</summary>
     public required ImmutableArray<double> HeatShares { get; init; }
@@ -118,8 +130,20 @@ internal sealed record Makeup
     /// <summary>Whether a blower feeds the fire.</summary>
     public bool Forced => Rig.Draft == Draft.Forced && !Rig.IsBurner;
 
-    /// <summary>The whole pan's area, in m².</summary>
-    public double Area => CellArea * HeatShares.Length;
+    /// <summary>The plan area of all that stands over the fire, in m².</summary>
+    public double Area => (BackCellArea * BackCells) + (CellArea * (HeatShares.Length - BackCells));
+
+    /// <summary>Plan area of a cell, in m².</summary>
+    /// <param name="cell">The cell.</param>
+    public double AreaOf(int cell) => cell < BackCells ? BackCellArea : CellArea;
+
+    /// <summary>Plan area of the pan that a cell is in, in m².</summary>
+    /// <param name="cell">The cell.</param>
+    public double PanAreaOf(int cell) => cell < BackCells ? BackCellArea * BackCells : CellArea * (HeatShares.Length - BackCells);
+
+    /// <summary>What the fire sees of a cell's floor, its flues with it, in m².</summary>
+    /// <param name="cell">The cell.</param>
+    public double HeatedOf(int cell) => AreaOf(cell) * (cell < BackCells ? Rig.Back!.HeatedTimes : 1);
 
     /// <summary>A rig that is in everything as common practice has it.</summary>
     public static Makeup Nominal(Rig rig) => Of(rig, StandardAtmosphere.PressureAt(rig.Altitude), null);
@@ -180,8 +204,10 @@ internal sealed record Makeup
 
     private static Makeup OfWood(Rig rig, Pressure station, RandomStream? random)
     {
-        var cells = rig.Channels == 1 ? 2 : 2 * rig.Channels;
-        var area = rig.PanArea.SquareMeters;
+        var cells = Cells(rig.Channels);
+        var backCells = rig.Back is { } behind ? Cells(behind.Channels) : 0;
+        var (area, front) = (rig.WholeArea.SquareMeters, rig.PanArea.SquareMeters);
+        var backCellArea = rig.Back is { } back ? back.Area.SquareMeters / backCells : 0;
         var forced = rig.Draft == Draft.Forced;
         var heat = Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture).Megajoules;
         var fire = heat / rig.Interval.TotalSeconds;
@@ -191,8 +217,12 @@ internal sealed record Makeup
             Rig = rig,
             ToPan = forced ? 0.295 : 0.275,
             Materials = new(station),
-            CellArea = area / cells,
-            HeatShares = Shares(cells, random),
+            CellArea = front / cells,
+            BackCells = backCells,
+            BackCellArea = backCellArea,
+            FlueLiters = rig.Back is { } flued ? flued.InFlues.Liters / backCells : 0,
+            MostOn = 0.12 * area / 0.743,
+            HeatShares = rig.Back is { } heated ? Shares(heated, front, backCells, cells, random) : Shares(cells, random),
             FlameSeconds = forced ? 420 : 960,
             CoalSeconds = coalSeconds,
             UsualCoals = Char * fire * coalSeconds,
@@ -202,11 +232,28 @@ internal sealed record Makeup
             BrickExchange = (forced ? 55e-6 : 19e-6) * area / 0.743,
             WallLoss = 2e-6 * area / 0.743,
             GasRise = forced ? 900 : 1150,
-            Passage = double.Min(30 * area / 0.743, 200 * area / cells),
+            Passage = double.Min(30 * area / 0.743, 200 * (backCells > 0 ? double.Min(front / cells, backCellArea) : area / cells)),
             Mixing = 0.008 * area / 0.743,
             MostFeed = 0.12 * area / 0.743,
             WoodHeat = heat / rig.Charge.Kilograms,
         };
+    }
+
+    private static int Cells(int channels) => channels == 1 ? 2 : 2 * channels;
+
+    /// <summary>
+    /// Of two pans each cell has its part of the floor that the fire sees, give or take. Over the fire itself it is hotter than behind, by
+    /// an eighth or so: no source.
+    /// </summary>
+    private static ImmutableArray<double> Shares(PanBehind back, double front, int backCells, int cells, RandomStream? random)
+    {
+        var behind = back.Area.SquareMeters * back.HeatedTimes * (random?.Factor(0.1) ?? 1);
+        var inFront = front * (random?.Between(1, 1.25) ?? 1.125);
+        return
+        [
+            .. Shares(backCells, random).Select(share => share * behind / (behind + inFront)),
+            .. Shares(cells, random).Select(share => share * inFront / (behind + inFront)),
+        ];
     }
 
     /// <summary>The path goes forth and back over the fire: every cell in front of the stack gets less.</summary>

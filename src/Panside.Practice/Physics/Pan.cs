@@ -5,7 +5,8 @@ namespace Panside.Practice.Physics;
 
 /// <summary>
 /// The pan's cells: float feed into the first, flow by the difference of levels, mixing where the flow is weak, heat by each
-/// cell's share, boiling where a cell comes to its own boiling point, losses of the surface, the lid, the draw-off.
+/// cell's share, boiling where a cell comes to its own boiling point, losses of the surface, the lid, the draw-off. Of two pans a float
+/// lets sap out of the last cell of the one behind into the first of the one in front, one way.
 /// </summary>
 internal static class Pan
 {
@@ -31,14 +32,15 @@ internal static class Pan
     public static Truth Step(Makeup makeup, Truth truth, double heat)
     {
         var cells = truth.Pan.ToArray();
-        var fed = Fed(makeup, truth, Depth(makeup, cells[0]));
+        var fed = Fed(makeup, truth, Depth(makeup, cells[0], 0));
         cells[0] += fed;
         var drawn = cells[^1].Part(truth.DrawOpen ? DrawRate(makeup, cells[^1]) : 0);
         cells[^1] -= drawn;
         var dripped = cells[^1].Part(makeup.DrawOffDrip);
         cells[^1] -= dripped;
         var leaked = (truth.Tank - fed).Part(makeup.TankLeak);
-        Flow(makeup, cells, double.Min(truth.Boil / (FullBoil * makeup.Area), 1.2));
+        var on = makeup.BackCells > 0 ? On(makeup, truth, cells) : default;
+        Flow(makeup, cells, on, double.Min(truth.Boil / (FullBoil * makeup.Area), 1.2));
         var foamed = Foam(makeup, truth, cells, out var foam);
         var ledger = truth.Ledger with { Fed = truth.Ledger.Fed + fed, Drawn = truth.Ledger.Drawn + drawn + dripped + foamed, Leaked = truth.Ledger.Leaked + leaked };
 
@@ -46,7 +48,7 @@ internal static class Pan
         for (var cell = 0; cell < cells.Length; cell++)
         {
             var before = heat * Shares(makeup, truth, cell);
-            ledger = Heat(makeup, truth, ref cells[cell], before, ledger, ref boil);
+            ledger = Heat(makeup, truth, cell, ref cells[cell], before, ledger, ref boil);
         }
 
         var charred = Scorching.Worst(makeup, truth, heat);
@@ -88,6 +90,19 @@ internal static class Pan
         return truth with { Pan = [.. pan], Ledger = truth.Ledger with { Fed = truth.Ledger.Fed + liquid } };
     }
 
+    /// <summary>Liquid poured in by hand all over one of two pans.</summary>
+    public static Truth PouredOver(Makeup makeup, Truth truth, Cell liquid, bool isBack)
+    {
+        var pan = truth.Pan.ToArray();
+        var (from, to) = isBack ? (0, makeup.BackCells) : (makeup.BackCells, pan.Length);
+        for (var cell = from; cell < to; cell++)
+        {
+            pan[cell] += liquid * (1.0 / (to - from));
+        }
+
+        return truth with { Pan = [.. pan], Ledger = truth.Ledger with { Fed = truth.Ledger.Fed + liquid } };
+    }
+
     /// <summary>So many liters of sap are dipped out of the tank, as far as it has them, and poured in at the feed side.</summary>
     public static (Truth Then, Cell Sap) Portioned(Makeup makeup, Truth truth, double liters)
     {
@@ -98,6 +113,18 @@ internal static class Pan
     /// <summary>Depth of a cell, in m.</summary>
     public static double Depth(Makeup makeup, Cell cell) =>
         cell.Mass * makeup.Materials.LitersOf(cell.Fraction, cell.Celsius(makeup.Materials)) / 1000 / makeup.CellArea;
+
+    /// <summary>Depth of a cell at its place, over the flues below it, in m; less than none where they are not full.</summary>
+    public static double Depth(Makeup makeup, Cell cell, int at) => at >= makeup.BackCells
+        ? Depth(makeup, cell)
+        : ((cell.Mass * makeup.Materials.LitersOf(cell.Fraction, cell.Celsius(makeup.Materials))) - makeup.FlueLiters) / 1000 / makeup.BackCellArea;
+
+    /// <summary>Depths of the pan where the draw-off is, in m.</summary>
+    public static IEnumerable<double> Depths(Makeup makeup, Truth truth) => truth.Pan.Skip(makeup.BackCells).Select(cell => Depth(makeup, cell));
+
+    /// <summary>Depths of the pan behind, over its flues, in m; none where there is no such pan.</summary>
+    public static IEnumerable<double> BackDepths(Makeup makeup, Truth truth) =>
+        truth.Pan.Take(makeup.BackCells).Select(cell => Depth(makeup, cell, 0));
 
     /// <summary>Mean temperature, in °C.</summary>
     public static double MeanCelsius(Makeup makeup, Truth truth)
@@ -110,7 +137,8 @@ internal static class Pan
     public static double Shares(Makeup makeup, Truth truth, int cell)
     {
         var even = makeup.HeatShares[cell];
-        return truth.CoalsLevel ? (0.5 * even) + (0.5 / makeup.HeatShares.Length) : even;
+        var level = makeup.BackCells == 0 ? 1.0 / makeup.HeatShares.Length : even;
+        return truth.CoalsLevel ? (0.5 * even) + (0.5 * level) : even;
     }
 
     private static Cell Fed(Makeup makeup, Truth truth, double depth)
@@ -129,28 +157,47 @@ internal static class Pan
         return truth.Tank.Part(open * makeup.MostFeed);
     }
 
+    /// <summary>What the float between two pans lets on in a second: as far as sap stands over the flues.</summary>
+    private static Cell On(Makeup makeup, Truth truth, Cell[] cells)
+    {
+        var (last, first) = (makeup.BackCells - 1, makeup.BackCells);
+        var open = double.Clamp((truth.FrontFloatMeters - Depth(makeup, cells[first])) / FloatBand, 0, 1);
+        return Depth(makeup, cells[last], last) > LeastOn ? cells[last].Part(double.Min(open * makeup.MostOn, cells[last].Mass / 8)) : default;
+    }
+
+    /// <summary>The outlet to the pan in front lies so high over the flues, in m.</summary>
+    private const double LeastOn = 0.004;
+
     private static double DrawRate(Makeup makeup, Cell last) =>
         0.035 * double.Sqrt(double.Max(Depth(makeup, last), 0) / 0.038);
 
-    private static void Flow(Makeup makeup, Cell[] cells, double boil)
+    private static void Flow(Makeup makeup, Cell[] cells, Cell on, double boil)
     {
         Span<Cell> before = stackalloc Cell[cells.Length];
         cells.CopyTo(before);
         Span<double> depth = stackalloc double[cells.Length];
         for (var cell = 0; cell < cells.Length; cell++)
         {
-            depth[cell] = Depth(makeup, before[cell]) + (makeup.Tilt * cell / (cells.Length - 1));
+            depth[cell] = Depth(makeup, before[cell], cell) + (makeup.Tilt * cell / (cells.Length - 1));
         }
 
         for (var cell = 0; cell + 1 < cells.Length; cell++)
         {
+            if (cell + 1 == makeup.BackCells)
+            {
+                cells[cell] -= on;
+                cells[cell + 1] += on;
+                continue;
+            }
+
+            var area = makeup.PanAreaOf(cell);
             var flow = makeup.Passage * (depth[cell] - depth[cell + 1]);
             var moved = flow > 0 ? before[cell].Part(double.Min(flow, before[cell].Mass / 4))
                 : before[cell + 1].Part(double.Min(-flow, before[cell + 1].Mass / 4)) * -1;
             // A boil keeps heavy and light from sliding over each other; in a still pan they do, and the channels mix.
             var calm = double.Max(1 - boil, 0);
-            var sinking = Sinking * makeup.Area * calm * calm * double.Abs(before[cell + 1].Fraction - before[cell].Fraction);
-            var stirred = ((makeup.Mixing * boil) + sinking) / (1 + (double.Abs(flow) / (FlowThatHolds * makeup.Area)));
+            var sinking = Sinking * area * calm * calm * double.Abs(before[cell + 1].Fraction - before[cell].Fraction);
+            var stirred = ((makeup.Mixing * (area / makeup.Area) * boil) + sinking) / (1 + (double.Abs(flow) / (FlowThatHolds * area)));
             var there = before[cell].Part(double.Min(stirred, before[cell].Mass / 4));
             var back = before[cell + 1].Part(double.Min(stirred, before[cell + 1].Mass / 4));
             cells[cell] += back - there - moved;
@@ -158,7 +205,7 @@ internal static class Pan
         }
     }
 
-    private static Ledger Heat(Makeup makeup, Truth truth, ref Cell cell, double heat, Ledger ledger, ref double boil)
+    private static Ledger Heat(Makeup makeup, Truth truth, int at, ref Cell cell, double heat, Ledger ledger, ref double boil)
     {
         var materials = makeup.Materials;
         if (cell.Water < 0.02)
@@ -168,8 +215,8 @@ internal static class Pan
         }
 
         var celsius = cell.Celsius(materials);
-        var toAir = makeup.SurfaceLoss * makeup.CellArea * double.Max(celsius - makeup.AirCelsius, 0);
-        var vapor = makeup.SurfaceVapor * makeup.CellArea * Materials.VaporKilopascals(double.Min(celsius, 105));
+        var toAir = makeup.SurfaceLoss * makeup.AreaOf(at) * double.Max(celsius - makeup.AirCelsius, 0);
+        var vapor = makeup.SurfaceVapor * makeup.AreaOf(at) * Materials.VaporKilopascals(double.Min(celsius, 105));
         var warmed = cell with { Heat = cell.Heat + heat - toAir - (vapor * materials.Latent) };
         var over = warmed.Heat - (warmed.Capacity(materials) * materials.BoilingOf(warmed.Fraction));
         var steam = double.Min(double.Max(over / materials.Latent, 0), warmed.Water / 4);

@@ -33,8 +33,8 @@ internal static class Scorching
     public static double FloorCelsius(Makeup makeup, Truth truth, int cell, double heat)
     {
         var liquid = truth.Pan[cell];
-        var flux = heat * Pan.Shares(makeup, truth, cell) / makeup.CellArea;
-        var depth = double.Max(Pan.Depth(makeup, liquid), 5e-4);
+        var flux = heat * Pan.Shares(makeup, truth, cell) / makeup.HeatedOf(cell);
+        var depth = double.Max(Pan.Depth(makeup, liquid, cell), 5e-4);
         var thick = double.Max(liquid.Fraction - 0.6, 0) / 0.2;
         var bare = depth < Shallow ? (Shallow / depth) * (Shallow / depth) : 1;
         return liquid.Celsius(makeup.Materials) + (flux * Resistance * makeup.Scale * (1 + (thick * thick)) * bare);

@@ -95,7 +95,7 @@ internal sealed record Truth
     /// <summary>Temperature of the brick, in °C.</summary>
     public double BrickCelsius { get; init; }
 
-    /// <summary>The cells of the pan, from feed to draw-off.</summary>
+    /// <summary>The cells of the pan, from feed to draw-off; of two, those of the one behind first.</summary>
     public required ImmutableArray<Cell> Pan { get; init; }
 
     /// <summary>The head tank.</summary>
@@ -109,6 +109,9 @@ internal sealed record Truth
 
     /// <summary>The depth at which the float shuts, in m.</summary>
     public double FloatMeters { get; init; }
+
+    /// <summary>The depth at which the float between two pans shuts, in m.</summary>
+    public double FrontFloatMeters { get; init; }
 
     /// <summary>Whether the draw-off is open.</summary>
     public bool DrawOpen { get; init; }

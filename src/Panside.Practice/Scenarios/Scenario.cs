@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Panside.Guide.Rigs;
 using Panside.Practice.Chance;
 using Panside.Practice.Mishaps;
 using Panside.Practice.Physics;
@@ -76,14 +77,21 @@ public sealed record Scenario(string Name, string Summary, double TankLiters, do
         var depth = makeup.Rig.RunDepth.Meters * PanDepth * random.Factor(0.04);
         var tank = double.Min(TankLiters * makeup.Area * random.Factor(0.06), makeup.Rig.Tank.Liters);
         var cell = Liquid(makeup, panBrix, makeup.AirCelsius + 4, depth * makeup.CellArea * 1000);
+        var behind = makeup.Rig.Back is { } back ? Enumerable.Repeat(Behind(makeup, back, sapBrix, panBrix, depth / makeup.Rig.RunDepth.Meters), makeup.BackCells) : [];
         return new()
         {
-            Pan = [.. Enumerable.Repeat(cell, makeup.HeatShares.Length)],
+            Pan = [.. behind, .. Enumerable.Repeat(cell, makeup.HeatShares.Length - makeup.BackCells)],
             Tank = Liquid(makeup, sapBrix, makeup.SapCelsius, tank),
-            FloatMeters = makeup.Rig.RunDepth.Meters,
+            FloatMeters = (makeup.Rig.Back?.RunDepth ?? makeup.Rig.RunDepth).Meters,
+            FrontFloatMeters = makeup.Rig.RunDepth.Meters,
             BrickCelsius = makeup.AirCelsius,
         };
     }
+
+    /// <summary>The pan behind is left much thinner than the one where syrup is drawn: a quarter of the way from sap to it. No source.</summary>
+    private static Cell Behind(Makeup makeup, PanBehind back, double sapBrix, double panBrix, double filled) => Liquid(
+        makeup, sapBrix + ((panBrix - sapBrix) / 4), makeup.AirCelsius + 4,
+        (back.RunDepth.Meters * filled * makeup.BackCellArea * 1000) + makeup.FlueLiters);
 
     /// <summary>A solution of so many liters.</summary>
     internal static Cell Liquid(Makeup makeup, double brix, double celsius, double liters)

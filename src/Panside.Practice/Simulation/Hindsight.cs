@@ -9,6 +9,9 @@ namespace Panside.Practice.Simulation;
 /// <param name="IsScorched">Whether the pan burns.</param>
 internal readonly record struct Hindsight(Length LeastDepth, SugarContent MostSugar, bool IsScorched)
 {
+    /// <summary>The shallowest of the pan behind, over its flues; null where there is none.</summary>
+    public Length? LeastBackDepth { get; init; }
+
     private const int HoursAtMost = 12;
     private const double CoolCelsius = 60;
 
@@ -17,18 +20,19 @@ internal readonly record struct Hindsight(Length LeastDepth, SugarContent MostSu
 
     /// <summary>Whether nothing fell below the least depth or passed syrup.</summary>
     public bool IsKept(Makeup makeup) =>
-        !IsScorched && LeastDepth >= makeup.Rig.LeastDepth && MostSugar.Brix <= makeup.Rig.Target.Brix + PastSyrupBrix;
+        !IsScorched && LeastDepth >= makeup.Rig.LeastDepth && !(LeastBackDepth < makeup.Rig.Back?.LeastDepth) && MostSugar.Brix <= makeup.Rig.Target.Brix + PastSyrupBrix;
 
     /// <summary>Runs a rig on without feed.</summary>
     public static Hindsight RunOut(Makeup makeup, Truth truth)
     {
         var run = truth with { ValveOpen = false, DrawOpen = false };
-        var (least, most) = (double.MaxValue, 0.0);
+        var (least, leastBack, most) = (double.MaxValue, double.MaxValue, 0.0);
         for (var second = 0; second < HoursAtMost * 3600; second++)
         {
             if (second % 60 == 0)
             {
-                least = double.Min(least, run.Pan.Min(cell => Pan.Depth(makeup, cell)));
+                least = double.Min(least, Pan.Depths(makeup, run).Min());
+                leastBack = makeup.BackCells > 0 ? double.Min(leastBack, Pan.BackDepths(makeup, run).Min()) : leastBack;
                 most = double.Max(most, run.Pan.Max(cell => cell.Fraction));
                 if (makeup.World.Fuel(run) < 0.05 && Pan.MeanCelsius(makeup, run) < CoolCelsius)
                 {
@@ -39,7 +43,10 @@ internal readonly record struct Hindsight(Length LeastDepth, SugarContent MostSu
             run = PracticeRig.Stepped(makeup, run);
         }
 
-        return new(Length.FromMeters(least), SugarContent.FromMassFraction(most), run.Scorch >= 1 && truth.Scorch < 1);
+        return new(Length.FromMeters(least), SugarContent.FromMassFraction(most), run.Scorch >= 1 && truth.Scorch < 1)
+        {
+            LeastBackDepth = makeup.BackCells > 0 ? Length.FromMeters(leastBack) : null,
+        };
     }
 
     /// <summary>

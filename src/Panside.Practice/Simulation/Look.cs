@@ -17,6 +17,11 @@ public static class Look
         string See(ObservationName name) => $"{name.Code} {Sights.Of(rig, name)}";
         yield return string.Join("; ", Read(ReadingName.TankVolume), Read(ReadingName.PanDepth),
             rig.Makeup.Rig.Feed != Feed.ByHand ? rig.IsFed ? "sap feeds the pan" : "no sap comes" : "fed by hand");
+        if (rig.BackDepth is not null)
+        {
+            yield return Read(ReadingName.BackPanDepth);
+        }
+
         var sap = Read(ReadingName.SapBrix);
         yield return string.Join("; ", Read(ReadingName.DrawTemperature), Read(ReadingName.BoilingWaterTemperature),
             rig.Tank.Liters < LeastLiters ? "no sap to read" : sap, Read(ReadingName.PanBrix));

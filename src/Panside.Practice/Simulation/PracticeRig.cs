@@ -41,7 +41,10 @@ public sealed class PracticeRig : IMishapRig
     }
 
     /// <summary>A rig of another world.</summary>
-    internal static PracticeRig In(World world, Rig rig, Scenario scenario, long seed) => new(
+    /// <exception cref="NotSupportedException">The rig has two pans, and the world makes one.</exception>
+    internal static PracticeRig In(World world, Rig rig, Scenario scenario, long seed) => rig.Back is not null && world != World.Practised
+        ? throw new NotSupportedException($"The world '{world.Name}' makes one pan, and this rig has two.")
+        : new(
         world.Made(Makeup.Drawn(rig, RandomStream.For(seed, "rig")) with { World = world }, RandomStream.For(seed, world.Name)),
         scenario, RandomStream.For(seed, "start"), seed);
 
@@ -53,7 +56,7 @@ public sealed class PracticeRig : IMishapRig
         Temper = Temper.In(Makeup.World);
         _mishaps = new(scenario.Mishaps, Tank.Liters, seed);
         WaterLeft = Volume.FromLiters(50 * makeup.Area);
-        LeastDepth = Depth;
+        (LeastDepth, LeastBackDepth) = (Depth, BackDepth);
         MostSugar = SugarContent.FromMassFraction(Truth.Pan.Max(cell => cell.Fraction));
     }
 
@@ -66,11 +69,17 @@ public sealed class PracticeRig : IMishapRig
     /// <summary>Seconds since the start.</summary>
     public long Second => Truth.Second;
 
-    /// <summary>Depth at the shallowest place.</summary>
-    public Length Depth => Length.FromMeters(Truth.Pan.Min(cell => Pan.Depth(Makeup, cell)));
+    /// <summary>Depth at the shallowest place; of two pans, of the one where the draw-off is.</summary>
+    public Length Depth => Length.FromMeters(Pan.Depths(Makeup, Truth).Min());
+
+    /// <summary>Depth of the pan behind over its flues, at the shallowest place; null where there is none.</summary>
+    public Length? BackDepth => Makeup.BackCells > 0 ? Length.FromMeters(Pan.BackDepths(Makeup, Truth).Min()) : null;
+
+    /// <summary>Depths of all pans together, by which one sees whether anything rises.</summary>
+    internal double Level => Depth.Meters + (BackDepth?.Meters ?? 0);
 
     /// <summary>Liquid in the pan over what keeps it at its least depth; less than none where it is below.</summary>
-    public Volume OverLeast => (Makeup.Rig.PanArea * Length.FromMeters(Truth.Pan.Average(cell => Pan.Depth(Makeup, cell)))) - (Makeup.Rig.PanArea * Makeup.Rig.LeastDepth);
+    public Volume OverLeast => (Makeup.Rig.PanArea * Length.FromMeters(Pan.Depths(Makeup, Truth).Average())) - (Makeup.Rig.PanArea * Makeup.Rig.LeastDepth);
 
     /// <summary>Sap in the tank.</summary>
     public Volume Tank => Volume.FromLiters(Liters(Truth.Tank));
@@ -86,6 +95,12 @@ public sealed class PracticeRig : IMishapRig
 
     /// <summary>The shallowest that the pan has been over a fire.</summary>
     public Length LeastDepth { get; private set; }
+
+    /// <summary>The same of the pan behind, over its flues; null where there is none.</summary>
+    public Length? LeastBackDepth { get; private set; }
+
+    /// <summary>Whether a pan has been under its least depth over a fire.</summary>
+    public bool HasBeenLow => LeastDepth < Makeup.Rig.LeastDepth || LeastBackDepth < Makeup.Rig.Back?.LeastDepth;
 
     /// <summary>The sweetest that any cell has been.</summary>
     public SugarContent MostSugar { get; private set; }
@@ -109,7 +124,8 @@ public sealed class PracticeRig : IMishapRig
     public bool IsDrawOpen => Truth.DrawOpen;
 
     /// <summary>Whether the pan stands as deep as it is flooded.</summary>
-    public bool IsFlooded => Depth.Meters >= Makeup.Rig.FloodDepth.Meters - 0.002;
+    public bool IsFlooded => Depth.Meters >= Makeup.Rig.FloodDepth.Meters - 0.002
+        && (Makeup.Rig.Back is not { } back || BackDepth!.Value.Meters >= back.FloodDepth.Meters - 0.002);
 
     /// <summary>The draws so far.</summary>
     public IReadOnlyList<Drawn> Draws => _draws;
@@ -157,6 +173,7 @@ public sealed class PracticeRig : IMishapRig
             if (Truth.Ledger.Wood > 0)
             {
                 LeastDepth = Depth < LeastDepth ? Depth : LeastDepth;
+                LeastBackDepth = BackDepth < LeastBackDepth ? BackDepth : LeastBackDepth;
                 var most = SugarContent.FromMassFraction(Truth.Pan.Max(cell => cell.Fraction));
                 MostSugar = most > MostSugar ? most : MostSugar;
             }
@@ -215,6 +232,13 @@ public sealed class PracticeRig : IMishapRig
     /// <summary>The float is set to another depth.</summary>
     public void SetFloat(Length depth) => Truth = Truth with { FloatMeters = depth.Meters };
 
+    /// <summary>The float is set for a shutdown; of two pans, each its own.</summary>
+    public void LiftFloats() => Truth = Truth with
+    {
+        FloatMeters = (Makeup.Rig.Back?.FloodDepth ?? Makeup.Rig.FloodDepth).Meters,
+        FrontFloatMeters = Makeup.Rig.FloodDepth.Meters,
+    };
+
     /// <summary>
     /// The feed valve of a pan without a float is set by the depth that was read: to what boils away, and to what brings the pan to its run
     /// depth in a quarter of an hour.
@@ -236,7 +260,7 @@ public sealed class PracticeRig : IMishapRig
     /// <summary>The pan is flooded: the float is lifted to that depth, or sap is poured in where there is none.</summary>
     public void Flood()
     {
-        SetFloat(Makeup.Rig.FloodDepth);
+        LiftFloats();
         if (!Makeup.Rig.HasFloat)
         {
             SetValve(Makeup.Rig.RunDepth);
@@ -273,7 +297,7 @@ public sealed class PracticeRig : IMishapRig
     {
         var brix = isWater ? 0 : Truth.Tank.Fraction * 100;
         var brought = Brought(Scenario.Liquid(Makeup, brix, Makeup.SapCelsius, liquid.Liters));
-        Truth = Pan.PouredAtFeed(Truth, brought, int.Max(Truth.Pan.Length / Makeup.Rig.Channels, 1));
+        Truth = Pan.PouredAtFeed(Truth, brought, Makeup.BackCells > 0 ? Makeup.BackCells : int.Max(Truth.Pan.Length / Makeup.Rig.Channels, 1));
     }
 
     /// <summary>Water from the pails goes into the pan at the draw-off; sap from the tank where they are empty.</summary>
@@ -291,12 +315,29 @@ public sealed class PracticeRig : IMishapRig
     /// <returns>How much it was.</returns>
     public ByHand PourIn(Volume wanted)
     {
+        var back = Makeup.BackCells > 0 ? Lacks(Pan.BackDepths(Makeup, Truth), Makeup.Rig.Back!.FloodDepth) * Makeup.PanAreaOf(0) : 0;
+        var front = Lacks(Pan.Depths(Makeup, Truth), Makeup.Rig.FloodDepth) * Makeup.PanAreaOf(Makeup.BackCells);
+        return PourIn(wanted, back / double.Max(back + front, 1e-9));
+    }
+
+    /// <summary>The same all over the pan behind.</summary>
+    /// <returns>How much it was.</returns>
+    public ByHand PourIntoBack(Volume wanted) => PourIn(wanted, 1);
+
+    private static double Lacks(IEnumerable<double> depths, Length flood) => double.Max(flood.Meters - depths.Average(), 0);
+
+    /// <summary>With the part that goes into the pan behind, where there is one.</summary>
+    private ByHand PourIn(Volume wanted, double toBack)
+    {
         var cells = Truth.Pan.Length;
         var sap = Truth.Tank.Part(wanted.Liters / Makeup.Materials.LitersOf(Truth.Tank.Fraction, Makeup.SapCelsius));
         var missing = wanted - Volume.FromLiters(Liters(sap));
         var water = TakeWater(missing.Liters > 0.05 ? missing : default);
         var brought = Brought(Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters));
-        Truth = Pan.Poured(Truth with { Tank = Truth.Tank - sap }, sap + brought, cells);
+        Truth = Truth with { Tank = Truth.Tank - sap };
+        Truth = Makeup.BackCells == 0
+            ? Pan.Poured(Truth, sap + brought, cells)
+            : Pan.PouredOver(Makeup, Pan.PouredOver(Makeup, Truth, (sap + brought) * toBack, isBack: true), (sap + brought) * (1 - toBack), isBack: false);
         return new(Volume.FromLiters(Liters(sap)), water);
     }
 

@@ -76,7 +76,7 @@ public static class RunAhead
     private static Truth Kept(Makeup makeup, Truth truth)
     {
         var rig = makeup.Rig;
-        return rig.Feed == Feed.ByHand && truth.Pan.Average(cell => Pan.Depth(makeup, cell)) <= (rig.RunDepth - (rig.Portion / rig.PanArea * 0.5)).Meters
+        return rig.Feed == Feed.ByHand && Pan.Depths(makeup, truth).Average() <= (rig.RunDepth - (rig.Portion / rig.PanArea * 0.5)).Meters
             ? makeup.World.Portioned(makeup, truth, rig.Portion.Liters).Then
             : rig.Feed == Feed.ByValve && truth.Second % 60 == 0 ? truth with { ValveLets = truth.Boil } : truth;
     }

@@ -11,7 +11,7 @@ public static class Sights
     {
         "boil" => Boil(rig.Makeup, rig.Truth),
         "coals" => Coals(rig.Makeup, rig.Truth),
-        "gradient" => Gradient(rig.Truth),
+        "gradient" => Gradient(rig.Makeup, rig.Truth),
         "foam" => rig.Truth.Foam switch { >= 1 => "over", > 0.6 => "rising", _ => "low" },
         _ => rig.Truth.Smoke > 0.05 ? "scorched" : "sweet",
     };
@@ -34,10 +34,10 @@ public static class Sights
     };
 
     /// <summary>By how far the ends of the path differ beside the mean: the color goes with the sugar.</summary>
-    internal static string Gradient(Truth truth)
+    internal static string Gradient(Makeup makeup, Truth truth)
     {
-        var whole = truth.Pan.Aggregate((a, b) => a + b);
-        var contrast = (truth.Pan[^1].Fraction - truth.Pan[0].Fraction) / double.Max(whole.Fraction, 1e-6);
+        var whole = truth.Pan.Skip(makeup.BackCells).Aggregate((a, b) => a + b);
+        var contrast = (truth.Pan[^1].Fraction - truth.Pan[makeup.BackCells].Fraction) / double.Max(whole.Fraction, 1e-6);
         return contrast switch
         {
             > 0.6 => "clear",

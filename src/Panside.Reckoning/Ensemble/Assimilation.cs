@@ -39,7 +39,7 @@ internal static class Assimilation
 
         for (var field = 0; field < members.Fields; field++)
         {
-            var isOfSugar = field is >= Field.Sugar or Field.Mixing or Field.ThermometerOff;
+            var isOfSugar = members.IsSugar(field) || field is Field.Mixing or Field.ThermometerOff;
             if (!Untouched.Contains(field) && (isOfSugar || !ofSugarOnly))
             {
                 Regress(members[field], predicted, mean, variance, shift);
@@ -194,13 +194,25 @@ internal static class Assimilation
             members[Field.Coals][member] = double.Max(members[Field.Coals][member], 0);
             members[Field.Tank][member] = double.Max(members[Field.Tank][member], 0);
             members[Field.Pan][member] = double.Max(members[Field.Pan][member], 0.1);
+            if (members.BackCells > 0)
+            {
+                var both = members[Field.Pan][member];
+                members[members.DrawPan][member] = double.Clamp(members[members.DrawPan][member], 0.05, both - 0.05);
+            }
+
             members[Field.CoalShare][member] = double.Clamp(members[Field.CoalShare][member], 0.15, 0.6);
             members[Field.Sap][member] = double.Clamp(members[Field.Sap][member], 0.002, 0.2);
-            var most = members[Field.Pan][member] / members.Cells * 1.1;
-            for (var cell = 0; cell < members.Cells; cell++)
-            {
-                members[Field.Sugar + cell][member] = double.Clamp(members[Field.Sugar + cell][member], 0, most);
-            }
+            BoundSugar(members, member, members.Back);
+            BoundSugar(members, member, members.Front);
+        }
+    }
+
+    private static void BoundSugar(Members members, int member, Stretch pan)
+    {
+        var most = pan.Count > 0 ? members.Liters(pan, member) / pan.Count * 1.1 : 0;
+        for (var cell = pan.First; cell < pan.First + pan.Count; cell++)
+        {
+            members[Field.Sugar + cell][member] = double.Clamp(members[Field.Sugar + cell][member], 0, most);
         }
     }
 }

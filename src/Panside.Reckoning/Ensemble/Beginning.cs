@@ -35,8 +35,9 @@ internal static class Beginning
     public static Members Of(RigDescription rig, RigPrior prior, int count)
     {
         var constants = FireConstants.Of(rig);
-        var members = new Members(count, PanCells.Of(rig));
+        var members = new Members(count, PanCells.Of(rig), PanCells.OfBack(rig));
         var liters = (rig.PanArea * rig.RunDepth).Liters;
+        var fedArea = rig.Back?.Area ?? rig.PanArea;
         for (var member = 0; member < count; member++)
         {
             var random = RandomNumbers.For(Seed, (ulong)member);
@@ -54,10 +55,17 @@ internal static class Beginning
             members[Field.Weather][member] = prior.Weather * random.WithinThree();
             members[Field.GaugeOff][member] = prior.GaugeOff * random.WithinThree();
             members[Field.ThermometerOff][member] = UnreadThermometer * random.WithinThree();
-            members[Field.FloatOff][member] = (rig.Portion.Liters > 0 ? rig.Portion.Liters * OfAPortion : (rig.PanArea * prior.FloatOff).Liters) * random.WithinThree();
+            members[Field.FloatOff][member] = (rig.Portion.Liters > 0 ? rig.Portion.Liters * OfAPortion : (fedArea * prior.FloatOff).Liters) * random.WithinThree();
             members[Field.Sap][member] = 0.02 * double.Exp(0.2 * random.WithinThree());
             members[Field.Temperature][member] = 4;
             members[Field.Pan][member] = liters;
+            if (rig.Back is { } back)
+            {
+                members[members.DrawPanOff][member] = (rig.PanArea * prior.FloatOff).Liters * random.WithinThree();
+                members[members.DrawPan][member] = liters;
+                members[Field.Pan][member] = liters + back.VolumeAt(back.RunDepth).Liters;
+            }
+
             PanDeeds.SetSugar(members, member, members[Field.Sap][member]);
         }
 
@@ -70,12 +78,17 @@ internal static class Beginning
         var keep = double.Exp(-1 / WeatherMinutes);
         var step = prior.Weather * double.Sqrt(1 - (keep * keep));
         var (weather, floatOff) = (members[Field.Weather], members[Field.FloatOff]);
-        var floatMoves = rig.Portion.Liters > 0 ? 0 : FloatMoves * 1000 * rig.PanArea.SquareMeters;
+        var floatMoves = rig.Portion.Liters > 0 ? 0 : FloatMoves * 1000 * (rig.Back?.Area ?? rig.PanArea).SquareMeters;
+        var ofDrawPan = rig.Back is null ? null : members[members.DrawPanOff];
         for (var member = 0; member < members.Count; member++)
         {
             var random = RandomNumbers.For(DriftSeed + (ulong)minute, (ulong)member);
             weather[member] = (weather[member] * keep) + (step * random.Normal());
             floatOff[member] += floatMoves * random.Normal();
+            if (ofDrawPan is not null)
+            {
+                ofDrawPan[member] += FloatMoves * 1000 * rig.PanArea.SquareMeters * random.Normal();
+            }
         }
     }
 

@@ -8,5 +8,5 @@ internal static class BrickTime
     /// <summary>Its time constant in minutes: more brick, slower.</summary>
     public static double MinutesOf(RigDescription rig) =>
         FireConstants.Of(rig).BrickMinutes
-        * double.Max(rig.Firebrick.Pounds / (15 * rig.PanArea.SquareFeet), 0.1);
+        * double.Max(rig.Firebrick.Pounds / (15 * rig.WholeArea.SquareFeet), 0.1);
 }

@@ -8,6 +8,12 @@ internal readonly record struct Common
     /// <summary>What the float is said to hold the pan at.</summary>
     public Length HeldDepth { get; init; }
 
+    /// <summary>What its float is said to hold the pan behind at, over its flues; nothing where there is none.</summary>
+    public Length HeldBackDepth { get; init; }
+
+    /// <summary>Whether the pan behind was flooded and its depth not read since.</summary>
+    public bool IsBackFloodUnread { get; init; }
+
     /// <summary>Whether the tank was read.</summary>
     public bool IsTankKnown { get; init; }
 

@@ -1,6 +1,6 @@
 namespace Panside.Reckoning.Ensemble;
 
-/// <summary>The numbers of which a member consists, by their place. Behind the last one stands the sugar of each cell, in kg.</summary>
+/// <summary>The numbers of which a member consists, by their place. Behind the last one stands the sugar of each cell, in kg; behind that, of two pans, what <see cref="Members.DrawPan"/> tells.</summary>
 internal static class Field
 {
     /// <summary>Heat in unburned volatiles, in MJ.</summary>
@@ -12,7 +12,7 @@ internal static class Field
     /// <summary>Heat in the brick above the pan's boiling point, in MJ.</summary>
     public const int Brick = 2;
 
-    /// <summary>Liquid in the pan, in liters.</summary>
+    /// <summary>Liquid in the pan, of two in both, in liters.</summary>
     public const int Pan = 3;
 
     /// <summary>Its temperature, in °C.</summary>

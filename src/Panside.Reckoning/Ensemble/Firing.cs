@@ -60,7 +60,7 @@ internal sealed class Firing(Members members, RigConstants rig, double wood, Run
             return false;
         }
 
-        var liters = members[Field.Pan][member] / members.Cells;
+        var liters = members[members.DrawPan][member] / members.Front.Count;
         return members.LastSugar[member] >= liters * run.DrawFraction * RigConstants.KilogramsOfSap(run.DrawFraction);
     }
 }

@@ -17,16 +17,23 @@ public sealed class Outlook
     private readonly RankedValues _left;
     private readonly RankedValues _spare;
     private readonly RankedValues _low;
+    private readonly RankedValues? _leastBack;
+    private readonly double _leastLiters;
+    private readonly double _leastBackLiters;
 
     private readonly Lazy<RankedValues> _thickest;
     private readonly Lazy<RankedValues> _mixed;
 
-    private Outlook(RankedValues residual, RankedValues still, double[] reserve, double[] left, double[] spare, RunResult run, Members before)
+    private Outlook(RankedValues residual, RankedValues still, double[] reserve, double[] left, double[] spare, RunResult run, RigEnsemble rig, double[] on)
     {
-        var least = run.LeastLiters;
+        var (least, before) = (run.LeastLiters, rig.Members);
         (_residual, _still, _low) = (residual, still, new(run.LowMinutes));
-        _thickest = new(() => new(Thickest(before, least)));
-        _mixed = new(() => new([.. Enumerable.Range(0, before.Count).Select(member => 100 * RigEnsemble.FractionOf(before.SugarOf(member), least[member]))]));
+        (_leastLiters, _leastBackLiters) = (rig.Rig.LeastVolume.Liters, rig.Rig.Back?.LeastVolume.Liters ?? 0);
+        _leastBack = rig.Rig.Back is null ? null : new(run.LeastBackLiters);
+        _thickest = new(() => new(Thickest(before, run)));
+        _mixed = new(() => new([.. Enumerable.Range(0, before.Count).Select(member => rig.Rig.Back is null
+            ? 100 * RigEnsemble.FractionOf(before.SugarOf(member), least[member])
+            : Mixed(before, run, member, on[member]))]));
         (_reserve, _left) = (new(reserve), new(left));
         (_spare, _least) = (new(spare), new(least));
     }
@@ -49,8 +56,20 @@ public sealed class Outlook
     /// <summary>Minutes until the boil goes still, at a quantile; 0 where it does not boil.</summary>
     public double StillMinutes(double quantile) => _still.At(quantile);
 
-    /// <summary>The least liquid that the pan comes to, in liters, at a quantile; 0 is the member that fares worst.</summary>
+    /// <summary>
+    /// The least liquid that the pan where the draw-off is comes to, in liters, at a quantile; 0 is the member that fares worst. Of two,
+    /// with nothing coming into it out of the one behind.
+    /// </summary>
     public double LeastPanLiters(double quantile) => _least.At(quantile);
+
+    /// <summary>The same of the pan behind, with all that the pan in front takes out of it; null where there is none.</summary>
+    public double? LeastBackLiters(double quantile) => _leastBack?.At(quantile);
+
+    /// <summary>Whether a pan comes under its least depth, whichever does, at a quantile; 0 is the member that fares worst.</summary>
+    public bool IsShort(double quantile) => LeastPanLiters(quantile) < _leastLiters || IsBackShort(quantile);
+
+    /// <summary>Whether the pan behind comes under its least depth, at a quantile.</summary>
+    public bool IsBackShort(double quantile) => LeastBackLiters(quantile) < _leastBackLiters;
 
     /// <summary>
     /// The sweetest that any stretch of the pan can come to, in Brix, at a quantile; 1 is the member that fares worst. With the sugar that
@@ -58,22 +77,33 @@ public sealed class Outlook
     /// </summary>
     public double ThickestBrix(double quantile) => _thickest.Value.At(quantile);
 
-    /// <summary>The same of the whole pan stirred together.</summary>
+    /// <summary>The same of the whole pan stirred together; of two, of the sweeter one, with what comes into the one in front out of the one behind.</summary>
     public double MixedBrix(double quantile) => _mixed.Value.At(quantile);
 
-    private static double[] Thickest(Members members, double[] least)
+    private static double[] Thickest(Members members, RunResult run)
     {
         var thickest = new double[members.Count];
         for (var cell = 0; cell < members.Cells; cell++)
         {
-            var sugar = members[Field.Sugar + cell];
+            var pan = cell < members.BackCells ? members.Back : members.Front;
+            var (sugar, least) = (members[Field.Sugar + cell], pan.IsBack ? run.LeastBackLiters : run.LeastLiters);
+            var floor = members.BackCells > 0 ? 0 : double.NegativeInfinity;
             for (var member = 0; member < members.Count; member++)
             {
-                thickest[member] = double.Max(thickest[member], 100 * RigEnsemble.FractionOf(sugar[member], least[member] / members.Cells));
+                thickest[member] = double.Max(thickest[member], 100 * RigEnsemble.FractionOf(sugar[member], double.Max(least[member], floor) / pan.Count));
             }
         }
 
         return thickest;
+    }
+
+    /// <summary>The sweeter of two pans, each stirred together: the one in front with the sugar of so many liters that go on into it.</summary>
+    private static double Mixed(Members members, RunResult run, int member, double on)
+    {
+        var (behind, least) = (members.SugarOf(members.Back, member), double.Max(run.LeastBackLiters[member], 0.05));
+        var inFront = members.SugarOf(members.Front, member) + (behind * double.Min(on / least, 1));
+        return 100 * double.Max(
+            RigEnsemble.FractionOf(inFront, double.Max(run.LeastLiters[member], 0)), RigEnsemble.FractionOf(behind, least));
     }
 
     /// <summary>Minutes until the pan comes to its least depth, at a quantile; infinite where it does not in four hours.</summary>
@@ -84,15 +114,17 @@ public sealed class Outlook
     /// <param name="fed">Whether the pan goes on being fed, by its float or by a hand, with as much as it takes.</param>
     internal static Outlook Of(RigEnsemble rig, bool fed)
     {
-        var members = rig.Members.ToRun(withoutSugar: true);
+        var (members, back) = (rig.Members.ToRun(withoutSugar: true), rig.Rig.Back);
         var (before, fedBefore) = (rig.Members[Field.Evaporated], rig.Members[Field.Fed]);
         var result = Stepping.Go(members, rig.Constants, new()
         {
             Steps = FourHours,
             StepMinutes = StepMinutes,
-            HeldLiters = fed ? (rig.Rig.PanArea * rig.HeldDepth).Liters : 0,
+            HeldLiters = fed || back is not null ? (rig.Rig.PanArea * rig.HeldDepth).Liters : 0,
+            HeldBackLiters = fed ? rig.HeldBackLiters : 0,
             HoldsOwn = fed && !rig.Rig.HasFloat,
             LowLiters = fed ? 0 : rig.Rig.LeastVolume.Liters,
+            LowBackLiters = back?.LeastVolume.Liters ?? 0,
             TankEnds = rig.IsTankKnown,
             WithoutSugar = true,
         });
@@ -100,25 +132,40 @@ public sealed class Outlook
         LeftOut.Widened(result.StillMinutes, LeftOut.OfStill(rig.Dying, rig.Rig.ForcedDraft));
         var (residual, reserve) = (new double[members.Count], new double[members.Count]);
         var (left, spare) = (new double[members.Count], new double[members.Count]);
-        var least = rig.Rig.LeastVolume.Liters;
+        // Of two pans the one behind gives what the one in front boils off and still lacks, so that what stands in front over its least depth is no spare.
+        var (least, on) = (back?.LeastVolume.Liters ?? rig.Rig.LeastVolume.Liters, new double[members.Count]);
         for (var member = 0; member < members.Count; member++)
         {
             residual[member] = (members[Field.Evaporated][member] - before[member]) * leftOut[member];
-            reserve[member] = double.Max(residual[member] - (rig.Members[Field.Pan][member] - least), 0);
-            if (!fed)
+            var (pan, wanted) = (rig.Members.Liters(rig.Members.Fed, member), residual[member]);
+            if (back is not null)
+            {
+                var lacks = double.Max((rig.Rig.PanArea * rig.HeldDepth).Liters - rig.Members.Liters(rig.Members.Front, member), 0);
+                (wanted, on[member]) = (wanted + lacks, lacks + (rig.Rig.BoiledInFront * residual[member]));
+            }
+
+            reserve[member] = double.Max(wanted - (pan - least), 0);
+            if (!fed && back is not null)
+            {
+                // Whatever the float between them does: the one in front gets nothing, and the one behind gives for both.
+                var inFront = rig.Members.Liters(rig.Members.Front, member) - (rig.Rig.BoiledInFront * residual[member]);
+                result.LeastLiters[member] = double.Min(result.LeastLiters[member], inFront);
+                result.LeastBackLiters[member] = double.Min(result.LeastBackLiters[member], pan - wanted);
+            }
+            else if (!fed)
             {
                 // The promise of leaving rests on it: no less is taken to leave than is told to leave.
-                result.LeastLiters[member] = double.Min(result.LeastLiters[member], rig.Members[Field.Pan][member] - residual[member]);
+                result.LeastLiters[member] = double.Min(result.LeastLiters[member], pan - residual[member]);
             }
 
             left[member] = rig.Members[Field.Tank][member] - (members[Field.Fed][member] - fedBefore[member]);
-            spare[member] = rig.Members[Field.Tank][member] + rig.Members[Field.Pan][member] - least - residual[member];
+            spare[member] = rig.Members[Field.Tank][member] + pan - least - wanted;
         }
 
         // Safety rests on the members as they are: only what is told of the open pan that is fed is set right.
         return new(
             new(residual, fed ? rig.SetRight(Corrections.OfResidual) : Correction.None),
             new(result.StillMinutes, fed ? rig.SetRight(Corrections.OfStill) : Correction.None),
-            reserve, left, spare, result, rig.Members);
+            reserve, left, spare, result, rig, on);
     }
 }

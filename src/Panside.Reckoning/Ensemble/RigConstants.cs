@@ -5,7 +5,7 @@ using Panside.Reckoning.Rig;
 namespace Panside.Reckoning.Ensemble;
 
 /// <summary>What all members of an ensemble share: sizes of the rig, water and steam today.</summary>
-/// <param name="Area">Plan area of the pan, in m².</param>
+/// <param name="Area">Plan area of all that stands over the fire, in m².</param>
 /// <param name="Cells">Cells along its path.</param>
 /// <param name="ToPan">Share of the fire's heat that reaches the pan at once.</param>
 /// <param name="BrickToPan">Share of the brick's heat that comes to the pan.</param>
@@ -34,9 +34,21 @@ internal readonly record struct RigConstants(
     /// <summary>Sap in the shade, in °C: no source, calibrated.</summary>
     private const double Sap = 4;
 
+    /// <summary>Cells of the pan behind, which are the first ones; 0 where there is one pan.</summary>
+    public int BackCells { get; init; }
+
+    /// <summary>The part of all water that leaves the pan where the draw-off is; 1 where there is no other.</summary>
+    public double BoiledInFront { get; init; } = 1;
+
+    /// <summary>Its part of the plan area.</summary>
+    public double AreaInFront { get; init; } = 1;
+
+    /// <summary>What the flues of the pan behind hold: as long as no more is in it, nothing goes on to the pan in front. In liters.</summary>
+    public double FlueLiters { get; init; }
+
     /// <summary>For a rig, with water boiling at a temperature.</summary>
     public static RigConstants Of(RigDescription rig, Temperature boiling) => new(
-        rig.PanArea.SquareMeters,
+        rig.WholeArea.SquareMeters,
         PanCells.Of(rig),
         FireConstants.Of(rig).ToPan,
         FireConstants.BrickToPan,
@@ -45,10 +57,16 @@ internal readonly record struct RigConstants(
         Steam.LatentHeatMegajoulesPerKilogram(boiling),
         Air,
         Sap,
-        rig.PanArea.SquareMeters * (rig.ForcedDraft ? 1.02 : 0.68),
+        rig.WholeArea.SquareMeters * (rig.ForcedDraft ? 1.02 : 0.68),
         FireConstants.Of(rig).Soak,
         1 / (FireConstants.ToBrick * BrickTime.MinutesOf(rig)),
-        RigEnsemble.StillBoil * rig.PanArea.SquareMeters);
+        RigEnsemble.StillBoil * rig.WholeArea.SquareMeters)
+    {
+        BackCells = PanCells.OfBack(rig),
+        BoiledInFront = rig.BoiledInFront,
+        AreaInFront = rig.PanArea / rig.WholeArea,
+        FlueLiters = rig.Back?.InFlues.Liters ?? 0,
+    };
 
     /// <summary>Liters of sap that bring a kilogram, at a sugar fraction.</summary>
     public static double KilogramsOfSap(double fraction) => 1 / (1 - ((1 - SugarLiters) * fraction));

@@ -55,8 +55,11 @@ public sealed partial class RigEnsemble
             to.Write(minute ?? -1);
         }
 
+        to.Write(Common.HeldBackDepth.Meters);
+        to.Write(Common.IsBackFloodUnread);
         to.Write(Members.Count);
         to.Write(Members.Cells);
+        to.Write(Members.BackCells);
         for (var field = 0; field < Members.Fields; field++)
         {
             var bytes = MemoryMarshal.AsBytes(Members[field].AsSpan());
@@ -88,13 +91,15 @@ public sealed partial class RigEnsemble
             ChargedAt = Minutes(),
             LitAt = Minutes(),
             ChilledAt = Minutes(),
+            HeldBackDepth = Length.FromMeters(from.ReadDouble()),
+            IsBackFloodUnread = from.ReadBoolean(),
         };
-        if (from.ReadInt32() != Members.Count || from.ReadInt32() != Members.Cells)
+        if (from.ReadInt32() != Members.Count || from.ReadInt32() != Members.Cells || from.ReadInt32() != Members.BackCells)
         {
             throw new InvalidDataException("The ensemble is of another rig.");
         }
 
-        var members = new Members(Members.Count, Members.Cells);
+        var members = new Members(Members.Count, Members.Cells, Members.BackCells);
         for (var field = 0; field < members.Fields; field++)
         {
             if (from.ReadBoolean())

@@ -8,16 +8,21 @@ namespace Panside.Reckoning.Ensemble;
 /// </summary>
 public sealed partial class RigEnsemble
 {
-    /// <summary>A ruler in the pan, in meters.</summary>
+    /// <summary>A ruler in the pan where the draw-off is, in meters.</summary>
     public (double Mean, double Deviation) ExpectedDepth =>
-        Expected(member => Members[Field.Pan][member] / (1000 * Rig.PanArea.SquareMeters), RulerMeters);
+        Expected(member => Members[Members.DrawPan][member] / (1000 * Rig.PanArea.SquareMeters), RulerMeters);
+
+    /// <summary>A ruler over the flues of the pan behind, in meters; null where there is none.</summary>
+    public (double Mean, double Deviation)? ExpectedBackDepth => Rig.Back is { } back
+        ? Expected(member => (Members.Liters(Members.Back, member) - back.InFlues.Liters) / (1000 * back.Area.SquareMeters), RulerMeters)
+        : null;
 
     /// <summary>The raw sap, in Brix.</summary>
     public (double Mean, double Deviation) ExpectedSap => Expected(member => 100 * Members[Field.Sap][member], 0.1);
 
-    /// <summary>A sample stirred from the whole pan, in Brix.</summary>
+    /// <summary>A sample stirred from the whole pan where the draw-off is, in Brix.</summary>
     public (double Mean, double Deviation) ExpectedPanSugar => Expected(
-        member => 100 * FractionOf(Members.SugarOf(member), Members[Field.Pan][member]),
+        member => 100 * FractionOf(Members.SugarOf(Members.Front, member), Members[Members.DrawPan][member]),
         error: mean => 0.04 * mean);
 
     /// <summary>A cooled sample from the draw-off, in Brix.</summary>

@@ -95,6 +95,7 @@ public sealed partial class RigEnsemble
             StepMinutes = DrawStepMinutes,
             WoodMegajoules = FiringMegajoulesPerMinute,
             HeldLiters = HeldLiters,
+            HeldBackLiters = HeldBackLiters,
             HoldsOwn = !Rig.HasFloat,
             DrawFraction = atDrawOff.MassFraction,
         }).DrawMinutes;
@@ -173,6 +174,7 @@ public sealed partial class RigEnsemble
             StepMinutes = minutes / steps,
             WoodMegajoules = woodMegajoulesPerMinute,
             HeldLiters = HeldLiters,
+            HeldBackLiters = HeldBackLiters,
             HoldsOwn = !Rig.HasFloat,
             TankEnds = tankEnds,
             WithoutSugar = withoutSugar,

@@ -111,6 +111,6 @@ public sealed partial class RigEnsemble
         Members.ToRun(),
         Constants,
         FiringMegajoulesPerMinute,
-        new() { Steps = 1, StepMinutes = 1, HeldLiters = HeldLiters, TankEnds = IsTankKnown, DrawFraction = Rig.Target.MassFraction },
+        new() { Steps = 1, StepMinutes = 1, HeldLiters = HeldLiters, HeldBackLiters = HeldBackLiters, TankEnds = IsTankKnown, DrawFraction = Rig.Target.MassFraction },
         draw.Liters);
 }

@@ -92,63 +92,95 @@ public sealed partial class RigEnsemble
     /// </summary>
     /// <param name="read">What the ruler shows.</param>
     /// <param name="lit">Whether there is a fire: before, the pan's sugar content is kept; after, what is missing is water and what is more is sap.</param>
-    public RigEnsemble DepthRead(Length read, bool lit) =>
-        !lit ? FilledTo(read)
-        : Common.IsFloodUnread || IsFarDepth(read) ? SetTo(read)
-        : Changed(members => Assimilation.Read(members, Depths(), read.Meters, RulerMeters));
+    public RigEnsemble DepthRead(Length read, bool lit) => DepthRead(DrawPan, read, lit);
+
+    /// <summary>The depth over the flues of the pan behind was read: the same of it, whose float feeds from the tank.</summary>
+    /// <param name="read">What the ruler shows.</param>
+    /// <param name="lit">Whether there is a fire.</param>
+    /// <returns>What it comes to; the same where there is no such pan.</returns>
+    public RigEnsemble BackDepthRead(Length read, bool lit) => PanBehind is { } pan ? DepthRead(pan, read, lit) : this;
+
+    private RigEnsemble DepthRead(RuledPan pan, Length read, bool lit) =>
+        !lit ? FilledTo(pan, read)
+        : pan.IsFloodUnread || IsFarDepth(pan, read) ? SetTo(pan, read)
+        : Changed(members => Assimilation.Read(members, Depths(pan), read.Meters, RulerMeters));
+
+    /// <summary>One of the pans, as a ruler tells of it.</summary>
+    private sealed record RuledPan(Stretch Cells, Area Area, Volume InFlues, Length Least, Length Held, int FloatOff, bool IsFloodUnread);
+
+    private RuledPan DrawPan => new(Members.Front, Rig.PanArea, default, Rig.LeastDepth, HeldDepth, Members.DrawPanOff, Common.IsFloodUnread);
+
+    private RuledPan? PanBehind => Rig.Back is not { } back
+        ? null
+        : new(Members.Back, back.Area, back.InFlues, back.LeastDepth, Common.HeldBackDepth, Field.FloatOff, Common.IsBackFloodUnread);
+
+    private Common HeldAt(RuledPan pan, Length depth) =>
+        pan.Cells.IsBack ? Common with { HeldBackDepth = depth } : Common with { HeldDepth = depth };
 
     /// <summary>A cold pan can be filled higher than its float holds it, and then boils down to it; lower it can only be where the float holds less.</summary>
-    private RigEnsemble FilledTo(Length read) => Changed(
+    private RigEnsemble FilledTo(RuledPan pan, Length read) => Changed(
         (members, noise) =>
         {
             for (var member = 0; member < members.Count; member++)
             {
-                var (before, to) = (members[Field.Pan][member], Reads(read, noise[member]));
-                members[Field.Pan][member] = to;
-                PanDeeds.ScaleSugar(members, member, to / before);
+                var (before, to) = (members.Liters(pan.Cells, member), Reads(pan, read, noise[member]));
+                members.SetLiters(pan.Cells, member, to);
+                PanDeeds.ScaleSugar(members, member, pan.Cells, to / before);
             }
         },
-        Rig.HasFloat && read > Rig.LeastDepth && read < HeldDepth ? Common with { HeldDepth = read } : Common);
+        Rig.HasFloat && read > pan.Least && read < pan.Held ? HeldAt(pan, read) : Common);
 
-    private RigEnsemble SetTo(Length read)
+    private RigEnsemble SetTo(RuledPan pan, Length read)
     {
-        var isHeld = Rig.HasFloat && read > Rig.LeastDepth;
+        var isHeld = Rig.HasFloat && read > pan.Least;
+        var common = isHeld ? HeldAt(pan, read) : Common;
         return Changed(
             (members, noise) =>
             {
                 for (var member = 0; member < members.Count; member++)
                 {
-                    var (before, to) = (members[Field.Pan][member], Reads(read, noise[member]));
+                    var (before, to) = (members.Liters(pan.Cells, member), Reads(pan, read, noise[member]));
                     if (to - before > PouredLiters)
                     {
-                        PanDeeds.Pour(members, member, to - before, Constants.SapCelsius);
+                        PanDeeds.Pour(members, member, pan.Cells, to - before, Constants.SapCelsius);
                     }
                     else
                     {
-                        members[Field.Pan][member] = to;
+                        members.SetLiters(pan.Cells, member, to);
                     }
 
-                    members[Field.FloatOff][member] = isHeld ? to - (Rig.PanArea * read).Liters : members[Field.FloatOff][member];
+                    members[pan.FloatOff][member] = isHeld ? to - ((pan.Area * read) + pan.InFlues).Liters : members[pan.FloatOff][member];
                 }
             },
-            (isHeld ? Common with { HeldDepth = read } : Common) with { IsFloodUnread = false });
+            pan.Cells.IsBack ? common with { IsBackFloodUnread = false } : common with { IsFloodUnread = false });
     }
 
     /// <summary>Whether a depth is so far over what is reckoned, and by so much, that sap was poured in which nobody told of.</summary>
     /// <param name="read">What the ruler shows.</param>
-    public bool IsFilled(Length read) => IsFarDepth(read) && (Rig.PanArea * (read - Length.FromMeters(Assimilation.Moments(Depths()).Mean))).Liters > PouredLiters;
+    public bool IsFilled(Length read) =>
+        IsFarDepth(DrawPan, read) && (Rig.PanArea * (read - Length.FromMeters(Assimilation.Moments(Depths(DrawPan)).Mean))).Liters > PouredLiters;
 
-    private bool IsFarDepth(Length read)
+    private bool IsFarDepth(RuledPan pan, Length read)
     {
-        var (mean, variance) = Assimilation.Moments(Depths());
+        var (mean, variance) = Assimilation.Moments(Depths(pan));
         var deviation = double.Sqrt(variance + (RulerMeters * RulerMeters));
         return read.Meters > mean + (FarOverDepth * deviation) || read.Meters < mean - (FarUnderDepth * deviation);
     }
 
-    /// <summary>The pan's depth in each member, in meters.</summary>
-    private double[] Depths() => [.. Members[Field.Pan].Select(liters => liters / 1000 / Constants.Area)];
+    /// <summary>The depth of a pan in each member, over its flues, in meters.</summary>
+    private double[] Depths(RuledPan pan)
+    {
+        var depths = new double[Count];
+        for (var member = 0; member < Count; member++)
+        {
+            depths[member] = (Members.Liters(pan.Cells, member) - pan.InFlues.Liters) / 1000 / pan.Area.SquareMeters;
+        }
 
-    private double Reads(Length read, double noise) => double.Max((Rig.PanArea * (read + Length.FromMeters(RulerMeters * noise))).Liters, 0.1);
+        return depths;
+    }
+
+    private static double Reads(RuledPan pan, Length read, double noise) =>
+        double.Max(((pan.Area * (read + Length.FromMeters(RulerMeters * noise))) + pan.InFlues).Liters, 0.1);
 
     /// <summary>The thermometer at the draw-off stands so far over boiling water today.</summary>
     public RigEnsemble DrawOffRead(TemperatureRise overBoilingWater, Pressure station)
@@ -186,20 +218,38 @@ public sealed partial class RigEnsemble
         }
     });
 
-    /// <summary>A sample stirred from the whole pan was read.</summary>
-    public RigEnsemble PanSugarRead(SugarContent sample) => Changed((members, noise) =>
+    /// <summary>A sample stirred from the whole pan where the draw-off is was read.</summary>
+    /// <param name="sample">What the refractometer shows.</param>
+    /// <param name="isLeft">Whether it was left there by the last boil. Then the pan behind was left on its way to it: not known, but no raw sap.</param>
+    public RigEnsemble PanSugarRead(SugarContent sample, bool isLeft = false) => Changed((members, noise) =>
     {
+        var left = isLeft && Rig.Back is not null ? Beginning.Noise(members.Count, Told, purpose: 1) : null;
         for (var member = 0; member < members.Count; member++)
         {
             var fraction = double.Clamp(sample.MassFraction * double.Exp(0.04 * noise[member]), 0, 0.8);
-            var sugar = members.SugarOf(member);
+            var sugar = members.SugarOf(members.Front, member);
             if (sugar > 1e-6)
             {
-                var wanted = members[Field.Pan][member] * RigConstants.KilogramsOfSap(fraction) * fraction;
-                PanDeeds.ScaleSugar(members, member, wanted / sugar);
+                var wanted = members[members.DrawPan][member] * RigConstants.KilogramsOfSap(fraction) * fraction;
+                PanDeeds.ScaleSugar(members, member, members.Front, wanted / sugar);
+            }
+
+            if (left is not null)
+            {
+                var sap = members[Field.Sap][member];
+                PanDeeds.SetSugar(members, member, members.Back, double.Max(sap + ((fraction - sap) * LeftBehind * double.Exp(LeftBehindSpread * left[member])), sap));
             }
         }
     });
+
+    /// <summary>
+    /// So far on the way from sap to what stands in front the pan behind is left, on the mean: by the balance of sugar over a boil with
+    /// draws a quarter to a third; give or take as much as that is worth. No source.
+    /// </summary>
+    private const double LeftBehind = 0.3;
+
+    /// <summary>Its deviation, as a logarithm.</summary>
+    private const double LeftBehindSpread = 0.4;
 
     /// <summary>The raw sap's sugar was read.</summary>
     /// <param name="read">The reading.</param>
@@ -217,7 +267,7 @@ public sealed partial class RigEnsemble
     });
 
     private static double LastFraction(Members members, int member) =>
-        FractionOf(members.LastSugar[member], members[Field.Pan][member] / members.Cells);
+        FractionOf(members.LastSugar[member], members[members.DrawPan][member] / members.Front.Count);
 
     /// <summary>
     /// What each member is to show at the draw-off. A reading that no member comes near, as of a pan left sweeter than anyone
@@ -232,11 +282,15 @@ public sealed partial class RigEnsemble
     /// What stands at the draw-off is set outright: it bends with its sugar, so that a regression would miss what was read, and
     /// in a long tail even spread it.
     /// </summary>
-    private static void SetLastFraction(Members members, int member, double fraction, bool isFar)
+    private void SetLastFraction(Members members, int member, double fraction, bool isFar)
     {
         var most = double.Clamp(fraction, 0, MostFraction);
-        members.LastSugar[member] = most * members[Field.Pan][member] / members.Cells * RigConstants.KilogramsOfSap(most);
-        if (isFar)
+        members.LastSugar[member] = most * members[members.DrawPan][member] / members.Front.Count * RigConstants.KilogramsOfSap(most);
+        if (isFar && Rig.Back is not null)
+        {
+            PanDeeds.LeadUpThroughBoth(members, member, Rig.BoiledInFront);
+        }
+        else if (isFar)
         {
             PanDeeds.LeadUpToLast(members, member);
         }

@@ -148,8 +148,9 @@ public sealed partial class RigEnsemble
     public RigEnsemble Seen(GradientSeen gradient) => Weighed(
         member =>
         {
-            var mean = Members.SugarOf(member) / Members.Cells;
-            return (Members.LastSugar[member] - Members[Field.Sugar][member]) / double.Max(mean, 1e-6);
+            var pan = Members.Front;
+            var mean = Members.SugarOf(pan, member) / pan.Count;
+            return (Members.LastSugar[member] - Members[Field.Sugar + pan.First][member]) / double.Max(mean, 1e-6);
         },
         GradientBounds, (int)gradient, 0.2);
 

@@ -65,6 +65,9 @@ public sealed partial class RigEnsemble
 
     private double HeldLiters => (Rig.PanArea * HeldDepth).Liters;
 
+    /// <summary>What its float is said to hold the pan behind at, in liters; 0 where there is none.</summary>
+    internal double HeldBackLiters => Rig.Back?.VolumeAt(Common.HeldBackDepth).Liters ?? 0;
+
     /// <summary>The rig cold, with the pan at its run depth and raw sap of about 2 Brix in it.</summary>
     /// <param name="rig">The rig.</param>
     /// <param name="boiling">Where water boils there.</param>
@@ -74,7 +77,7 @@ public sealed partial class RigEnsemble
     public static RigEnsemble Cold(RigDescription rig, Temperature boiling, RigPrior prior, int count = UsualCount)
     {
         var members = Beginning.Of(rig, prior, count);
-        return new(rig, prior, boiling, members, new() { HeldDepth = rig.RunDepth });
+        return new(rig, prior, boiling, members, new() { HeldDepth = rig.RunDepth, HeldBackDepth = rig.Back?.RunDepth ?? default });
     }
 
     /// <summary>
@@ -120,6 +123,7 @@ public sealed partial class RigEnsemble
                 StepMinutes = 1,
                 WoodMegajoules = Common.IsBurning ? FiringMegajoulesPerMinute : 0,
                 HeldLiters = Rig.HasFloat ? HeldLiters : 0,
+                HeldBackLiters = HeldBackLiters,
                 TankEnds = IsTankKnown,
             });
         }
@@ -229,21 +233,47 @@ public sealed partial class RigEnsemble
         (members, noise) =>
         {
             var flood = (Rig.PanArea * Rig.FloodDepth).Liters;
+            var floodBack = Rig.Back?.VolumeAt(Rig.Back.FloodDepth).Liters ?? 0;
             var hand = Beginning.Noise(members.Count, Told, purpose: 1);
             for (var member = 0; member < members.Count; member++)
             {
-                var wanted = double.Max((flood * (1 + (0.02 * noise[member]))) - members[Field.Pan][member], 0);
+                var wantedInFront = double.Max((flood * (1 + (0.02 * noise[member]))) - members[members.DrawPan][member], 0);
+                var wanted = wantedInFront + double.Max(floodBack - members.Liters(members.Back, member), 0);
                 var lacking = double.Max(wanted - members[Field.Tank][member], 0);
                 var poured = wanted - (lacking * double.Clamp(0.5 + (0.5 * hand[member]), 0, 1));
                 // Through the float it comes in at the feed side and pushes what stands there on; by hand it goes in all over the pan.
                 var fromTank = double.Min(poured * double.Clamp(0.75 + (0.35 * hand[member]), 0, 1), members[Field.Tank][member]);
                 PanDeeds.PourAtFeed(members, member, fromTank, members[Field.Sap][member], Constants.SapCelsius);
-                PanDeeds.Pour(members, member, poured - fromTank, Constants.SapCelsius);
+                if (Rig.Back is null)
+                {
+                    PanDeeds.Pour(members, member, members.Front, poured - fromTank, Constants.SapCelsius);
+                }
+                else
+                {
+                    FloodBoth(members, member, poured - fromTank, wantedInFront, wanted);
+                }
+
                 members[Field.Tank][member] -= fromTank;
                 members[Field.Fed][member] += poured;
             }
         },
-        Common with { HeldDepth = Rig.FloodDepth, ChilledAt = Minute, IsFloodUnread = true });
+        Common with
+        {
+            HeldDepth = Rig.FloodDepth,
+            HeldBackDepth = Rig.Back?.FloodDepth ?? default,
+            ChilledAt = Minute,
+            IsFloodUnread = true,
+            IsBackFloodUnread = Rig.Back is not null,
+        });
+
+    /// <summary>By hand each of two pans gets its part of what both want; then the second float lets on what the pan in front still lacks.</summary>
+    private void FloodBoth(Members members, int member, double byHand, double wantedInFront, double wanted)
+    {
+        var inFront = wanted > 0 ? byHand * wantedInFront / wanted : 0;
+        PanDeeds.Pour(members, member, members.Front, inFront, Constants.SapCelsius);
+        PanDeeds.Pour(members, member, members.Back, byHand - inFront, Constants.SapCelsius);
+        PanDeeds.PassOn(members, member, wantedInFront - inFront, Constants.FlueLiters);
+    }
 
     /// <summary>Where water boils today was read at the thermometer, or follows from the pressure.</summary>
     /// <param name="boiling">The temperature.</param>
@@ -286,16 +316,26 @@ public sealed partial class RigEnsemble
     private RigState Summarize()
     {
         double Mean(int field) => Members[field].Average();
-        var sugar = 0.0;
-        for (var cell = 0; cell < Members.Cells; cell++)
+        double Sugar(Stretch pan)
         {
-            sugar += Mean(Field.Sugar + cell);
+            var sugar = 0.0;
+            for (var cell = pan.First; cell < pan.First + pan.Count; cell++)
+            {
+                sugar += Mean(Field.Sugar + cell);
+            }
+
+            return sugar;
         }
+
+        var (inFront, sugarInFront) = (Mean(Members.DrawPan), Sugar(Members.Front));
 
         return new()
         {
             Pan = Volume.FromLiters(Mean(Field.Pan)),
-            PanSugar = Mass.FromKilograms(sugar),
+            PanSugar = Mass.FromKilograms(Rig.Back is null ? sugarInFront : Sugar(Members.Back) + sugarInFront),
+            DrawPan = Volume.FromLiters(inFront),
+            DrawPanSugar = Mass.FromKilograms(sugarInFront),
+            BackPan = Rig.Back is null ? null : Volume.FromLiters(Mean(Field.Pan) - inFront),
             Tank = IsTankKnown ? Volume.FromLiters(Mean(Field.Tank)) : null,
             Sap = SugarContent.FromMassFraction(Mean(Field.Sap)),
             Boiling = Boiling,

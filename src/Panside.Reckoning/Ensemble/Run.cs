@@ -12,8 +12,14 @@ internal readonly record struct Run
     /// <summary>Heat of the wood that goes in, in MJ a minute, evenly; 0 with no more wood.</summary>
     public double WoodMegajoules { get; init; }
 
-    /// <summary>Liters that the float is said to hold the pan at, beside which each member has its own; 0 without feed.</summary>
+    /// <summary>Liters that the float is said to hold the pan at, beside which each member has its own; 0 without feed. Of two, the pan where the draw-off is, fed out of the one behind.</summary>
     public double HeldLiters { get; init; }
+
+    /// <summary>Liters that its float is said to hold the pan behind at; 0 without feed from the tank, or without such a pan.</summary>
+    public double HeldBackLiters { get; init; }
+
+    /// <summary>Liters in the pan behind at which <see cref="RunResult.LowMinutes"/> is looked for as well.</summary>
+    public double LowBackLiters { get; init; }
 
     /// <summary>Whether each member is held about where it stands at the start, by hand, and not at <see cref="HeldLiters"/>: for one run at a stretch.</summary>
     public bool HoldsOwn { get; init; }

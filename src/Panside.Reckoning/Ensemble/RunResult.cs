@@ -10,10 +10,16 @@ internal sealed class RunResult(int count)
     /// <summary>Minutes until the last cell came to the fraction that was looked for; infinite where it never did.</summary>
     public double[] DrawMinutes { get; } = Filled(count, double.PositiveInfinity);
 
-    /// <summary>The least liquid that the pan had, in liters.</summary>
+    /// <summary>
+    /// The least liquid that the pan had, in liters. Of two, the pan where the draw-off is, taken as if nothing came into it out of the
+    /// one behind: its float can hang.
+    /// </summary>
     public double[] LeastLiters { get; } = Filled(count, double.PositiveInfinity);
 
-    /// <summary>Minutes until the pan came down to <see cref="Run.LowLiters"/>; infinite where it never did.</summary>
+    /// <summary>The least liquid that the pan behind had, in liters; infinite where there is none.</summary>
+    public double[] LeastBackLiters { get; } = Filled(count, double.PositiveInfinity);
+
+    /// <summary>Minutes until the pan came down to <see cref="Run.LowLiters"/>, or the one behind to its own; infinite where neither did.</summary>
     public double[] LowMinutes { get; } = Filled(count, double.PositiveInfinity);
 
     /// <summary>Minutes until the tank was empty; infinite where it never was.</summary>

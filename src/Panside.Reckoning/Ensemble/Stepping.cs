@@ -9,7 +9,8 @@ namespace Panside.Reckoning.Ensemble;
 /// step. The heat covers the surface's losses, warms the pan, and boils. The float feeds the first cell; liquid passes on so
 /// that all cells stand equally high; neighbors exchange where the feed is weak. A block of members runs through all steps
 /// before the next, so that it stays near the processor; only sums within one member are formed, so that the width of vectors
-/// changes no digit.
+/// changes no digit. Of two pans over one fire, both have one temperature, and each loses its share of what leaves
+/// (<see cref="RigConstants.BoiledInFront"/>); the second float fills the pan in front out of the one behind.
 /// </summary>
 /// <remarks>
 /// Energy, water and sugar are kept: what leaves one place comes to another. The pan's heat is counted from liquid of 0 °C as
@@ -21,7 +22,7 @@ namespace Panside.Reckoning.Ensemble;
 internal static class Stepping
 {
     /// <summary>The part of a full feed that halves the exchange between cells: no source, calibrated.</summary>
-    private const double HalvingFeed = 0.025;
+    internal const double HalvingFeed = 0.025;
 
     /// <summary>Liters that never leave a dry pan, so that no step divides by nothing: a film.</summary>
     private const double Film = 0.05;
@@ -30,7 +31,7 @@ internal static class Stepping
     private const double MostPassed = 0.9;
 
     /// <summary>Part of a cell that can change places with a neighbor's in a step.</summary>
-    private const double MostExchanged = 0.25;
+    internal const double MostExchanged = 0.25;
 
     /// <summary>Parts of its warmth over the air's that a pan can lose in a step to the air and to vapor: a drop must not freeze.</summary>
     private const double MostToAir = 0.5;
@@ -75,7 +76,7 @@ internal static class Stepping
         var stills = run.HoldsOwn ? zero : new Vector<double>(1 / (HalvingFeed * rig.FullFeed * run.StepMinutes));
         var mostPassed = new Vector<double>(MostPassed / int.Max(sugar.Length - 1, 1));
         var draws = run.DrawFraction > 0;
-        var drawn = new Vector<double>(run.DrawFraction / (1 - ((1 - RigConstants.SugarLiters) * run.DrawFraction)) / sugar.Length);
+        var drawn = new Vector<double>(run.DrawFraction / (1 - ((1 - RigConstants.SugarLiters) * run.DrawFraction)) / (sugar.Length - rig.BackCells));
 
         var (flame, coals, brick) = (Of(Field.Flame), Of(Field.Coals), Of(Field.Brick));
         var (pan, celsius, tank) = (Of(Field.Pan), Of(Field.Temperature), Of(Field.Tank));
@@ -83,6 +84,8 @@ internal static class Stepping
         var (still, draw, least, empty, low) = (zero, never, never, never, never);
         var lowLiters = new Vector<double>(run.LowLiters);
         var (taken, toAir, steam, gone) = (zero, zero, zero, zero);
+        var two = rig.BackCells > 0 ? new TwoPans(members, rig, run, at) : default;
+        var (leastBack, lowBack) = (never, new Vector<double>(run.LowBackLiters));
         for (var step = 1; step <= run.Steps; step++)
         {
             // The fire.
@@ -119,30 +122,48 @@ internal static class Stepping
             steam = gone - vapor;
 
             // The feed, into the first cell, as much as the tank has.
-            var fed = Vector.MaxNative(held - left, zero);
+            var fed = rig.BackCells > 0 ? two.Falls(left, gone) : Vector.MaxNative(held - left, zero);
             fed = run.TankEnds ? Vector.MinNative(fed, tank) : fed;
             pan = left + fed;
             tank = Vector.MaxNative(tank - fed, zero);
             celsius = (kept + (fed * rig.SapCelsius)) / pan;
             evaporated += gone;
             entered += fed;
-            if (!run.WithoutSugar)
+            if (rig.BackCells > 0)
+            {
+                two.Rises(fed);
+                if (!run.WithoutSugar)
+                {
+                    two.Move(sugar, fed, pace.SapSugar * fed, pace.Mixing);
+                }
+            }
+            else if (!run.WithoutSugar)
             {
                 Move(sugar, left, fed, pace.SapSugar * fed, pace.Mixing, stills, mostPassed);
             }
 
             var minute = new Vector<double>(step * run.StepMinutes);
             still = Vector.ConditionalSelect(Vector.GreaterThan(spare, vapor + bubbles), minute, still);
-            least = Vector.MinNative(least, pan);
+            var unfed = rig.BackCells > 0 ? two.FrontUnfed : pan;
+            least = Vector.MinNative(least, unfed);
+            if (rig.BackCells > 0)
+            {
+                leastBack = Vector.MinNative(leastBack, two.Back);
+            }
+
             if (run.LowLiters > 0)
             {
-                low = Vector.MinNative(low, Vector.ConditionalSelect(Vector.LessThanOrEqual(pan, lowLiters), minute, never));
+                low = Vector.MinNative(low, Vector.ConditionalSelect(Vector.LessThanOrEqual(unfed, lowLiters), minute, never));
+                if (rig.BackCells > 0)
+                {
+                    low = Vector.MinNative(low, Vector.ConditionalSelect(Vector.LessThanOrEqual(two.Back, lowBack), minute, never));
+                }
             }
 
             empty = Vector.MinNative(empty, Vector.ConditionalSelect(Vector.LessThanOrEqual(tank, zero), minute, never));
             if (draws)
             {
-                draw = Vector.MinNative(draw, Vector.ConditionalSelect(Vector.GreaterThanOrEqual(sugar[^1], pan * drawn), minute, never));
+                draw = Vector.MinNative(draw, Vector.ConditionalSelect(Vector.GreaterThanOrEqual(sugar[^1], (rig.BackCells > 0 ? two.Front : pan) * drawn), minute, never));
                 if (Vector.LessThanAll(draw, never))
                 {
                     break;
@@ -154,6 +175,12 @@ internal static class Stepping
         Store(Field.Coals, coals);
         Store(Field.Brick, brick);
         Store(Field.Pan, pan);
+        if (rig.BackCells > 0)
+        {
+            Store(members.DrawPan, two.Front);
+            leastBack.CopyTo(result.LeastBackLiters, at);
+        }
+
         Store(Field.Temperature, celsius);
         Store(Field.Tank, tank);
         Store(Field.Evaporated, evaporated);

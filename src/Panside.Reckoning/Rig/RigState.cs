@@ -6,11 +6,20 @@ namespace Panside.Reckoning.Rig;
 /// <summary>The middle of an ensemble at one whole minute: what <see cref="RigEnsemble.Summary"/> tells of it as of one rig.</summary>
 public sealed record RigState
 {
-    /// <summary>Liquid in the pan.</summary>
+    /// <summary>Liquid in the pan; of two, in both.</summary>
     public Volume Pan { get; init; }
 
-    /// <summary>Sugar in the pan.</summary>
+    /// <summary>Sugar in the pan; of two, in both.</summary>
     public Mass PanSugar { get; init; }
+
+    /// <summary>Liquid in the pan where the draw-off is.</summary>
+    public Volume DrawPan { get; init; }
+
+    /// <summary>Sugar in the pan where the draw-off is.</summary>
+    public Mass DrawPanSugar { get; init; }
+
+    /// <summary>Liquid in the pan behind it; null where there is none.</summary>
+    public Volume? BackPan { get; init; }
 
     /// <summary>Sap in the head tank; null where nobody has read it yet.</summary>
     public Volume? Tank { get; init; }

@@ -19,7 +19,7 @@ internal static class FigureRows
     {
         foreach (var name in now.Setting.Readings.All)
         {
-            if (name.Row is { } row)
+            if (name.Row is { } row && name.IsThere(now.Setting.Rig))
             {
                 yield return Read(now, char.ToUpperInvariant(row[0]) + row[1..], name);
             }

@@ -15,6 +15,10 @@ internal static class PanDrawing
     private const int TankInside = 4;
     private const int TankWidth = 19;
     private const int MarkWidth = 15;
+    private const int BackInside = 6;
+
+    /// <summary>The pan behind, its walls and the way into the one in front.</summary>
+    private const int BackWidth = BackInside + 5;
 
     /// <summary>The scale goes a little over the flood depth, so that a flooded pan is not drawn as one that runs over.</summary>
     private const double Over = 1.12;
@@ -25,14 +29,20 @@ internal static class PanDrawing
     /// <param name="inside">Rows inside of the pan.</param>
     public static IReadOnlyList<string> Whole(PanSight sight, int width, int inside)
     {
-        if (Widths(sight, width - TankWidth) is not { } widths)
+        var behind = sight.Back is null ? 0 : BackWidth;
+        if (Widths(sight, width - TankWidth - behind) is not { } widths)
         {
             return [];
         }
 
         var tank = Tank(sight, inside);
         var pan = Inside(sight, widths, inside, sight.Flood * Over);
-        var floor = "└" + string.Join('┴', widths.Select(channel => new string('─', channel))) + "┘" + (sight.IsDrawn ? " ═► drawing" : " ► draw-off");
+        if (sight.Back is { } back)
+        {
+            pan = [.. Behind(back, inside).Zip(pan, (one, other) => one + other)];
+        }
+
+        var floor = (sight.Back is null ? "" : "└" + new string('─', BackInside) + "┘   ") + "└" + string.Join('┴', widths.Select(channel => new string('─', channel))) + "┘" + (sight.IsDrawn ? " ═► drawing" : " ► draw-off");
         var flames = sight.Fire.Flames == 0 ? "" : new string('▲', sight.Fire.Flames * 2) + " ";
         return
         [
@@ -61,6 +71,12 @@ internal static class PanDrawing
     private static string Title(PanSight sight)
     {
         var depth = sight.Depth is { } deep ? $"{Amount.Shown(new(deep, sight.Deep))} deep" : "depth not read";
+        if (sight.Back is { } back)
+        {
+            var front = sight.Depth is { } known ? Amount.Shown(new(known, sight.Deep)) : "not read";
+            return $" Back pan {(back.Depth is { } behind ? Amount.Shown(new(behind, sight.Deep)) : "not read")}, front {front}{(sight.IsCovered ? "; covered" : sight.Sweetness[0] is null ? "" : "; Brix reckoned")}";
+        }
+
         return $" Pan, {depth}{(sight.IsCovered ? "; covered" : sight.Sweetness[0] is null ? "" : "; Brix as reckoned")}";
     }
 
@@ -78,6 +94,16 @@ internal static class PanDrawing
                 "│" + string.Join('│', widths.Zip(sight.Sweetness, (width, brix) => Channel(Vessel.At(row, inside, share, Vessel.Shade(brix)), row == figures ? brix : null, width)))
                 + (marks.TryGetValue(row, out var mark) ? "├ " + mark : "│")),
         ];
+    }
+
+    /// <summary>The pan behind, with the way into the one in front over its floor; its own least depth is marked in its wall.</summary>
+    private static IEnumerable<string> Behind(BackSight back, int inside)
+    {
+        var scale = double.Max(back.Flood * Over, back.Depth ?? 0);
+        var least = Vessel.RowOf(back.Least / scale, inside);
+        return Enumerable.Range(0, inside).Reverse().Select(row =>
+            (row == least ? "├" : "│") + new string(Vessel.At(row, inside, (back.Depth ?? 0) / scale, Vessel.Shade(null)), BackInside)
+            + (row == int.Min(1, inside - 1) ? "├──►" : "│   "));
     }
 
     private static string Channel(char sign, double? figure, int width)

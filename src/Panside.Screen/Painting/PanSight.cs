@@ -22,6 +22,9 @@ internal sealed record PanSight(
     IReadOnlyList<double?> Sweetness, double? Depth, double Least, double Run, double Flood, Unit Deep, bool HasFloat, bool IsDrawn, bool IsCovered,
     TankSight Tank, FireSight Fire)
 {
+    /// <summary>The pan behind, that feeds it; null where there is one pan.</summary>
+    public BackSight? Back { get; init; }
+
     /// <summary>Whether a valve that is set by hand feeds it.</summary>
     public bool IsByValve { get; init; }
 
@@ -41,9 +44,20 @@ internal sealed record PanSight(
                 tank, double.Max(units.From(rig.Tank).Value, tank ?? 0), rig.TankIsStated,
                 now.IsLit && !now.IsHeld && now.StopLiters is { } stop ? Liters(stop) : null, units.Preferred(Dimension.Volume)),
             FireSight.Of(now))
-        { IsByValve = rig.Feed == Feed.ByValve };
+        {
+            IsByValve = rig.Feed == Feed.ByValve,
+            Back = rig.Back is { } back
+                ? new(now.BackDepthRead is not null && now.BackDepthTold is { } told ? Of(told) : null, Of(back.LeastDepth), Of(back.FloodDepth))
+                : null,
+        };
     }
 }
+
+/// <summary>What is drawn of a pan behind, in the unit of the depths; all of them over its flues.</summary>
+/// <param name="Depth">How deep it stands; null where nobody has read it.</param>
+/// <param name="Least">The least depth.</param>
+/// <param name="Flood">The depth for a shutdown.</param>
+internal sealed record BackSight(double? Depth, double Least, double Flood);
 
 /// <summary>What is drawn of the head tank.</summary>
 /// <param name="Now">What it holds by now, as reckoned; null where nobody has read it.</param>

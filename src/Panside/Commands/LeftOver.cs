@@ -31,6 +31,12 @@ internal static class LeftOver
     /// <param name="now">What time it is.</param>
     public static string? Of(Home home, Setting setting, DateTimeOffset now)
     {
+        if (setting.Rig.Back is not null)
+        {
+            // A record tells what both pans held together, and not which of them held it.
+            return null;
+        }
+
         if (LastOf(home.Sessions, setting.Rig.Name) is not ({ } ends, { PanVolume: { } pan, PanBrix: { } brix, Minutes: { } minutes }))
         {
             return null;

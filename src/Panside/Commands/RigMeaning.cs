@@ -25,13 +25,13 @@ internal static class RigMeaning
         string Shown(Volume volume) => Amount.Shown(units.From(volume));
         return
         [
-            $"{Area(rig)} of pan; {Shown(rig.PanVolume(rig.RunDepth))} in it when it runs.",
+            $"{Area(rig)} of pan; {Shown(rig.WhenRun)} in it when it runs.",
             $"Fired so it boils away about {Amount.Shown(Rate(0.5))}; nine rigs in ten {Amount.Range(Rate(0.05).Value, Rate(0.95).Value, Rate(0.5).Unit)}.",
             $"A first shutdown wants {Shown(CommonPractice.StopAt(setting, hot, cautious: true))} in the tank at the last charge.",
         ];
     }
 
     private static string Area(Rig rig) => rig.Units == UnitSystem.Metric
-        ? FormattableString.Invariant($"{rig.PanArea.SquareMeters:0.00} square meters")
-        : FormattableString.Invariant($"{rig.PanArea.SquareFeet:0.#} square feet");
+        ? FormattableString.Invariant($"{rig.WholeArea.SquareMeters:0.00} square meters")
+        : FormattableString.Invariant($"{rig.WholeArea.SquareFeet:0.#} square feet");
 }

@@ -58,17 +58,20 @@ internal static class PracticeReport
     public static IEnumerable<string> Truth(PracticeOutcome outcome, UnitSystem units)
     {
         static string Brix(double brix) => Amount.Shown(new(brix, Unit.Brix));
-        yield return $"The simulated rig knows: least depth {Amount.Shown(units.From(outcome.LeastDepth))}; "
+        yield return $"The simulated rig knows: least depth {Least(outcome.LeastDepth, outcome.LeastBackDepth, units)}; "
             + $"{(outcome.IsScorched ? "SCORCHED" : "not scorched")}; at most {Brix(outcome.MostSugar.Brix)} in the pan; "
             + $"{Amount.Shown(units.From(outcome.BoiledAwayAfterHold))} boiled away after the last charge; "
             + $"{Amount.Shown(units.From(outcome.TankLeft))} left in the tank.";
-        yield return $"After leaving, without any feed: least depth {Amount.Shown(units.From(outcome.LeastDepthAfter))}, "
+        yield return $"After leaving, without any feed: least depth {Least(outcome.LeastDepthAfter, outcome.LeastBackDepthAfter, units)}, "
             + $"at most {Brix(outcome.MostSugarAfter.Brix)}: {(outcome.IsPromiseKept ? "what was promised came true" : "NOT WHAT WAS PROMISED")}.";
         if (outcome is { Said: not null, MinutesPastTruth: { } minutes })
         {
             yield return $"As the rig knows, and nobody could see: safe to leave {Amount.Minutes(double.Max(minutes, 0))} earlier.";
         }
     }
+
+    private static string Least(Reckoning.Quantities.Length depth, Reckoning.Quantities.Length? behind, UnitSystem units) =>
+        Amount.Shown(units.From(depth)) + (behind is { } back ? $", of the back pan {Amount.Shown(units.From(back))}" : "");
 
     private static string? Deed(LineIn line, IReadOnlyList<LineOut> answers)
     {

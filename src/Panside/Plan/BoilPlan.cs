@@ -46,6 +46,6 @@ internal sealed record BoilPlan(PlannedBoil Boil, Volume Reserve, bool FloorSpea
         var boil = cold.TankRead(sap).Planned(reserve, draw, LongestMinutes)
             ?? throw new UnusableException(
                 $"--sap: {Amount.Shown(units.From(sap))} keeps this rig boiling for more than {LongestMinutes / 60} hours; expected what one boil takes. Plan a part of it, or look at {rig.OfFire("the rig's charge and interval", "what the burner is said to boil away")}.");
-        return new(boil, reserve, reserve.Liters <= CommonPractice.ReserveAtLastCharge(rig.PanArea, cautious).Liters + 0.01);
+        return new(boil, reserve, reserve.Liters <= CommonPractice.ReserveAtLastCharge(rig.WholeArea, cautious).Liters + 0.01);
     }
 }

@@ -101,7 +101,7 @@ internal sealed class PlanTable(Setting setting, ClockTime? lit, ClockTime? end)
 
         if (setting.Guidance == Guidance.Practised)
         {
-            var cautious = CommonPractice.ReserveAtLastCharge(setting.Rig.PanArea, cautious: true);
+            var cautious = CommonPractice.ReserveAtLastCharge(setting.Rig.WholeArea, cautious: true);
             yield return $"On the season's first shutdown keep {given.Volume("", cautious, 2).Text} at the least.";
         }
 

@@ -118,6 +118,6 @@ public class ExpectedTests
     {
         var boil = Conversation.AtSteadyBoil();
         var situation = new Situation(boil.Session.Setting, boil.State);
-        Assert.All(KnownReadings.BuiltIn.All, name => Assert.True(name.Expected(situation) is { Deviation: > 0 }, name.Code));
+        Assert.All(KnownReadings.BuiltIn.All.Where(name => name.IsThere(boil.Session.Setting.Rig)), name => Assert.True(name.Expected(situation) is { Deviation: > 0 }, name.Code));
     }
 }

@@ -126,6 +126,42 @@ public class RigFileTests
     public void The_built_in_rigs_are_read(string file) =>
         Assert.Equal(8, RigFile.Read(file, RepositoryFiles.Read("flows", "rigs", file)).PanArea.SquareFeet, 6);
 
+    /// <summary>Six flues of 6 in by 4 ft have 12 walls of 2 square feet: 24 beside a floor of 8. Half of 8 square feet by 6 in is 2 cubic feet.</summary>
+    [Fact]
+    public void Of_two_pans_the_last_is_the_one_with_the_draw_off_and_the_first_feeds_it()
+    {
+        var rig = RigFile.Read("r", RepositoryFiles.Read("flows", "rigs", "flue-and-syrup-pan.yaml"));
+        var back = rig.Back!;
+        Assert.Equal((3, 1), (rig.Channels, back.Channels));
+        (double Is, double Says)[] sizes =
+        [
+            (rig.PanArea.SquareFeet, 4), (rig.WholeArea.SquareFeet, 12), (rig.RunDepth.Inches, 1.5), (rig.FloodDepth.Inches, 2.5),
+            (back.Area.SquareFeet, 8), (back.RunDepth.Inches, 2), (back.LeastDepth.Inches, 1), (back.FloodDepth.Inches, 3),
+        ];
+        Assert.All(sizes, size => Assert.Equal(size.Says, size.Is, 9));
+        Assert.Equal(4, back.HeatedTimes, 9);
+        Assert.Equal(2 * 1728 / 231.0, back.InFlues.UsGallons, 6);
+    }
+
+    [Fact]
+    public void One_pan_in_a_list_is_the_pan()
+    {
+        const string Rest = "fire: { draft: forced }\n";
+        var listed = RigFile.Read("r", "rig: r\nunits: us\npans:\n  - { length: 48 in, width: 24 in, channels: 2, depth: { run: 2 in } }\n" + Rest);
+        var plain = RigFile.Read("r", "rig: r\nunits: us\npan: { length: 48 in, width: 24 in, channels: 2, depth: { run: 2 in } }\n" + Rest);
+        Assert.Equal(plain with { Text = "", Instruments = [] }, listed with { Text = "", Instruments = [] });
+    }
+
+    [Fact]
+    public void What_goes_by_size_goes_by_the_area_of_both_pans()
+    {
+        const string Rest = "fire: { draft: natural }\n";
+        var two = RigFile.Read("r", "rig: r\nunits: us\npans:\n  - { length: 4 ft, width: 24 in, flues: { area factor: 3.5 } }\n  - { length: 2 ft, width: 24 in }\n" + Rest);
+        var one = RigFile.Read("r", "rig: r\nunits: us\npan: { length: 6 ft, width: 24 in }\n" + Rest);
+        Assert.Equal((one.Charge.Pounds, one.Firebrick.Pounds, one.Tank.UsGallons), (two.Charge.Pounds, two.Firebrick.Pounds, two.Tank.UsGallons));
+        Assert.Equal((3.5, 0), (two.Back!.HeatedTimes, two.Back.InFlues.Liters));
+    }
+
     [Fact]
     public void The_pan_holds_its_area_times_its_depth() =>
         Assert.Equal(48 * 24 * 1.5 / 231, Least("48 in", "24 in", "forced").PanVolume(Length.FromInches(1.5)).UsGallons, 6);

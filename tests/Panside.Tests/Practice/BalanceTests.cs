@@ -13,6 +13,7 @@ public class BalanceTests
     public static TheoryData<string, long> Rigs { get; } = new()
     {
         { "two-by-four-forced.yaml", 1 }, { "two-by-four-forced.yaml", 2 }, { "two-by-four-natural.yaml", 3 }, { "two-by-four-natural.yaml", 4 },
+        { "flue-and-syrup-pan.yaml", 7 }, { "flue-and-syrup-pan.yaml", 8 },
     };
 
     [Theory]

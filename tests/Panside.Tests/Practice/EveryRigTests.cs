@@ -26,6 +26,7 @@ public partial class EveryRigTests
     private static readonly IReadOnlyList<(string Lacks, Regex Words)> Unspoken =
     [
         ("not has-float", FloatWords()), ("fed-by-hand", FeedWords()), ("not has-channels", ChannelWords()), ("has-burner", WoodWords()), ("not has-lid", LidWords()),
+        ("not has-back-pan", TwoPansWords()), ("not has-flues", FlueWords()),
     ];
 
     [Theory]
@@ -35,6 +36,8 @@ public partial class EveryRigTests
     [InlineData("flat-by-hand.yaml", Guidance.Practised, "last-hour", 3)]
     [InlineData("one-channel.yaml", Guidance.Beginner, "last-hour", 1)]
     [InlineData("one-channel.yaml", Guidance.Practised, "raw-sap", 2)]
+    [InlineData("flue-and-syrup-pan.yaml", Guidance.Beginner, "cold-start", 1)]
+    [InlineData("flue-and-syrup-pan.yaml", Guidance.Practised, "last-hour", 2)]
     public void A_whole_boil_ends_clear_and_nothing_that_is_not_there_is_spoken_of(string file, Guidance guidance, string scenario, long seed) =>
         MustEndClear(RigFile.Read(file, RepositoryFiles.Read("flows", "rigs", file)), Flow("divided-pan.yaml", RepositoryFiles.Read("flows", "divided-pan.yaml")), guidance, scenario, seed);
 
@@ -118,6 +121,12 @@ public partial class EveryRigTests
 
     [GeneratedRegex(@"(?<!no )\b(wood|firewood|coals?|embers?|charges?|firebox|grates?|rake|blower|draft|brick)\b(?!: 0)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex WoodWords();
+
+    [GeneratedRegex(@"\b(back|front|other) pan\b|both (pans|floats)|the back one", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex TwoPansWords();
+
+    [GeneratedRegex(@"\bflues?\b(?! (and|pipe))", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex FlueWords();
 
     [GeneratedRegex(@"\b(lid|cover(ed)? the pan|leave it covered)\b", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
     private static partial Regex LidWords();

@@ -39,6 +39,20 @@ public sealed class PanDrawingTests
         """, PanDrawing.Whole(Divided with { Sweetness = [62], HasFloat = false, IsDrawn = true, Fire = new(1, ["coals thin 4 min ago"]) }, 63, 6));
 
     [Fact]
+    public void A_pan_behind_is_drawn_before_the_one_that_it_feeds() => Same(
+        """
+        Tank 23 gal         Back pan 2 in, front 1.5 in; Brix reckoned
+        │    ├ full 35 gal │      │   │     │     │     ├ flood 2.5 in
+        │    │             │      │   │     │     │     │
+        │░░░░│             │▅▅▅▅▅▅│   │▂▂▂▂▂│▂▂▂▂▂│▂▂▂▂▂├ run 1.5 in
+        │░░░░│             │░░░░░░│   │░░░░░│▒▒▒▒▒│▓▓▓▓▓│
+        │░░░░├ stop 12 gal ├░░░░░░├──►│░ 3 ░│ 12 ▒│ 45 ▓├ least 0.75 in
+        │░░░░├───float───► │░░░░░░│   │░░░░░│▒▒▒▒▒│▓▓▓▓▓│
+        └────┘             └──────┘   └─────┴─────┴─────┘ ► draw-off
+                            ▲▲▲▲▲▲ boil rolling just now
+        """, PanDrawing.Whole(Divided with { Back = new(2, 1, 3) }, 63, 6));
+
+    [Fact]
     public void In_two_rows_the_pan_alone_is_left() => Same(
         """
         │▂▂▂▂▂▂│▂▂▂▂▂│▂▂▂▂▂├ run 1.5 in

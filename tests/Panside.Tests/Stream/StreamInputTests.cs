@@ -96,8 +96,13 @@ public class StreamInputTests
     [Fact]
     public void Every_reading_name_is_exercised() =>
         Assert.Equal(
-            KnownReadings.BuiltIn.All.Select(name => name.Code).Order(StringComparer.Ordinal),
+            KnownReadings.BuiltIn.All.Where(name => name != ReadingName.BackPanDepth).Select(name => name.Code).Order(StringComparer.Ordinal),
             Readings.Select(row => row.Data.Item1).Distinct().Order(StringComparer.Ordinal));
+
+    /// <summary>The built-in rig has one pan; `TwoPansTests` takes it where there are two.</summary>
+    [Fact]
+    public void The_depth_of_a_pan_that_the_rig_has_not_is_refused() =>
+        Assert.Contains(Of([Tick(0), Reading(1, "back-pan-depth", 2, "in")]).Answers[1], line => Is(line, "refused"));
 
     [Theory]
     [MemberData(nameof(Observations))]

@@ -1,0 +1,117 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+
+namespace Panside.Guide.Tests.Sessions;
+
+/// <summary>A flue pan behind a syrup pan: whichever is worse decides.</summary>
+public class TwoPansTests
+{
+    private const string Rig = "flue-and-syrup-pan.yaml";
+
+    private static readonly string[] AllSeen = ["back pan 3", "depth 2.5", "boil still", "coals spent", "gradient gone"];
+
+    [Fact]
+    public void S1_it_is_clear_when_both_pans_have_been_seen_deep()
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say(AllSeen);
+        Assert.Empty(Unmet(boil));
+    }
+
+    [Fact]
+    public void S1_nobody_is_let_go_before_the_back_pan_was_read_over_the_still_boil()
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say([.. AllSeen.Skip(1)]);
+        Assert.Contains(Unmet(boil), reason => reason.Contains("the back pan's depth was read long before", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("flooding")]
+    [InlineData("poured 2 gal")]
+    [InlineData("drew 1 qt")]
+    public void S1_what_moves_sap_makes_the_back_pan_be_read_again(string said)
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say(AllSeen);
+        boil.Say(said, "depth 2.5");
+        boil.After(17);
+        boil.Say("depth 2.5", "boil still");
+        Assert.Contains(Unmet(boil), reason => reason.Contains("the back pan's depth", StringComparison.Ordinal));
+        boil.Say("back pan 3");
+        Assert.DoesNotContain(Unmet(boil), reason => reason.Contains("the back pan's depth", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("back pan 1.02", "the back pan is too shallow")]
+    [InlineData("back pan 0.8", "the back pan stood at")]
+    [InlineData("depth 0.77", "the pan is too shallow")]
+    public void S1_either_pan_alone_keeps_the_operator_there(string shallow, string why)
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say(AllSeen);
+        boil.Say(shallow);
+        Assert.Contains(Unmet(boil), reason => reason.StartsWith(why, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_back_pan_under_its_least_depth_over_a_fire_is_a_danger_however_deep_the_other_is()
+    {
+        var boil = AtSteadyBoil();
+        boil.Say("depth 1.5", "back pan 0.5");
+        Assert.Equal("emergency-back", boil.State.Step);
+        Assert.Contains(boil.Answers.OfType<AdviceLine>(), line => line.Advice.Text.Contains("into the back pan now", StringComparison.Ordinal));
+        boil.Say("2");
+        Assert.Equal("dry-cause", boil.State.Step);
+    }
+
+    [Fact]
+    public void A_back_pan_that_falls_is_filled_before_wood_goes_in()
+    {
+        var boil = AtSteadyBoil();
+        boil.Say("back pan 1.4");
+        Assert.Equal("back-raise", boil.State.Step);
+        boil.Say("2");
+        Assert.Equal("feed-cause", boil.State.Step);
+    }
+
+    [Fact]
+    public void The_depth_of_each_is_asked_for_and_told_by_its_name()
+    {
+        var boil = AtSteadyBoil();
+        boil.After(14);
+        var asked = boil.All.OfType<PromptLine>().Select(line => line.Prompt).ToList();
+        Assert.Contains(asked, prompt => prompt.Ask == "back-pan-depth" && prompt.Text.Contains("back pan", StringComparison.Ordinal));
+        Assert.All(asked.Where(prompt => prompt.Ask == "pan-depth"), prompt => Assert.Contains("front pan", prompt.Text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_rig_of_one_pan_refuses_the_depth_of_another()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        var depth = boil.State.Rigs.ExpectedDepth;
+        boil.Say("back pan 2");
+        Assert.Contains(boil.Answers.OfType<RefusedLine>(), line => line.Why.StartsWith("This rig has no back pan depth", StringComparison.Ordinal));
+        Assert.Equal(depth, boil.State.Rigs.ExpectedDepth);
+    }
+
+    private static Conversation AtSteadyBoil()
+    {
+        var boil = new Conversation(Guide.Knowledge.Guidance.Beginner, Rig, members: Conversation.Few);
+        boil.Say("yes", "depth 1.5", "back pan 2", "tank 55", "sap 2", "lit");
+        boil.FireFor(27);
+        boil.Say("boil rolling", "water 210.4", "back pan 2", "depth 1.5");
+        return boil;
+    }
+
+    private static Conversation LongAfterTheLastWood()
+    {
+        var boil = AtSteadyBoil();
+        boil.Say("shutdown", "yes");
+        boil.After(90);
+        return boil;
+    }
+
+    private static IReadOnlyList<string> Unmet(Conversation boil) => new Situation(boil.Session.Setting, boil.State).Unmet;
+}
