@@ -79,7 +79,7 @@ internal static class ScreenSvg
     }
 
     /// <summary>A terminal gives its 16 colors as it likes; the two that most of the picture is in are given as a calm one has them.</summary>
-    private static string Hex(Color color) => color.GetClosestNamedColor16() switch
+    internal static string Hex(Color color) => color.GetClosestNamedColor16() switch
     {
         ColorName16.Black => "#0d1115",
         ColorName16.Gray => "#b9c0c7",
