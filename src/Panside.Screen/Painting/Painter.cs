@@ -85,10 +85,10 @@ internal static class Painter
     /// <summary>Whether the pan has a place of its own above the conversation.</summary>
     private static bool IsRoomy(int width, int height) => width >= RoomyWidth && height >= RoomyHeight;
 
-    /// <summary>Rows that the axis of time may take: all where the screen is tall; else what the talk can spare, and nothing in an emergency.</summary>
+    /// <summary>Rows that the axis of time may take: all where the screen is tall; else what the talk can spare, and nothing before the fire or in an emergency.</summary>
     private static int RowsOfTime(Situation now, int height, int room) =>
         height >= TallHeight ? int.MaxValue
-        : TopRow.IsEmergency(now.State, now.Setting) ? 0
+        : !now.IsLit || TopRow.IsEmergency(now.State, now.Setting) ? 0
         : int.Min(room - RowsOfTalk - 1, RowsOfShortTime);
 
     /// <summary>A picture with a line under it; nothing where there is none.</summary>

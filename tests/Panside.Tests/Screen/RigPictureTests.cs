@@ -45,8 +45,10 @@ public sealed class RigPictureTests
         var gas = Painter.Paint(Unlike.Moments["gas-boiling"].Play().Picture, 120, 40).ToString();
         Assert.Matches(@"(?m)^Fire +.*│", gas);
         Assert.Contains("The burner is on", gas);
+        Assert.Contains("the burner is off; boil rolling", Painter.Paint(Unlike.Moments["gas-off"].Play().Picture, 120, 40).ToString());
         var flat = Painter.Paint(Unlike.Moments["by-hand-boiling"].Play().Picture, 120, 40).ToString();
         Assert.Contains("by hand ►", flat);
+        Assert.Contains("▲ by ladle", flat);
         Assert.DoesNotContain('┴', flat.Split('\n').First(row => row.StartsWith('└')));
     }
 }

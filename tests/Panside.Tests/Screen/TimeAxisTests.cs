@@ -55,14 +55,14 @@ public sealed class TimeAxisTests
     }
 
     [Fact]
-    public void At_100_by_30_it_stands_under_a_pan_of_nine_rows_and_six_rows_of_talk_stay_but_not_in_an_emergency()
+    public void At_100_by_30_it_stands_under_a_pan_of_nine_rows_and_six_rows_of_talk_stay_but_not_before_the_fire_nor_in_an_emergency()
     {
-        foreach (var scene in Evening.Scenes.Keys.Except(["start-up", "over"]))
+        foreach (var scene in Evening.Scenes.Keys.Except(["over"]))
         {
             var picture = Played.Scene(scene).Picture;
-            var rows = Painter.Paint(picture, 100, 30).ToString().Split('\n').ToList();
+            var rows = Painter.Paint(picture, 100, 30).ToString().Split('\n').Select(row => row.PadRight(100)).ToList();
             var clock = rows.FindIndex(row => row[..63].Contains(" now ", StringComparison.Ordinal) && row[..63].Contains(':', StringComparison.Ordinal));
-            if (scene is "emergency" or "dry-pan")
+            if (scene is "emergency" or "dry-pan" or "start-up")
             {
                 Assert.Equal(-1, clock);
                 continue;

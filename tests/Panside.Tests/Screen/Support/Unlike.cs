@@ -58,5 +58,5 @@ internal sealed record Unlike(string Said, string Rig, string Until, string Abse
     }
 
     private static DateTimeOffset At(string clock) =>
-        new(new DateOnly(2031, 3, 8), TimeOnly.ParseExact(clock, "HH:mm", CultureInfo.InvariantCulture), TimeSpan.FromHours(-5));
+        new DateTimeOffset(new DateOnly(2031, 3, 8), TimeOnly.ParseExact(clock, "HH:mm", CultureInfo.InvariantCulture), TimeSpan.FromHours(-5)).ToUniversalTime();
 }
