@@ -35,7 +35,7 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
     public bool IsLeft => false;
 
     /// <inheritdoc/>
-    public IReadOnlyList<WordKey> Keys { get; } = door.Setting.Rig.IsBurner ? WordKeys.OverABurner : WordKeys.All;
+    public IReadOnlyList<WordKey> Keys { get; } = WordKeys.Of(door.Setting.Rig.IsBurner);
 
     /// <inheritdoc/>
     public IReadOnlyList<string> Words => KnownWords.Of(Setting.Flow);

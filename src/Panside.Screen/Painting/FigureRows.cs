@@ -39,7 +39,7 @@ internal static class FigureRows
         if (Forecasts.Said(now, Forecasts.Residual) is { P50: { } likely, P95: { } worst, Unit: var unit })
         {
             // Never the worst case alone, be it as little as what is likely: O15.
-            yield return PanelRow.Of(PanelRow.Deciding, Saying.BoilsAway(likely, worst, unit, isFiring: !now.IsHeld && !now.IsEnding));
+            yield return PanelRow.Of(PanelRow.Deciding, Saying.BoilsAway(likely, worst, unit, isFiring: !now.IsHeld && !now.IsEnding, now.Setting.Rig.OfFire("With no more wood", "Shut off now,")));
             foreach (var came in ReplaySight.Row(replay, Forecasts.Residual))
             {
                 yield return came;
@@ -64,6 +64,7 @@ internal static class FigureRows
         var told = $"{label} {Told(now, name)}";
         var tone = IsOld(now, name, read) ? Tone.Strong : Tone.Plain;
         return name == ReadingName.TankVolume && now.IsLit && now.State.MinutesSince(read.At) >= ReckonedAfterMinutes && now.State.Rig.Tank is { } tank
+            && Bare(now, tank) != Bare(now, now.Setting.Units.Volume(read.Value))
             ? new(PanelRow.Deciding, tone, $"{told}; {Figures.Of(now, "tank")} by now, as reckoned", $"{told}; {Figures.Of(now, "tank")} by now", $"{told}; now {Bare(now, tank)}", told)
             : new(PanelRow.Deciding, tone, told);
     }

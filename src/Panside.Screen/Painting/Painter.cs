@@ -17,8 +17,14 @@ internal static class Painter
     /// <summary>See <see cref="RoomyWidth"/>.</summary>
     public const int RoomyHeight = 30;
 
-    /// <summary>From so many rows on, the last two hours and the next have a place below the pan.</summary>
+    /// <summary>From so many rows on, all of the last two hours and the next has a place below the pan.</summary>
     public const int TallHeight = 38;
+
+    /// <summary>As many rows of it as a lower screen shows, the clock under them.</summary>
+    private const int RowsOfShortTime = 4;
+
+    /// <summary>So many rows of the conversation stay at the least on a lower screen: what was typed and what came of it.</summary>
+    private const int RowsOfTalk = 6;
 
     private const int LeastInside = 6;
 
@@ -57,7 +63,7 @@ internal static class Painter
         var body = height - block.Count - 4;
         var right = Panel.WidthFor(width);
         var pan = IsRoomy(width, height) ? PanDrawing.Whole(PanSight.Of(now), width - right - 1, InsideOf(body)) : [];
-        var time = height >= TallHeight && pan.Count > 0 ? TimeAxis.Rows(TimeSight.Of(now), width - right - 1) : [];
+        var time = pan.Count > 0 ? TimeAxis.Rows(TimeSight.Of(now), width - right - 1, RowsOfTime(now, height, body - pan.Count - 1)) : [];
         var above = Under(pan, width - right - 1).Concat(Under(time, width - right - 1)).ToList();
         var (said, scroll) = ConversationRows.Of(picture.Said, asked, width - right - 1, body - above.Count, picture.Scroll);
         var rows = above.Concat(said);
@@ -78,6 +84,12 @@ internal static class Painter
 
     /// <summary>Whether the pan has a place of its own above the conversation.</summary>
     private static bool IsRoomy(int width, int height) => width >= RoomyWidth && height >= RoomyHeight;
+
+    /// <summary>Rows that the axis of time may take: all where the screen is tall; else what the talk can spare, and nothing before the fire or in an emergency.</summary>
+    private static int RowsOfTime(Situation now, int height, int room) =>
+        height >= TallHeight ? int.MaxValue
+        : !now.IsLit || TopRow.IsEmergency(now.State, now.Setting) ? 0
+        : int.Min(room - RowsOfTalk - 1, RowsOfShortTime);
 
     /// <summary>A picture with a line under it; nothing where there is none.</summary>
     private static IEnumerable<StyledLine> Under(IReadOnlyList<string> picture, int width) =>

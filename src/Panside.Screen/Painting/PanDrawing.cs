@@ -1,5 +1,6 @@
 using System.Globalization;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 
 namespace Panside.Screen.Painting;
 
@@ -42,7 +43,7 @@ internal static class PanDrawing
             pan = [.. Behind(back, inside).Zip(pan, (one, other) => one + other)];
         }
 
-        var floor = (sight.Back is null ? "" : "└" + new string('─', BackInside) + "┘   ") + "└" + string.Join('┴', widths.Select(channel => new string('─', channel))) + "┘" + (sight.IsDrawn ? " ═► drawing" : " ► draw-off");
+        var floor = (sight.Back is null ? "" : "└" + new string('─', BackInside) + "┘   ") + "└" + string.Join('┴', widths.Select(channel => new string('─', channel))) + "┘" + Out(sight);
         var flames = sight.Fire.Flames == 0 ? "" : new string('▲', sight.Fire.Flames * 2) + " ";
         return
         [
@@ -67,6 +68,14 @@ internal static class PanDrawing
         var room = width - MarkWidth - 1 - (channels - 1);
         return room / channels < 3 ? null : [.. Enumerable.Range(0, channels).Select(channel => (room / channels) + (channel < room % channels ? 1 : 0))];
     }
+
+    /// <summary>How syrup comes out, and whether it does now.</summary>
+    private static string Out(PanSight sight) => sight.DrawnBy switch
+    {
+        DrawnBy.Ladle => sight.IsDrawn ? " ▲ ladling" : " ▲ by ladle",
+        DrawnBy.Pour => sight.IsDrawn ? " ═► pouring" : " ► poured off",
+        _ => sight.IsDrawn ? " ═► drawing" : " ► draw-off",
+    };
 
     private static string Title(PanSight sight)
     {

@@ -28,6 +28,9 @@ internal sealed record PanSight(
     /// <summary>Whether a valve that is set by hand feeds it.</summary>
     public bool IsByValve { get; init; }
 
+    /// <summary>How syrup comes out of it.</summary>
+    public DrawnBy DrawnBy { get; init; }
+
     /// <summary>The sight of a situation. Nothing is reckoned here that the session has not reckoned.</summary>
     public static PanSight Of(Situation now)
     {
@@ -46,6 +49,7 @@ internal sealed record PanSight(
             FireSight.Of(now))
         {
             IsByValve = rig.Feed == Feed.ByValve,
+            DrawnBy = rig.DrawnBy,
             Back = rig.Back is { } back
                 ? new(now.BackDepthRead is not null && now.BackDepthTold is { } told ? Of(told) : null, Of(back.LeastDepth), Of(back.FloodDepth))
                 : null,
@@ -84,12 +88,15 @@ internal sealed record FireSight(int Flames, IReadOnlyList<string> Ways)
         var seen = new[] { ("boil", now.State.Last(ObservationName.Boil)), ("coals", coals) }.Where(one => one.Item2 is not null)
             .Select(one => (What: $"{one.Item1} {one.Item2!.Value.Value}", Minutes: now.State.MinutesSince(one.Item2.Value.At))).ToList();
         var flames = now.Setting.Rig.IsBurner ? now.IsBurnerOn ? 3 : 0 : now.IsFiring && !now.IsHeld ? 3 : coals?.Value switch { "spent" => 0, "thin" => 1, _ => 2 };
+
+        // What was seen before a burner was shut off is told beside that it is off: "rolling" alone would be read as now.
+        var off = now.Setting.Rig.IsBurner && !now.IsBurnerOn ? "the burner is off; " : "";
         return seen.Count == 0
             ? new(flames, [now.Setting.Rig.OfFire("the fire is lit", now.IsBurnerOn ? "the burner is on" : "the burner is off")])
             : new(flames,
             [
-                string.Join(", ", seen.Select(one => $"{one.What} {Times.Age(one.Minutes)}")),
-                $"{string.Join(", ", seen.Select(one => one.What))}; {Times.Age(seen.Max(one => one.Minutes))}",
+                off + string.Join(", ", seen.Select(one => $"{one.What} {Times.Age(one.Minutes)}")),
+                $"{off}{string.Join(", ", seen.Select(one => one.What))}; {Times.Age(seen.Max(one => one.Minutes))}",
             ]);
     }
 }

@@ -42,7 +42,7 @@ internal static class Saying
 
         if (likely < 1)
         {
-            return [$"{what} about now, in {Times(latest, latest).Time} at most", $"{what} now, in {Times(latest, latest).Time} at most"];
+            return [$"{what} about now, in {Times(latest, latest).Time} at most", $"{what} soon, {Times(latest, latest).Time} at most"];
         }
 
         var (time, bound) = Times(likely, latest);
@@ -55,13 +55,14 @@ internal static class Saying
     /// <param name="likely">So much, most likely.</param>
     /// <param name="most">So much at the most.</param>
     /// <param name="unit">The unit of both.</param>
-    /// <param name="isFiring">Whether wood still goes in: then this is what would be, and is said so.</param>
-    public static IReadOnlyList<string> BoilsAway(double likely, double most, Unit unit, bool isFiring)
+    /// <param name="isFiring">Whether wood still goes in, or a burner burns: then this is what would be, and is said so.</param>
+    /// <param name="without">What would have to be for it, as it is said on this rig.</param>
+    public static IReadOnlyList<string> BoilsAway(double likely, double most, Unit unit, bool isFiring, string without = "With no more wood")
     {
         var amount = Amount.Shown(new(likely, unit));
         var bound = most <= likely ? "hardly more" : $"{Number(most)} at most";
         return likely <= 0 ? [$"Hardly any more will boil away, {Amount.Shown(new(most, unit))} at most", $"Hardly any boils away, {Number(most)} at most"]
-            : isFiring ? [$"With no more wood {amount} will still boil away, {bound}", $"Heat left takes {amount}, {bound}", $"Heat takes {amount}, {bound}"]
+            : isFiring ? [$"{without} {amount} will still boil away, {bound}", $"Heat left takes {amount}, {bound}", $"Heat takes {amount}, {bound}"]
             : [$"{amount} will still boil away, {bound}", $"{amount} still {(likely <= 1 ? "boils" : "boil")} away, {bound}", $"{amount} to boil away, {bound}"];
     }
 

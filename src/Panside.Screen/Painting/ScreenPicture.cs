@@ -44,7 +44,7 @@ internal sealed record ScreenPicture(
     ScreenMode Mode = ScreenMode.Talking)
 {
     /// <summary>The function keys.</summary>
-    public IReadOnlyList<WordKey> Keys { get; init; } = WordKeys.All;
+    public IReadOnlyList<WordKey> Keys { get; init; } = WordKeys.Of(Setting.Rig.IsBurner);
 
     /// <summary>What is shown of a replay; null at a boil.</summary>
     public ReplaySight? Replay { get; init; }

@@ -10,6 +10,9 @@ internal static class TimeAxis
 {
     private const int LabelWidth = 10;
     private const int LeastWidth = 40;
+
+    /// <summary>A single row over the clock tells no story.</summary>
+    private const int LeastRows = 3;
     private const char Tick = '╵';
     private const char Mark = '◆';
     private const char Likely = '●';
@@ -19,17 +22,19 @@ internal static class TimeAxis
     /// <summary>The rows, the clock under them; none where there is nothing to show or too little room.</summary>
     /// <param name="sight">What is drawn; null for nothing.</param>
     /// <param name="width">Columns.</param>
-    public static IReadOnlyList<string> Rows(TimeSight? sight, int width)
+    /// <param name="most">Rows at the most, the clock's among them: those that matter least go.</param>
+    public static IReadOnlyList<string> Rows(TimeSight? sight, int width, int most = int.MaxValue)
     {
         var axis = width - LabelWidth;
-        if (sight is null || width < LeastWidth || sight.Rows.All(row => row.IsEmpty))
+        if (sight is null || width < LeastWidth || most < LeastRows || sight.Rows.All(row => row.IsEmpty))
         {
             return [];
         }
 
+        var shown = sight.Rows.Where(row => !row.IsEmpty).OrderBy(row => row.Rank).Take(most - 1).ToHashSet(ReferenceEqualityComparer.Instance);
         return
         [
-            .. sight.Rows.Where(row => !row.IsEmpty).Select(row => (Columns.Pad(row.Name, LabelWidth) + new string(Drawn(row, axis))).TrimEnd()),
+            .. sight.Rows.Where(shown.Contains).Select(row => (Columns.Pad(row.Name, LabelWidth) + new string(Drawn(row, axis))).TrimEnd()),
             (new string(' ', LabelWidth) + new string(Clock(sight.Now, axis))).TrimEnd(),
         ];
     }

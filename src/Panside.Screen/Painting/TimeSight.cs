@@ -72,6 +72,9 @@ internal sealed record TimeRow(string Name)
     /// <summary>What is forecast, in a word.</summary>
     public string Ahead { get; init; } = "";
 
+    /// <summary>What goes first where there is less room, from 0 for what stays: what is still to come stays, then what explains it.</summary>
+    public int Rank => Band is not null ? 0 : Ticks.Count > 0 ? 1 : Name switch { "Tank" => 2, "Draw-off" => 3, "Depth" => 4, _ => 5 };
+
     /// <summary>Whether there is anything to show.</summary>
     public bool IsEmpty => Points.Count == 0 && Ticks.Count == 0 && Marks.Count == 0 && Band is null;
 }

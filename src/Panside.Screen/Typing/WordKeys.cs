@@ -34,5 +34,9 @@ internal static class WordKeys
     /// <summary>Those that mean something where a burner heats the pan.</summary>
     public static IReadOnlyList<WordKey> OverABurner { get; } = [.. All.Where(key => key.Word != Wood)];
 
+    /// <summary>Those that mean something on a rig.</summary>
+    /// <param name="isBurner">Whether a burner heats it.</param>
+    public static IReadOnlyList<WordKey> Of(bool isBurner) => isBurner ? OverABurner : All;
+
     private const string Wood = "wood";
 }

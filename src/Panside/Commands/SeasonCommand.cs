@@ -12,7 +12,7 @@ internal static class SeasonCommand
         var folder = new Argument<string?>("FOLDER") { Description = "The folder with the records. Without it: the sessions in the home folder.", Arity = ArgumentArity.ZeroOrOne };
         var json = new Option<bool>("--json") { Description = "As JSON, for programs." };
         var csv = new Option<bool>("--csv") { Description = "As CSV, one boil a row." };
-        var html = new Option<bool>("--html") { Description = "As one HTML file with charts, to print." };
+        var html = new Option<bool>("--html") { Description = "As one HTML file with charts, to look at and to print." };
         var practice = new Option<bool>("--practice") { Description = "Practice instead of boils: one is never summed with the other." };
         var home = new Option<string?>("--home") { Description = "Where rigs, flows and sessions live.", HelpName = "FOLDER" };
         var command = new Command("season", "Sums all sessions of a folder: sap, syrup, yield, hours, wood, rates.") { folder, json, csv, html, practice, home };
@@ -39,8 +39,8 @@ internal static class SeasonCommand
 
             Console.Out.Write(parsed.GetValue(json) ? SeasonReport.JsonOf(book, isPractice)
                 : parsed.GetValue(csv) ? SeasonReport.CsvOf(book)
-                : parsed.GetValue(html) ? HtmlPages.Of(SeasonReport.Of(book, isPractice))
-                : MarkdownPages.Of(SeasonReport.Of(book, isPractice)));
+                : parsed.GetValue(html) ? HtmlPages.Of(SeasonReport.Of(book.WithTold(path), isPractice))
+                : MarkdownPages.Of(SeasonReport.Of(book.WithTold(path), isPractice)));
             return ExitStatus.Done;
         });
         return command;

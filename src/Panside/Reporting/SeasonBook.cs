@@ -55,6 +55,12 @@ internal sealed record BookedBoil
     /// <summary>Water boiled away, as reckoned.</summary>
     public Volume? Water { get; init; }
 
+    /// <summary>What was told ahead beside what came; empty where that was not read.</summary>
+    public IReadOnlyList<ToldAhead> Told { get; init; } = [];
+
+    /// <summary>Wood for each liter of syrup drawn, in kilograms; null where hardly any was.</summary>
+    public double? KilogramsPerSyrup => Syrup is { Liters: > 0.1 } syrup ? Wood?.Kilograms / syrup.Liters : null;
+
     /// <summary>Water for each hour of fire, in liters an hour; what boils after the last wood is counted too.</summary>
     public double? LitersPerHour => FiredHours > 0 ? Water?.Liters / FiredHours : null;
 
@@ -130,6 +136,22 @@ internal sealed record SeasonBook(IReadOnlyList<BookedBoil> Boils, UnitSystem Un
             {
                 yield return (rig, read);
             }
+        }
+    }
+
+    /// <summary>The book with what each boil was told ahead, beside what came. Each record is gone through for it; one that cannot be read now tells nothing.</summary>
+    /// <param name="folder">The folder of the book.</param>
+    public SeasonBook WithTold(string folder) => this with { Boils = [.. Boils.Select(boil => boil with { Told = ToldOf(Path.Combine(folder, boil.File), boil) })] };
+
+    private static IReadOnlyList<ToldAhead> ToldOf(string path, BookedBoil boil)
+    {
+        try
+        {
+            return boil.HasEnded ? [.. ToldAhead.Of(RecordGlance.Read(path), boil.FiredHours)] : [];
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return [];
         }
     }
 

@@ -47,6 +47,15 @@ internal static class SeasonColumns
             Sum("water", "water boiled", volume, 1, boil => Volumes(boil.Water)),
             new("rate", "rate", rate, 1, boil => Rate(boil.LitersPerHour), Rate(book.Ratio(boil => boil.Water?.Liters, boil => boil.FiredHours))),
             new("wood-per-water", "wood for water", $"{mass}/{volume}", 2, boil => PerVolume(boil.KilogramsPerLiter), PerVolume(book.Ratio(boil => boil.Wood?.Kilograms, boil => boil.Water?.Liters))),
+            new("wood-per-syrup", "wood for syrup", $"{mass}/{volume}", 0, boil => PerVolume(boil.KilogramsPerSyrup), PerVolume(WoodForSyrup(book))),
         ];
+    }
+
+    /// <summary>All wood beside all syrup, boils without a draw too: a pan that one boil leaves sweet is drawn from at the next. In kilograms a liter; null where nothing was drawn.</summary>
+    private static double? WoodForSyrup(SeasonBook book)
+    {
+        var both = book.Boils.Where(boil => boil.Wood is not null && boil.Syrup is not null).ToList();
+        var syrup = both.Sum(boil => boil.Syrup!.Value.Liters);
+        return syrup > 0 ? both.Sum(boil => boil.Wood!.Value.Kilograms) / syrup : null;
     }
 }

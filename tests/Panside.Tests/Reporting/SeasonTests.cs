@@ -109,12 +109,4 @@ public class SeasonTests
         Assert.Contains("there is no such folder", run.Errors, StringComparison.Ordinal);
         Assert.Equal(ExitStatus.Unusable, Captured.Run("season", scratch.Folder, "--json", "--csv").Status);
     }
-
-    [Fact]
-    public void The_charts_have_a_bar_or_a_dot_for_every_boil()
-    {
-        var picture = Assert.Single(SeasonReport.Of(SeasonBook.Of(Demos, false), false).Parts.OfType<Picture>());
-        var dots = XDocument.Parse(picture.Svg).Descendants().Count(one => one.Name.LocalName == "circle");
-        Assert.Equal(15, dots);
-    }
 }

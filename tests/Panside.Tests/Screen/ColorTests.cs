@@ -8,9 +8,6 @@ namespace Panside.Tests.Screen;
 
 public sealed class ColorTests
 {
-    private const double Least = 4.5;
-    private const double LeastOfHighContrast = 7;
-
     /// <summary>The 16 colors as two wide-spread sets give them: of an X terminal, and of a console of the VGA kind.</summary>
     private static readonly Dictionary<string, string[]> Sets = new()
     {
@@ -74,7 +71,7 @@ public sealed class ColorTests
     [MemberData(nameof(Themes))]
     public void O17_each_pair_of_colors_has_a_contrast_of_4_5_and_of_7_in_high_contrast(string theme)
     {
-        var least = theme == nameof(Theme.HighContrast) ? LeastOfHighContrast : Least;
+        var least = theme == nameof(Theme.HighContrast) ? Contrast.OfTextInHighContrast : Contrast.OfText;
         foreach (var tone in Enum.GetValues<Tone>())
         {
             var attribute = new Palette(Enum.Parse<Theme>(theme)).Of(tone);
@@ -99,11 +96,18 @@ public sealed class ColorTests
     [InlineData("777777", "ffffff", 4.48)]
     [InlineData("0000ff", "ffffff", 8.59)]
     public void The_contrast_is_that_of_published_pairs(string text, string ground, double contrast) =>
-        Assert.Equal(contrast, Contrast(text, ground), 0.01);
+        Assert.Equal(contrast, Contrast.Of(text, ground), 0.01);
 
     [Fact]
     public void The_page_on_the_screen_has_the_table_of_contrasts() =>
         Assert.Contains(string.Join('\n', Table()) + "\n", RepositoryFiles.Read("docs", "screen.md"), StringComparison.Ordinal);
+
+    [Fact]
+    public void O17_the_picture_of_a_screen_keeps_the_contrast_of_the_screen() => Assert.All(Enum.GetValues<Tone>(), tone =>
+    {
+        var attribute = new Palette(Theme.Dark).Of(tone);
+        Assert.True(Contrast.Of(ScreenSvg.Hex(attribute.Foreground), ScreenSvg.Hex(attribute.Background)) >= Contrast.OfText, tone.ToString());
+    });
 
     private static IEnumerable<string> Table()
     {
@@ -119,27 +123,9 @@ public sealed class ColorTests
 
     private static IReadOnlyList<double> Contrasts(Terminal.Gui.Drawing.Attribute attribute) => attribute.Foreground == Color.None
         ? []
-        : [.. Sets.Values.Select(set => Contrast(set[Code(attribute.Foreground)], set[Code(attribute.Background)]))];
+        : [.. Sets.Values.Select(set => Contrast.Of(set[Code(attribute.Foreground)], set[Code(attribute.Background)]))];
 
     private static int Code(Color color) => Array.IndexOf(Names, color.GetClosestNamedColor16());
-
-    /// <summary>The contrast of two colors by the Web Content Accessibility Guidelines 2.1: relative luminance, 1 to 21.</summary>
-    private static double Contrast(string one, string other)
-    {
-        var (a, b) = (Luminance(one), Luminance(other));
-        return (double.Max(a, b) + 0.05) / (double.Min(a, b) + 0.05);
-    }
-
-    private static double Luminance(string color)
-    {
-        double Linear(int from)
-        {
-            var part = int.Parse(color.AsSpan(from, 2), NumberStyles.HexNumber, CultureInfo.InvariantCulture) / 255.0;
-            return part <= 0.03928 ? part / 12.92 : double.Pow((part + 0.055) / 1.055, 2.4);
-        }
-
-        return (0.2126 * Linear(0)) + (0.7152 * Linear(2)) + (0.0722 * Linear(4));
-    }
 
     private static HashSet<Tone> Tones(string scene)
     {

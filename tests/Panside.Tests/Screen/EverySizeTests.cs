@@ -105,7 +105,7 @@ public sealed partial class EverySizeTests
             foreach (var row in rows.Where(row => Bounded().IsMatch(row)))
             {
                 likely++;
-                Assert.Matches(@"│ ((Draw|Last wood|Boil stops) (in (about )?\d[\d.]* (min|h)|(about )?now)|Heat (left )?takes \d[\d.]* (gal|L)|(With no more wood )?(Hardly any( more)?|\d[\d.]* (gal|L)) (will )?(still |to )?boils? away), ", row);
+                Assert.Matches(@"│ ((Draw|Last wood|Boil stops) (in (about )?\d[\d.]* (min|h)|(about )?now|soon)|Heat (left )?takes \d[\d.]* (gal|L)|(With no more wood )?(Hardly any( more)?|\d[\d.]* (gal|L)) (will )?(still |to )?boils? away), ", row);
             }
 
             foreach (var row in rows.Where(row => AheadBand().IsMatch(row)))

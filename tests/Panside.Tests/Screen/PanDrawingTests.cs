@@ -1,4 +1,5 @@
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Screen.Painting;
 using Panside.Tests.Screen.Support;
 
@@ -37,6 +38,15 @@ public sealed class PanDrawingTests
         └────┘             └────────────────────────────┘ ═► drawing
                             ▲▲ coals thin 4 min ago
         """, PanDrawing.Whole(Divided with { Sweetness = [62], HasFloat = false, IsDrawn = true, Fire = new(1, ["coals thin 4 min ago"]) }, 63, 6));
+
+    [Theory]
+    [InlineData(DrawnBy.Valve, false, "┘ ► draw-off")]
+    [InlineData(DrawnBy.Valve, true, "┘ ═► drawing")]
+    [InlineData(DrawnBy.Pour, false, "┘ ► poured off")]
+    [InlineData(DrawnBy.Ladle, false, "┘ ▲ by ladle")]
+    [InlineData(DrawnBy.Ladle, true, "┘ ▲ ladling")]
+    public void S12_syrup_comes_out_as_the_rig_file_says(DrawnBy by, bool isDrawn, string end) =>
+        Assert.EndsWith(end, PanDrawing.Whole(Divided with { DrawnBy = by, IsDrawn = isDrawn }, 63, 6)[^2].TrimEnd());
 
     [Fact]
     public void A_pan_behind_is_drawn_before_the_one_that_it_feeds() => Same(

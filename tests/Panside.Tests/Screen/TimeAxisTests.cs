@@ -43,6 +43,40 @@ public sealed class TimeAxisTests
     }
 
     [Fact]
+    public void Where_there_is_less_room_what_is_still_to_come_stays_and_one_row_alone_is_not_shown()
+    {
+        var sight = Sight(
+            new TimeRow("Tank") { Points = [(-10, 0.5)] }, new TimeRow("Depth") { Points = [(-10, 0.5)] }, new TimeRow("Draw-off") { Points = [(-10, 0.5)] },
+            new TimeRow("Wood") { Ticks = [-8] }, new TimeRow("Draw") { Band = new(10, 20, 60), Ahead = "draw" });
+        Assert.Equal(["Tank", "Wood", "Draw", ""], TimeAxis.Rows(sight, 63, 4).Select(row => row[..10].TrimEnd()));
+        Assert.Equal(["Wood", "Draw", ""], TimeAxis.Rows(sight, 63, 3).Select(row => row[..10].TrimEnd()));
+        Assert.Empty(TimeAxis.Rows(sight, 63, 2));
+        Assert.Equal(TimeAxis.Rows(sight, 63), TimeAxis.Rows(sight, 63, 6));
+    }
+
+    [Fact]
+    public void At_100_by_30_it_stands_under_a_pan_of_nine_rows_and_six_rows_of_talk_stay_but_not_before_the_fire_nor_in_an_emergency()
+    {
+        foreach (var scene in Evening.Scenes.Keys.Except(["over"]))
+        {
+            var picture = Played.Scene(scene).Picture;
+            var rows = Painter.Paint(picture, 100, 30).ToString().Split('\n').Select(row => row.PadRight(100)).ToList();
+            var clock = rows.FindIndex(row => row[..63].Contains(" now ", StringComparison.Ordinal) && row[..63].Contains(':', StringComparison.Ordinal));
+            if (scene is "emergency" or "dry-pan" or "start-up")
+            {
+                Assert.Equal(-1, clock);
+                continue;
+            }
+
+            Assert.StartsWith("└", rows[8]);
+            Assert.StartsWith("───", rows[10]);
+            Assert.InRange(clock, 12, 14);
+            var end = rows.FindIndex(clock + 2, row => row.StartsWith("──────", StringComparison.Ordinal));
+            Assert.InRange(end - clock - 2, 6, 12);
+        }
+    }
+
+    [Fact]
     public void Nothing_is_wider_than_its_place()
     {
         var sight = Sight(new TimeRow("Wood") { Ticks = [-120, 0, 120, 1e9], Band = new(0, double.MaxValue, double.PositiveInfinity), Ahead = "last" });

@@ -78,11 +78,14 @@ internal static class ScreenSvg
         xml.WriteEndElement();
     }
 
-    /// <summary>A terminal gives its 16 colors as it likes; the two that most of the picture is in are given as a calm one has them.</summary>
-    private static string Hex(Color color) => color.GetClosestNamedColor16() switch
+    /// <summary>A terminal gives its 16 colors as it likes; those that most of the picture is in, and the red, are given as a calm one has them.</summary>
+    internal static string Hex(Color color) => color.GetClosestNamedColor16() switch
     {
         ColorName16.Black => "#0d1115",
         ColorName16.Gray => "#b9c0c7",
+
+        // The library's own red is too bright for white words; a terminal's is darker.
+        ColorName16.Red or ColorName16.BrightRed => "#b3261e",
         _ => string.Create(CultureInfo.InvariantCulture, $"#{color.R:x2}{color.G:x2}{color.B:x2}"),
     };
 
