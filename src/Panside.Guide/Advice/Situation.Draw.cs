@@ -65,7 +65,7 @@ public sealed partial class Situation
             var (step, unit) = (ThermometerScale.Step(State), ThermometerScale.IsFahrenheit(State) ? Unit.DegreeFahrenheit : Unit.DegreeCelsius);
             double Shown(Temperature temperature) => unit == Unit.DegreeFahrenheit ? temperature.Fahrenheit : temperature.Celsius;
             var mark = double.Round((Shown(PointAt(ShutBrix)) + (step / 2)) / step) * step;
-            if (mark - (step / 2) > Shown(PointAt(OpenedBrix - (LeastFall / 2))))
+            if (mark - (step / 2) > Shown(PointAt(OpenedBrix - JustUnder)))
             {
                 mark -= step;
             }
@@ -74,7 +74,11 @@ public sealed partial class Situation
         }
     }
 
-    /// <summary>What stands at the draw-off when it is shut, in Brix by the thermometer.</summary>
+    /// <summary>What stands at the draw-off once the thermometer is read under that: half a step lower, in Brix.</summary>
+    internal double ShutAtBrix =>
+        DrawPoint.SugarAt(State, ShutUnder - TemperatureRise.FromCelsius(ThermometerScale.StepKelvin(State) / 2))?.Brix ?? ShutBrix;
+
+    /// <summary>Where the draw-off is best shut, in Brix by the thermometer.</summary>
     public double ShutBrix
     {
         get
@@ -239,7 +243,7 @@ public sealed partial class Situation
     {
         if (LastRise is { } before)
         {
-            return (before, (0.5 * before) + LeastRise);
+            return (before, (0.5 * before) + RiseDoubt);
         }
 
         if (MinutesToDraw is not { } minutes)
@@ -248,7 +252,7 @@ public sealed partial class Situation
         }
 
         var mean = double.Clamp((DrawPoint.Today(Setting, State).Celsius - celsius) / double.Max(minutes.P50, 1), LeastRise, MostRise);
-        return (mean, (0.7 * mean) + LeastRise);
+        return (mean, (0.7 * mean) + RiseDoubt);
     }
 
     private double ReckonShift()
@@ -323,6 +327,9 @@ public sealed partial class Situation
     /// <summary>Less than this, in Brix, and every draw is a cupful.</summary>
     private const double LeastFall = 1.25;
 
+    /// <summary>Shut no nearer than this, in Brix, to where it was opened, whatever the steps of the thermometer.</summary>
+    private const double JustUnder = 0.25;
+
     /// <summary>More, and what runs out is no syrup.</summary>
     private const double MostFall = 4;
 
@@ -344,6 +351,8 @@ public sealed partial class Situation
     private const double LeastRise = 0.02;
 
     private const double MostRise = 0.4;
+
+    private const double RiseDoubt = 0.06;
 
     private const double UsualRise = 0.1;
 }

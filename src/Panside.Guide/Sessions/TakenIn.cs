@@ -180,7 +180,7 @@ internal sealed class TakenIn(Setting setting)
     {
         var draw = state.ThisDraw is { IsShut: false } open ? open with { IsShut = true } : new ThisDraw(0, IsShut: true);
         var known = state.Syrup.Count > 0 && state.Syrup[^1] is { Shut: null } one
-            ? state.Syrup.SetItem(state.Syrup.Count - 1, one with { Shut = did.At, ShutBrix = one.OpenedBrix is null ? null : new Situation(setting, state).ShutBrix })
+            ? state.Syrup.SetItem(state.Syrup.Count - 1, one with { Shut = did.At, ShutBrix = one.OpenedBrix is null ? null : new Situation(setting, state).ShutAtBrix })
             : state.Syrup.Add(new(did.At) { Shut = did.At });
         state = state with { ThisDraw = draw, Syrup = known };
         return did.Measure is { } told ? Draw(state, setting.Units.Volume(told)) : state;
