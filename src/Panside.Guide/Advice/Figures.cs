@@ -13,6 +13,9 @@ public static partial class Figures
 {
     private const string Unknown = "not known";
 
+    /// <summary>A draw point shifted by less, in Brix, is told as today's.</summary>
+    private const double LeastShift = 0.15;
+
     private static readonly FrozenDictionary<string, Func<Situation, string>> All = new Dictionary<string, Func<Situation, string>>
     {
         ["tank"] = now => now.State.Rig.Tank is { } tank ? Volume(now, tank) : Unknown,
@@ -28,8 +31,12 @@ public static partial class Figures
         ["interval"] = now => Amount.Minutes(now.Setting.Rig.Interval.TotalMinutes),
         ["target"] = now => Amount.Shown(new(now.Setting.Rig.Target.Brix, Unit.Brix)),
         ["boiling-water"] = now => Temperature(now, now.State.Rig.Boiling),
-        ["draw-point"] = now => Temperature(now, DrawPoint.Today(now.Setting, now.State)),
-        ["draw-point-low"] = now => Temperature(now, DrawPoint.Today(now.Setting, now.State) - DrawPoint.Fall),
+        ["draw-point"] = now => Temperature(now, now.DrawPointToday),
+        ["draw-point-low"] = now => Temperature(now, now.ShutUnder),
+        ["draw-shift"] = now => double.Abs(now.DrawShift) < LeastShift || now.IsDrawForeseen ? ""
+            : $" (batch: {(now.DrawShift < 0 ? "-" : "+")}{Amount.Shown(new(double.Abs(now.DrawShift), Unit.Brix))})",
+        ["draw-course"] = now => now.IsDrawForeseen ? ", rising fast" : "",
+        ["batch-remedy"] = now => KitchenMeasures.Remedy(now) is { } remedy ? char.ToUpperInvariant(remedy[0]) + remedy[1..] : "Leave it as it is",
         ["draw-temperature"] = now => now.State.Last(ReadingName.DrawTemperature) is { } read ? Amount.Shown(read.Value) : Unknown,
         ["draw-elevation"] = now => Amount.Shown(now.Setting.Units.From(DrawPoint.Today(now.Setting, now.State) - now.State.Rig.Boiling)),
         ["large-draw"] = now => Amount.Shown(now.Setting.Units.From(

@@ -15,7 +15,7 @@ public sealed partial class Situation
     public TemperatureRise? ToDrawPoint => State.Last(ReadingName.DrawTemperature) is { } read
         && State.MinutesSince(read.At) <= 2 * ReadingName.DrawTemperature.Interval.TotalMinutes
         && !(State.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
-            ? DrawPoint.Today(Setting, State) - UnitSystem.Temperature(read.Value)
+            ? DrawPointToday - UnitSystem.Temperature(read.Value)
             : null;
 
     /// <summary>When the next charge of wood goes in, as it is asked for; null where none is to, as over a burner.</summary>

@@ -18,6 +18,8 @@ public sealed partial class Situation
     private readonly Lazy<Band?> _rate;
     private readonly Lazy<Band?> _nextTen;
     private readonly Lazy<Band?> _toDraw;
+    private readonly Lazy<RisingLine?> _course;
+    private readonly Lazy<double> _drawShift;
     private readonly Lazy<IReadOnlyList<string>> _unmet;
     private readonly Lazy<double?> _stop;
     private readonly Lazy<double?> _stopOnceCharged;
@@ -32,6 +34,8 @@ public sealed partial class Situation
         _rate = new(() => IsLit ? Band.Of(state.Rigs.RatesLitersPerHour(IsFiring && state.Rig.IsBoiling).At) : null);
         _nextTen = new(() => IsLit ? Band.Of(state.Rigs.NextTenMinutes(IsFiring && !IsHeld && !IsEnding).At) : null);
         _toDraw = new(ReckonDraw);
+        _course = new(FitCourse);
+        _drawShift = new(ReckonShift);
     }
 
     /// <summary>What the session runs on.</summary>
@@ -171,43 +175,11 @@ public sealed partial class Situation
         && State.Now?.Time - doubted.At.Time <= DoubtLasts
         && State.Rig.Tank is { } tank && Setting.Units.Volume(doubted.Measure) < tank;
 
-    /// <summary>When the draw-off was opened; null where it is shut.</summary>
-    public Moment? DrawOpenSince => State.Last(DeedName.OpenDraw) is { } open && !(State.Last(DeedName.CloseDraw)?.At.Time >= open.At.Time)
-        ? open.At
-        : null;
-
-    /// <summary>Whether the open draw-off was last read at or under the point where a draw ends.</summary>
-    public bool HasDrawFallen => DrawOpenSince is { } open && State.Last(ReadingName.DrawTemperature) is { } read
-        && read.At.Time > open.Time
-        && UnitSystem.Temperature(read.Value) <= DrawPoint.Today(Setting, State) - DrawPoint.Fall;
-
     /// <summary>Whether the operator has said that no more wood goes in, or that the burner is off.</summary>
     public bool IsHeld => Setting.Rig.IsBurner ? IsLit && !IsBurnerOn : State.Marks.Contains("wood-held");
 
     /// <summary>Whether sap may be going from the tank into the pan for the flood, which is told when it is done: each shutdown has its own.</summary>
     public bool MayBeFlooding => IsHeld && !(State.Last(DeedName.FloodPan) is { } told && !(LastWood?.Time >= told.At.Time));
-
-    /// <summary>Minutes until the draw point; null where no sugar comes in, nothing boils, or it is more than six hours off.</summary>
-    public Band? MinutesToDraw => _toDraw.Value;
-
-    /// <summary>Whether the draw-off was last read so near to the draw point that minutes decide, and not since drawn.</summary>
-    public bool IsDrawAtHand => !IsDrawDue
-        && State.Last(ReadingName.DrawTemperature) is { } read
-        && !(State.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
-        && UnitSystem.Temperature(read.Value) >= DrawPoint.Today(Setting, State) - DrawPoint.AtHand;
-
-    /// <summary>A draw-off temperature older than this calls for another one, not for a draw.</summary>
-    private static int DrawReadingMinutes => 15;
-
-    /// <summary>Whether the last draw-off temperature, since the last draw, is at today's draw point.</summary>
-    public bool IsDrawDue =>
-        State.Last(ReadingName.DrawTemperature) is { } read
-        && !(State.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
-        && State.MinutesSince(read.At) < DrawReadingMinutes
-        && UnitSystem.Temperature(read.Value) >= DrawPoint.Today(Setting, State) - DrawPoint.ReadTo;
-
-    /// <summary>Where the draw-off thermometer stands at syrup today.</summary>
-    public Temperature DrawPointToday => DrawPoint.Today(Setting, State);
 
     /// <summary>The depth now, as reckoned from the last reading on.</summary>
     public Length Depth => State.Rig.DrawPan / Setting.Rig.PanArea;
@@ -335,15 +307,4 @@ public sealed partial class Situation
 
     private double? ReckonStop(RigEnsemble rigs) =>
         IsLit ? CommonPractice.StopAt(Setting, rigs, IsCautious).Liters : null;
-
-    private Band? ReckonDraw()
-    {
-        if (!State.Rig.IsBoiling || IsHeld)
-        {
-            return null;
-        }
-
-        var band = Band.Of(State.Rigs.MinutesTo(Setting.Rig.Target).At);
-        return band.P50 >= RigEnsemble.LongestToDraw ? null : band with { P95 = double.Min(band.P95, RigEnsemble.LongestToDraw) };
-    }
 }

@@ -23,12 +23,23 @@ internal static class DrawPoint
     /// <summary>A thermometer is read to this: a draw is due when the reading rounds to the draw point.</summary>
     public static TemperatureRise ReadTo => TemperatureRise.FromFahrenheit(0.1);
 
+    /// <summary>
+    /// The last looks at boiling water that agree are taken together: each is off by 0.1 K and its rounding, half a Brix, and the weather moves
+    /// it by less in an hour. One that is further off than this, in K, has seen the weather turn. No source.
+    /// </summary>
+    private const double LooksAgree = 0.3;
+
+    private const int LooksTogether = 3;
+
     /// <summary>Where this rig's thermometer stands in boiling water today: as read, else by the pressure, else by the altitude.</summary>
     public static Temperature BoilingToday(Setting setting, SessionState state)
     {
-        if (state.Last(ReadingName.BoilingWaterTemperature) is { } read)
+        if (state.Readings.TryGetValue(ReadingName.BoilingWaterTemperature, out var read))
         {
-            return Clamped(UnitSystem.Temperature(read.Value));
+            var newest = UnitSystem.Temperature(read[^1].Value).Celsius;
+            var agree = read.TakeLast(LooksTogether).Select(one => UnitSystem.Temperature(one.Value).Celsius)
+                .Where(celsius => double.Abs(celsius - newest) <= LooksAgree);
+            return Clamped(Temperature.FromCelsius(agree.Average()));
         }
 
         var station = state.Last(ReadingName.StationPressure);

@@ -121,6 +121,9 @@ public sealed record SessionState
     /// <summary>The draw that is open or was shut last.</summary>
     public ThisDraw ThisDraw { get; init; } = new(0, IsShut: true);
 
+    /// <summary>The draws with what is known of each, the newest last.</summary>
+    public ImmutableList<DrawnSyrup> Syrup { get; init; } = [];
+
     /// <summary>Sums over the session.</summary>
     public Totals Totals { get; init; } = new();
 

@@ -153,6 +153,31 @@ internal static class StateParts
     public static Pour Pour(this BinaryReader from) =>
         new(from.Moment(), from.Measure(), from.ReadString(), Volume.FromLiters(from.ReadDouble())) { IsOutOfTank = from.ReadBoolean() };
 
+    public static void Syrup(this BinaryWriter to, DrawnSyrup draw)
+    {
+        to.Moment(draw.Opened);
+        to.Maybe(draw.DelaySeconds, to.Write);
+        to.Maybe(draw.OpenedBrix, to.Write);
+        to.Maybe(draw.RisesKelvin, to.Write);
+        to.Maybe(draw.ShutBrix, to.Write);
+        to.Maybe(draw.Shut, to.Moment);
+        to.Write(draw.Liters);
+        to.Maybe(draw.Brix, to.Write);
+        to.Write((byte)draw.By);
+    }
+
+    public static DrawnSyrup Syrup(this BinaryReader from) => new(from.Moment())
+    {
+        DelaySeconds = from.Maybe(from.ReadDouble),
+        OpenedBrix = from.Maybe(from.ReadDouble),
+        RisesKelvin = from.Maybe(from.ReadDouble),
+        ShutBrix = from.Maybe(from.ReadDouble),
+        Shut = from.Maybe(from.Moment),
+        Liters = from.ReadDouble(),
+        Brix = from.Maybe(from.ReadDouble),
+        By = (DensityBy)from.ReadByte(),
+    };
+
     public static void Line(this BinaryWriter to, LineIn line)
     {
         to.Moment(line.At);

@@ -8,10 +8,14 @@ namespace Panside.Guide.Knowledge;
 /// <summary>The hydrometer's sample: what the glass shows, put right for its temperature.</summary>
 internal static class SyrupSample
 {
-    /// <summary>The true sugar content of the last sample; null where reading or temperature is missing or out of range.</summary>
+    /// <summary>So far apart glass and cup's temperature are of one sample; a cup that stood is read again, both. Common practice, no source.</summary>
+    public static readonly TimeSpan OneSample = TimeSpan.FromMinutes(10);
+
+    /// <summary>The true sugar content of the last sample; null where reading or temperature is missing, out of range or of another time.</summary>
     public static SugarContent? TrueSugar(SessionState state)
     {
-        if (state.Last(ReadingName.HydrometerBrix) is not { } shown || state.Last(ReadingName.SampleTemperature) is not { } sample)
+        if (state.Last(ReadingName.HydrometerBrix) is not { } shown || state.Last(ReadingName.SampleTemperature) is not { } sample
+            || (shown.At.Time - sample.At.Time).Duration() > OneSample)
         {
             return null;
         }

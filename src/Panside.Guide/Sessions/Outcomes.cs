@@ -1,3 +1,4 @@
+using Panside.Guide.Advice;
 using Panside.Guide.Flows;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
@@ -31,7 +32,7 @@ internal static class Outcomes
         var judged = safe || !setting.Header.Imported;
         var text = !judged ? "Brought in from a table: whether it was clear to leave was not judged."
             : safe
-            ? $"Done in {Amount.Minutes(minutes)}. The pan keeps {Amount.Shown(units.From(state.Rig.Pan))}; leave it {(setting.Rig.HasLid ? "covered" : "deep")}."
+            ? $"Done in {Amount.Minutes(minutes)}. The pan keeps {Amount.Shown(units.From(state.Rig.Pan))}; leave it {(setting.Rig.HasLid ? "covered" : "deep")}.{(KitchenMeasures.Told(new(setting, state)) is { } batch ? " " + batch : "")}"
             : "Ended without being clear to leave. Let someone go back and look at the pan's depth as soon as it is safe.";
         return new(
             Liters(used),

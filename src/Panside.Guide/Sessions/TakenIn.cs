@@ -61,7 +61,7 @@ internal sealed class TakenIn(Setting setting)
         "pan-depth" => Deepened(state, reading) with { DepthChangedBy = null, Rigs = state.Rigs.DepthRead(UnitSystem.Length(reading.Measure), IsLit(state)) },
         "back-pan-depth" => state with { Rigs = state.Rigs.BackDepthRead(UnitSystem.Length(reading.Measure), IsLit(state)) },
         "draw-temperature" => DrawOff(state, UnitSystem.Temperature(reading.Measure), reading.At),
-        "draw-brix" => DrawOff(state, UnitSystem.Sugar(reading.Measure), reading.At),
+        "draw-brix" => Spooned(DrawOff(state, UnitSystem.Sugar(reading.Measure), reading.At), reading),
         "sap-brix" => state with { Rigs = state.Rigs.SapRead(UnitSystem.Sugar(reading.Measure), HoldsSapAlone(state)) },
         "pan-brix" => state with { Rigs = state.Rigs.PanSugarRead(UnitSystem.Sugar(reading.Measure), isLeft: !IsLit(state)) },
         "drawn-volume" => Draw(state with { DepthChangedBy = DeedName.CloseDraw }, setting.Units.Volume(reading.Measure)),
@@ -69,7 +69,7 @@ internal sealed class TakenIn(Setting setting)
         {
             Rigs = state.Rigs.BoilingAt(DrawPoint.BoilingToday(setting, state), state.Readings.ContainsKey(ReadingName.BoilingWaterTemperature)),
         },
-        "hydrometer-brix" => Hydrometer(state),
+        "hydrometer-brix" or "sample-temperature" => Hydrometer(state, reading),
         _ => state,
     };
 
@@ -91,6 +91,12 @@ internal sealed class TakenIn(Setting setting)
 
     private static SessionState DrawOff(SessionState state, SugarContent read, Moment at) =>
         state with { DrawOff = Anchored(state, read, at), Rigs = state.Rigs.DrawOffRead(read) };
+
+    /// <summary>A spoonful that is read while it runs, or soon after, tells of the draw until a glass does.</summary>
+    private static SessionState Spooned(SessionState state, Reading reading) =>
+        state.Syrup.Count > 0 && state.Syrup[^1] is { By: not DensityBy.Hydrometer } draw && !(reading.At.Time - draw.Shut?.Time > SyrupSample.OneSample)
+            ? state with { Syrup = state.Syrup.SetItem(state.Syrup.Count - 1, draw with { Brix = UnitSystem.Sugar(reading.Measure).Brix, By = DensityBy.Refractometer }) }
+            : state;
 
     private static DrawOffAnchor Anchored(SessionState state, SugarContent read, Moment at)
     {
@@ -134,8 +140,8 @@ internal sealed class TakenIn(Setting setting)
         "lit-fire" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.Lit(), Deeds = state.Deeds.Remove(DeedName.ShutOff) },
         "shut-off" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.ShutOff() },
         "lit-fire" or "add-wood" => Charged(state with { Charges = state.Charges.Add(did.At) }, did.Measure is { } wood ? UnitSystem.Mass(wood) : setting.Rig.Charge),
-        "open-draw" => state with { ThisDraw = new(0, IsShut: false), Draws = state.Draws.Add(did.At) },
-        "close-draw" => Shut(state.ThisDraw.IsShut ? state with { Draws = state.Draws.Add(did.At) } : state, did.Measure),
+        "open-draw" => Opened(state, did.At) with { ThisDraw = new(0, IsShut: false), Draws = state.Draws.Add(did.At) },
+        "close-draw" => Shut(state.ThisDraw.IsShut ? state with { Draws = state.Draws.Add(did.At) } : state, did),
         "refill-tank" when did.Measure is { } added => Refilled(state, setting.Units.Volume(added)),
         "spread-coals" => state with { Rigs = state.Rigs.CoalsSpread() },
         "fill-pan" when did.Measure is { } poured => Poured(state, new(did.At, poured, did.Is ?? Liquids.Sap, setting.Units.Volume(poured))),
@@ -149,12 +155,36 @@ internal sealed class TakenIn(Setting setting)
         Totals = state.Totals with { WoodKilograms = state.Totals.WoodKilograms + wood.Kilograms },
     };
 
+    /// <summary>A draw begins, with what its course says of it; opened, shut and opened again within minutes it is one.</summary>
+    private SessionState Opened(SessionState state, Moment at)
+    {
+        if (state.Syrup.Count > 0 && state.Syrup[^1] is { Shut: { } shut, Brix: null } before && at.Time - shut.Time <= DrawnSyrup.SameDraw)
+        {
+            return state with { Syrup = state.Syrup.SetItem(state.Syrup.Count - 1, before with { Shut = null }) };
+        }
+
+        var now = new Situation(setting, state);
+        var isAdvised = state.Open is { } open && setting.Flow.Steps.TryGetValue(open.Step, out var step) && step.Advise == "open-draw";
+        return state with
+        {
+            Syrup = state.Syrup.Add(new(at)
+            {
+                DelaySeconds = isAdvised ? (at.Time - state.OpenSince.Time).TotalSeconds : null,
+                OpenedBrix = now.BrixByCourse,
+                RisesKelvin = now.DrawRises?.Celsius,
+            }),
+        };
+    }
+
     /// <summary>A draw shut twice without an opening between is two draws.</summary>
-    private SessionState Shut(SessionState state, Measure? drawn)
+    private SessionState Shut(SessionState state, Did did)
     {
         var draw = state.ThisDraw is { IsShut: false } open ? open with { IsShut = true } : new ThisDraw(0, IsShut: true);
-        state = state with { ThisDraw = draw };
-        return drawn is { } told ? Draw(state, setting.Units.Volume(told)) : state;
+        var known = state.Syrup.Count > 0 && state.Syrup[^1] is { Shut: null } one
+            ? state.Syrup.SetItem(state.Syrup.Count - 1, one with { Shut = did.At, ShutBrix = one.OpenedBrix is null ? null : new Situation(setting, state).ShutAtBrix })
+            : state.Syrup.Add(new(did.At) { Shut = did.At });
+        state = state with { ThisDraw = draw, Syrup = known };
+        return did.Measure is { } told ? Draw(state, setting.Units.Volume(told)) : state;
     }
 
     private static SessionState Refilled(SessionState state, Volume added) => state with
@@ -179,15 +209,25 @@ internal sealed class TakenIn(Setting setting)
         {
             ThisDraw = state.ThisDraw with { Liters = told.Liters },
             Rigs = state.Rigs.Drawn(drawn),
+            Syrup = state.Syrup.Count == 0 ? state.Syrup.Add(new(state.Now!.Value) { Shut = state.Now, Liters = told.Liters })
+                : state.Syrup.SetItem(state.Syrup.Count - 1, state.Syrup[^1] with { Liters = double.Max(state.Syrup[^1].Liters + drawn.Liters, 0) }),
             Totals = state.Totals with { DrawnLiters = state.Totals.DrawnLiters + drawn.Liters },
         };
     }
 
-    private static SessionState Hydrometer(SessionState state)
+    /// <summary>A glass counts once it and its cup's temperature are known: the temperature alone tells of nothing, and not of the draw before.</summary>
+    private static SessionState Hydrometer(SessionState state, Reading reading)
     {
-        if (SyrupSample.TrueSugar(state) is not { } sugar)
+        if (SyrupSample.TrueSugar(state) is not { } sugar
+            || (reading.Name == ReadingName.SampleTemperature && (state.Syrup.Count == 0 || state.Syrup[^1] is { By: DensityBy.Hydrometer }
+                || state.Last(ReadingName.HydrometerBrix)?.At.Time < state.Syrup[^1].Opened.Time)))
         {
             return state;
+        }
+
+        if (state.Syrup.Count > 0 && state.Last(ReadingName.HydrometerBrix)!.Value.At.Time >= state.Syrup[^1].Opened.Time)
+        {
+            state = state with { Syrup = state.Syrup.SetItem(state.Syrup.Count - 1, state.Syrup[^1] with { Brix = sugar.Brix, By = DensityBy.Hydrometer }) };
         }
 
         var liters = state.Totals.DrawnLiters - state.Totals.MeasuredLiters;

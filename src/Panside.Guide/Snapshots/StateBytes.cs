@@ -72,6 +72,7 @@ public static class StateBytes
         to.All(state.Charges, to.Moment);
         to.All(state.Draws, to.Moment);
         to.All(state.Pours, to.Pour);
+        to.All(state.Syrup, to.Syrup);
         to.Maybe(state.ToldToPour, to.Moment);
         to.Maybe(state.ChilledAt, to.Moment);
         to.Maybe(state.StillSince, to.Moment);
@@ -127,6 +128,7 @@ public static class StateBytes
         Charges = [.. from.All(from.Moment)],
         Draws = [.. from.All(from.Moment)],
         Pours = [.. from.All(from.Pour)],
+        Syrup = [.. from.All(from.Syrup)],
         ToldToPour = from.Maybe(from.Moment),
         ChilledAt = from.Maybe(from.Moment),
         StillSince = from.Maybe(from.Moment),

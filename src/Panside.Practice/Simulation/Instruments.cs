@@ -92,7 +92,10 @@ public sealed class Instruments
         return _sampleCelsius = double.Min(_sample.Celsius(Makeup.Materials) - (8 + _eye.Normal()), 103);
     }
 
-    /// <summary>A glass made for 60 °F floats lower in what is hot; its own expansion is left out, half a tenth of a Brix.</summary>
+    /// <summary>
+    /// A glass made for 60 °F floats lower in what is hot, and has grown by 25 parts in a million for each degree: in a hot cup half a Brix, by
+    /// which it floats higher again.
+    /// </summary>
     private double Glass()
     {
         if (_sample.Mass == 0)
@@ -103,8 +106,14 @@ public sealed class Instruments
         var hot = SugarSolution.DensityOf(
             SugarContent.FromMassFraction(double.Min(_sample.Fraction, 0.8)), Temperature.FromCelsius(double.Max(_sampleCelsius, 1)));
         var water = SugarSolution.DensityOf(default, Temperature.FromFahrenheit(60));
-        return hot > water ? SugarSolution.SugarContentOf(hot, Temperature.FromFahrenheit(60)).Brix : 0;
+        var grown = Density.FromKilogramsPerCubicMeter(hot.KilogramsPerCubicMeter * (1 + (GlassGrows * (_sampleCelsius - CalibratedCelsius))));
+        return grown > water ? SugarSolution.SugarContentOf(grown, Temperature.FromFahrenheit(60)).Brix : 0;
     }
+
+    /// <summary>Volume of soda glass a K, from memory of handbooks.</summary>
+    private const double GlassGrows = 25e-6;
+
+    private const double CalibratedCelsius = 15.6;
 
     private static Measure Celsius(double celsius) => new(celsius, Unit.DegreeCelsius);
 

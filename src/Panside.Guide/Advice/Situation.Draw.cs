@@ -1,0 +1,358 @@
+using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Properties;
+using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Rig;
+
+namespace Panside.Guide.Advice;
+
+/// <content>
+/// The draw, by the course of its thermometer and not by one reading: when it comes to its point, where that stands for the batch, and
+/// where it is shut so that the pail ends on target.
+/// </content>
+public sealed partial class Situation
+{
+    /// <summary>When the draw-off was opened; null where it is shut.</summary>
+    public Moment? DrawOpenSince => State.Last(DeedName.OpenDraw) is { } open && !(State.Last(DeedName.CloseDraw)?.At.Time >= open.At.Time)
+        ? open.At
+        : null;
+
+    /// <summary>Minutes until the draw point; null where no sugar comes in, nothing boils, or it is more than six hours off.</summary>
+    public Band? MinutesToDraw => _toDraw.Value;
+
+    /// <summary>Where the draw-off thermometer stands at syrup today, shifted for this draw so that the batch ends on target.</summary>
+    public Temperature DrawPointToday => PointAt(Setting.Rig.Target.Brix + DrawShift);
+
+    /// <summary>
+    /// By how much this draw is taken over the target, in Brix by the thermometer, less than nothing under it: what the samples have taught of
+    /// the thermometer, and what the batch so far lacks, spread over the syrup that is still to come. No more than 1.5 either way.
+    /// </summary>
+    public double DrawShift => _drawShift.Value;
+
+    /// <summary>
+    /// Whether the draw just tested is thin, so thin that the syrup still to come cannot make up for it: else it stays in the batch, and the next
+    /// is drawn heavier.
+    /// </summary>
+    public bool IsTooThin => SyrupSample.OffTarget(Setting, State) is { } off && off < -MostThin && (off < -MostFall || IsPastMakingUp(-1));
+
+    /// <summary>The same of a draw that is too heavy.</summary>
+    public bool IsTooHeavy => SyrupSample.OffTarget(Setting, State) is { } off && off > MostHeavy && (off > MostFall || IsPastMakingUp(1));
+
+    /// <summary>
+    /// Whether a draw waits for something greater: foam that was just seen to climb, or a pan just read too low. It waits for minutes only, and
+    /// never once the draw-off stands well over its point: what thickens there scorches next.
+    /// </summary>
+    public bool IsDrawToWait => !IsWellOver && (
+        (State.Last(ObservationName.Foam) is { Value: "rising" or "over" } foam && State.MinutesSince(foam.At) < WaitMinutes
+            && !(State.Last(DeedName.AddDefoamer)?.At.Time >= foam.At.Time - Defoamed))
+        || (IsLit && State.Last(ReadingName.PanDepth) is { } depth && State.MinutesSince(depth.At) < WaitMinutes
+            && UnitSystem.Length(depth.Value) < Setting.Rig.LeastDepth
+            && !(State.Last(DeedName.FillPan)?.At.Time >= depth.At.Time) && !(State.Last(DeedName.FloodPan)?.At.Time >= depth.At.Time)));
+
+    /// <summary>Where the draw-off is opened: over the draw point by as much as it ends under it, so that the pail is on it.</summary>
+    public Temperature OpenAt => PointAt(Setting.Rig.Target.Brix + DrawShift + OpenedOver);
+
+    /// <summary>
+    /// Under which reading the draw-off is shut. Opened late the pail has begun heavy, and is drawn on for longer. It is put between two steps
+    /// of the thermometer as it is read tonight.
+    /// </summary>
+    public Temperature ShutUnder
+    {
+        get
+        {
+            var (step, unit) = (ThermometerScale.Step(State), ThermometerScale.IsFahrenheit(State) ? Unit.DegreeFahrenheit : Unit.DegreeCelsius);
+            double Shown(Temperature temperature) => unit == Unit.DegreeFahrenheit ? temperature.Fahrenheit : temperature.Celsius;
+            var mark = double.Round((Shown(PointAt(ShutBrix)) + (step / 2)) / step) * step;
+            if (mark - (step / 2) > Shown(PointAt(OpenedBrix - JustUnder)))
+            {
+                mark -= step;
+            }
+
+            return UnitSystem.Temperature(new(mark, unit));
+        }
+    }
+
+    /// <summary>What stands at the draw-off once the thermometer is read under that: half a step lower, in Brix.</summary>
+    internal double ShutAtBrix =>
+        DrawPoint.SugarAt(State, ShutUnder - TemperatureRise.FromCelsius(ThermometerScale.StepKelvin(State) / 2))?.Brix ?? ShutBrix;
+
+    /// <summary>Where the draw-off is best shut, in Brix by the thermometer.</summary>
+    public double ShutBrix
+    {
+        get
+        {
+            var wanted = (Setting.Rig.Target.Brix + DrawShift - (DrawnSyrup.OpenedShare * OpenedBrix)) / (1 - DrawnSyrup.OpenedShare);
+            var most = OpenedBrix - LeastFall;
+            return double.Clamp(wanted, double.Min(Setting.Rig.Target.Brix - MostFall, most), most);
+        }
+    }
+
+    /// <summary>Whether the open draw-off was last read under the point where a draw ends.</summary>
+    public bool HasDrawFallen => DrawOpenSince is { } open && State.Last(ReadingName.DrawTemperature) is { } read
+        && read.At.Time > open.Time && UnitSystem.Temperature(read.Value) < ShutUnder;
+
+    /// <summary>Whether an open draw-off still rises: the valve does not keep up with the boil.</summary>
+    public bool IsDrawOutrun => DrawOpenSince is { } open && State.Readings.TryGetValue(ReadingName.DrawTemperature, out var all)
+        && all[^1].At.Time - open.Time > Running && all.FindLastIndex(one => one.At.Time <= open.Time) is >= 0 and var before
+        && UnitSystem.Temperature(all[^1].Value) > UnitSystem.Temperature(all[before].Value) && UnitSystem.Temperature(all[^1].Value) > OpenAt;
+
+    /// <summary>
+    /// Whether the draw-off comes to its point within minutes, by its last reading or by its course: then minutes decide.
+    /// </summary>
+    public bool IsDrawAtHand => !IsDrawDue && DrawOpenSince is null && LastSinceDraw is { } last
+        && (UnitSystem.Temperature(last.Value) >= DrawPointToday - DrawPoint.AtHand || MinutesToOpening is <= SoonMinutes);
+
+    /// <summary>Whether it comes to it so soon that the next reading is to follow at once.</summary>
+    public bool IsDrawImminent => !IsDrawDue && DrawOpenSince is null && MinutesToOpening is <= ImminentMinutes;
+
+    /// <summary>
+    /// Whether the draw-off is to be looked at again after a draw: half of the time in which it came back before tonight has gone, or four
+    /// minutes where it never did.
+    /// </summary>
+    public bool IsDrawAgain => DrawOpenSince is null && LastSinceDraw is null && State.Last(DeedName.CloseDraw) is { } shut
+        && State.MinutesSince(shut.At) is var since && since >= Cycle && since < AgainMinutes;
+
+    /// <summary>Whether the draw-off is to be opened now.</summary>
+    public bool IsDrawDue => LastSinceDraw is { } last && State.MinutesSince(last.At) < DrawReadingMinutes
+        && UnitSystem.Temperature(last.Value) is var read && (IsOver(read) ? IsOverEnough(read) : IsForeseen(read));
+
+    /// <summary>Whether it is to be opened by its course, before a reading is over the point.</summary>
+    public bool IsDrawForeseen => IsDrawDue && LastSinceDraw is { } last && !IsOver(UnitSystem.Temperature(last.Value));
+
+    /// <summary>How fast the draw-off rises by its course, in K a minute; null where it tells nothing.</summary>
+    public TemperatureRise? DrawRises => Course is { } course ? TemperatureRise.FromCelsius(course.Slope) : null;
+
+    /// <summary>Seconds from the advice to open until it is open, as the hand has shown it tonight, with a default that counts as one draw.</summary>
+    public double SecondsToOpen
+    {
+        get
+        {
+            var told = State.Syrup.Select(draw => draw.DelaySeconds).OfType<double>().ToList();
+            return (UsualSecondsToOpen + told.Sum(seconds => double.Clamp(seconds, 5, 180))) / (1 + told.Count);
+        }
+    }
+
+    /// <summary>What stands at the draw-off now by its course, in Brix by the thermometer; null where that tells nothing.</summary>
+    internal double? BrixByCourse => Course is { } course
+        && DrawPoint.SugarAt(State, Temperature.FromCelsius(course.After(double.Min(MinutesSinceRead, LongestCourse)))) is { } sugar
+            ? double.Min(sugar.Brix, MostByCourse)
+            : null;
+
+    /// <summary>The course of the draw-off since the last draw; null where it was not read since, or not in a quarter of an hour.</summary>
+    private RisingLine? Course => _course.Value;
+
+    private double? MinutesToOpening => Course is { Slope: > 0 } course
+        ? ((OpenAt.Celsius - course.Level) / course.Slope) - MinutesSinceRead
+        : null;
+
+    private double MinutesSinceRead => State.Now is { } now && LastSinceDraw is { } last ? (now.Time - last.At.Time).TotalMinutes : 0;
+
+    private Noted<Measure>? LastSinceDraw => State.Last(ReadingName.DrawTemperature) is { } read
+        && !(State.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
+            ? read
+            : null;
+
+    /// <summary>The sugar as the draw-off was opened; where that is not known, where it should have been.</summary>
+    private double OpenedBrix => (State.Syrup.Count > 0 && State.Syrup[^1] is { Shut: null, OpenedBrix: { } opened } ? opened : (double?)null)
+        ?? Setting.Rig.Target.Brix + DrawShift + OpenedOver;
+
+    /// <summary>How long the draw-off took to come back after the last draws tonight, halved, in minutes.</summary>
+    private double Cycle
+    {
+        get
+        {
+            var took = State.Syrup.Zip(State.Syrup.Skip(1), (one, next) => (next.Opened.Time - (one.Shut ?? one.Opened).Time).TotalMinutes).ToList();
+            return took.Count == 0 ? 4 : double.Clamp(took.Min() / 2, 2, 8);
+        }
+    }
+
+    private bool IsOver(Temperature read) => read >= DrawPointToday - DrawPoint.ReadTo;
+
+    /// <summary>
+    /// A reading over the point opens at once where it is as far over as a pail needs, where the course says the same, or where another
+    /// reading or two minutes have come after the first over it: no reading holds a valve shut against a second one.
+    /// </summary>
+    private bool IsOverEnough(Temperature read) => read >= OpenAt - DrawPoint.ReadTo
+        || MinutesSinceRead >= HeldMinutes
+        || Course is not { } course || course.After(MinutesSinceRead + (SecondsToOpen / 60)) >= OpenAt.Celsius
+        || ReadSinceDraw.SkipLast(1).Any(one => IsOver(UnitSystem.Temperature(one.Value)));
+
+    /// <summary>
+    /// By its course alone it is opened where the last reading is near the point and the point is passed by the time that the hand is there.
+    /// Once it is asked for, it stays asked for.
+    /// </summary>
+    private bool IsForeseen(Temperature read) =>
+        read >= DrawPointToday - TemperatureRise.FromCelsius(ForeseenKelvin + (ThermometerScale.StepKelvin(State) / 2))
+        && (ReadSinceDraw.Count > 1 || LastRise is not null)
+        && MinutesSinceRead < (IsAskedToOpen ? AskedMinutes : ForeseenMinutes)
+        && Course is { Slope: > 0 } course && course.After(MinutesSinceRead + (SecondsToOpen / 60)) >= OpenAt.Celsius;
+
+    /// <summary>The readings since the last draw of the last quarter of an hour; one that was told again within seconds takes the place of the first.</summary>
+    private List<Noted<Measure>> ReadSinceDraw
+    {
+        get
+        {
+            var (kept, shut) = (new List<Noted<Measure>>(), State.Last(DeedName.CloseDraw)?.At.Time);
+            foreach (var one in State.Readings.GetValueOrDefault(ReadingName.DrawTemperature, []).Reverse()
+                         .TakeWhile(one => !(shut >= one.At.Time) && State.MinutesSince(one.At) < DrawReadingMinutes))
+            {
+                if (kept.Count == 0 || kept[0].At.Time - one.At.Time > TimeSpan.FromSeconds(Corrects))
+                {
+                    kept.Insert(0, one);
+                }
+            }
+
+            return kept;
+        }
+    }
+
+    /// <summary>Syrup that is still to come tonight, in liters: by the sugar in the tank; where that is not known, two draws like those before; none once no more wood goes in.</summary>
+    private double SyrupToCome => IsHeld || IsEnding ? 0
+        : Evening.SyrupLiters(this) is { } whole ? double.Max(whole - State.Totals.DrawnLiters, 0)
+        : State.Syrup.Count > 0 ? 2 * State.Syrup.Average(draw => draw.Liters) : 0;
+
+    private bool IsPastMakingUp(int side) => SyrupBatch.Of(State) is not { } batch
+        || side * (batch.SugarContent.Brix - Setting.Rig.Target.Brix) * batch.Volume.Liters > MostMadeUp * SyrupToCome;
+
+    /// <summary>A degree Fahrenheit over where it is opened.</summary>
+    private bool IsWellOver => LastSinceDraw is { } last && UnitSystem.Temperature(last.Value) > OpenAt + TemperatureRise.FromFahrenheit(1);
+
+    private bool IsAskedToOpen => State.Step.Length > 0 && Setting.Flow.Steps[State.Step].Advise == "open-draw";
+
+    /// <summary>How fast it rose before the last draw, in K a minute; null before any.</summary>
+    private double? LastRise => State.Syrup.Select(draw => draw.RisesKelvin).LastOrDefault(rise => rise is > 0);
+
+    private RisingLine? FitCourse()
+    {
+        var read = ReadSinceDraw;
+        if (read.Count == 0 || !State.Rig.IsBoiling)
+        {
+            return null;
+        }
+
+        double Celsius(Noted<Measure> one) => UnitSystem.Temperature(one.Value).Celsius;
+        var last = read[^1];
+        return RisingLine.Through(
+            read.Select(one => ((one.At.Time - last.At.Time).TotalMinutes, Celsius(one))), ThermometerScale.Error(State), Rise(Celsius(last)), Bends);
+    }
+
+    /// <summary>What is expected of the rise before the readings tell: that of the draw before, else the members' own.</summary>
+    private (double Mean, double Deviation) Rise(double celsius)
+    {
+        if (LastRise is { } before)
+        {
+            return (before, (0.5 * before) + RiseDoubt);
+        }
+
+        if (MinutesToDraw is not { } minutes)
+        {
+            return (UsualRise, UsualRise);
+        }
+
+        var mean = double.Clamp((DrawPoint.Today(Setting, State).Celsius - celsius) / double.Max(minutes.P50, 1), LeastRise, MostRise);
+        return (mean, (0.7 * mean) + RiseDoubt);
+    }
+
+    private double ReckonShift()
+    {
+        var target = Setting.Rig.Target.Brix;
+        var lacks = 0.0;
+        if (SyrupBatch.Of(State) is { } batch)
+        {
+            var toCome = double.Max(SyrupToCome, 2 * State.Syrup.Average(draw => draw.Liters));
+            lacks = double.Clamp((target - batch.SugarContent.Brix) * batch.Volume.Liters / double.Max(toCome, 0.1), -MostMadeUp, MostMadeUp);
+        }
+
+        return double.Clamp(lacks - SyrupBatch.PailOver(State), -MostShift, MostShift);
+    }
+
+    private Band? ReckonDraw()
+    {
+        if (!State.Rig.IsBoiling || IsHeld)
+        {
+            return null;
+        }
+
+        var band = Band.Of(State.Rigs.MinutesTo(Setting.Rig.Target).At);
+        return band.P50 >= RigEnsemble.LongestToDraw ? null : band with { P95 = double.Min(band.P95, RigEnsemble.LongestToDraw) };
+    }
+
+    /// <summary>Where the draw-off thermometer stands today over so much sugar.</summary>
+    private Temperature PointAt(double brix) => State.Rig.Boiling
+        + BoilingPointElevation.Of(SugarContent.FromBrix(double.Clamp(brix, 40, 80)), DrawPoint.PressureAt(State.Rig.Boiling));
+
+    /// <summary>A draw-off temperature older than this calls for another one, not for a draw.</summary>
+    private const int DrawReadingMinutes = 15;
+
+    /// <summary>An advice to open by the course lapses after so many minutes: then the thermometer is read again.</summary>
+    private const double AskedMinutes = 3;
+
+    /// <summary>Minutes for which a first reading over the point waits for a second.</summary>
+    private const double HeldMinutes = 2;
+
+    /// <summary>So long after a reading a course is good for opening a valve.</summary>
+    private const double ForeseenMinutes = 1.25;
+
+    /// <summary>So near the point was the reading, in K, after which the course may open: 0.8 °F.</summary>
+    private const double ForeseenKelvin = 0.45;
+
+    /// <summary>So long a draw waits for foam or sap: then the look is old.</summary>
+    private const int WaitMinutes = 5;
+
+    /// <summary>Defoamer put in so shortly before the look still works.</summary>
+    private static readonly TimeSpan Defoamed = TimeSpan.FromMinutes(2);
+
+    private const double SoonMinutes = 5;
+
+    private const double ImminentMinutes = 2.5;
+
+    private const double AgainMinutes = 30;
+
+    /// <summary>A reading told within so many seconds of another puts it right.</summary>
+    private const double Corrects = 20;
+
+    /// <summary>A course is taken no further on than this, in minutes.</summary>
+    private const double LongestCourse = 4;
+
+    private const double MostByCourse = 76;
+
+    /// <summary>No source: what advice to deed took in simulated boils, in seconds.</summary>
+    private const double UsualSecondsToOpen = 40;
+
+    /// <summary>The draw-off is opened so many Brix over its point: half of what it falls until it is shut, a quarter of a degree Fahrenheit. No source.</summary>
+    private const double OpenedOver = 0.5;
+
+    /// <summary>Less than this, in Brix, and every draw is a cupful.</summary>
+    private const double LeastFall = 1.25;
+
+    /// <summary>Shut no nearer than this, in Brix, to where it was opened, whatever the steps of the thermometer.</summary>
+    private const double JustUnder = 0.25;
+
+    /// <summary>More, and what runs out is no syrup.</summary>
+    private const double MostFall = 4;
+
+    private const double MostShift = 1.5;
+
+    /// <summary>Thinner by this much, in Brix, it spoils; heavier by that, it turns to sugar. Common practice, no source.</summary>
+    private const double MostThin = 0.5;
+
+    private const double MostHeavy = 1;
+
+    /// <summary>A draw makes up for the others by no more than this, in Brix.</summary>
+    private const double MostMadeUp = 0.75;
+
+    private static readonly TimeSpan Running = TimeSpan.FromSeconds(60);
+
+    /// <summary>In K a minute: how much a course bends, how slow and fast it can be, and what it is where nothing is known. No source.</summary>
+    private const double Bends = 0.03;
+
+    private const double LeastRise = 0.02;
+
+    private const double MostRise = 0.4;
+
+    private const double RiseDoubt = 0.06;
+
+    private const double UsualRise = 0.1;
+}
