@@ -8,7 +8,7 @@ public class LookThatCountsTests
     public void A_boil_seen_still_too_soon_after_a_flood_is_asked_for_again_as_soon_as_it_counts()
     {
         var boil = Flooded();
-        boil.Say("boil still", "coals spent", "gradient gone");
+        boil.Say("boil still", "coals thin", "gradient gone");
         Assert.False(Holds(boil, "boil-look-counts"));
         boil.After(9);
         Assert.NotEqual("boil", boil.Open?.Ask);
@@ -39,9 +39,10 @@ public class LookThatCountsTests
     {
         var boil = Flooded();
         boil.After(12);
-        boil.Say("boil still", "gradient gone", "depth 2.5", "coals deep");
+        boil.Say("boil simmering", "gradient gone", "depth 2.5", "coals deep");
         Assert.False(Holds(boil, "coals-look-counts"));
         boil.After(60);
+        boil.Say("boil still");
         Assert.True(Holds(boil, "coals-look-counts"));
         boil.Say("coals spent");
         Assert.False(Holds(boil, "coals-look-counts"));
