@@ -11,6 +11,7 @@ public class LookThatCountsTests
         boil.Say("boil still", "coals thin", "gradient gone");
         Assert.False(Holds(boil, "boil-look-counts"));
         boil.After(9);
+        boil.Say("depth 2.5");
         Assert.NotEqual("boil", boil.Open?.Ask);
         boil.After(2);
         Assert.True(Holds(boil, "boil-look-counts"));
