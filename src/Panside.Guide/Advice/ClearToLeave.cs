@@ -16,7 +16,11 @@ public static class ClearToLeave
     /// <summary>Common practice, no source: a quarter of an hour after the last wood the boil has become much weaker.</summary>
     internal static readonly TimeSpan Settling = TimeSpan.FromMinutes(15);
 
-    private static string SettlingTime => Amount.Minutes(Settling.TotalMinutes);
+    /// <summary>
+    /// After raking, which stirs no more heat than the coals had, and after cold sap, which the members are as cold by: no source, judged in many
+    /// worlds (docs/worlds.md).
+    /// </summary>
+    internal static readonly TimeSpan SettlingStirred = TimeSpan.FromMinutes(10);
 
     /// <summary>Depth and boil belong together when they were looked at within this time: no source.</summary>
     private static readonly TimeSpan Together = TimeSpan.FromMinutes(20);
@@ -129,25 +133,29 @@ public static class ClearToLeave
     /// over a fire that will boil it again. Null where it tells.
     /// </summary>
     private static string? TooSoon(Situation now, Moment still) =>
-        Unsettled(now.State, still) is { } after ? $"the boil must be seen still {SettlingTime} after {after}" : null;
+        Unsettled(now.State, still) is { } after ? $"the boil must be seen still {Amount.Minutes(after.Wait.TotalMinutes)} after {after.What}" : null;
 
     /// <summary>Whether a look at the boil is so long after wood, raking and cold sap that a still pan tells something.</summary>
     public static bool IsSettled(SessionState state, Moment seen) => Unsettled(state, seen) is null;
 
     /// <summary>Minutes until a boil seen still tells something again; 0 where it does.</summary>
     public static double MinutesToSettle(SessionState state) => Unsettling(state).Where(one => one.At is not null)
-        .Select(one => double.Max(Settling.TotalMinutes - state.MinutesSince(one.At!.Value), 0)).Append(0).Max();
+        .Select(one => double.Max(one.Wait.TotalMinutes - state.MinutesSince(one.At!.Value), 0)).Append(0).Max();
 
-    private static string? Unsettled(SessionState state, Moment seen) =>
-        Unsettling(state).FirstOrDefault(one => one.At is { } since && seen.Time - since.Time < Settling && (seen.Time >= since.Time || one.IsHeat)).After;
+    private static Unsettlement? Unsettled(SessionState state, Moment seen) =>
+        Unsettling(state).FirstOrDefault(one => one.At is { } since && seen.Time - since.Time < one.Wait && (seen.Time >= since.Time || one.IsHeat));
 
     /// <summary>What must be so long ago: what brings heat counts also where it came after the look.</summary>
-    private static IEnumerable<(Moment? At, string After, bool IsHeat)> Unsettling(SessionState state)
+    private static IEnumerable<Unsettlement> Unsettling(SessionState state)
     {
-        yield return (state.Last(DeedName.AddWood)?.At, "wood", true);
-        yield return (state.Last(DeedName.ShutOff)?.At ?? state.Last(DeedName.LitFire)?.At, state.Last(DeedName.ShutOff) is null ? "lighting" : "the burner was shut off", true);
-        yield return (state.Last(DeedName.SpreadCoals)?.At, "raking", true);
-        yield return (state.ChilledAt, state.Last(DeedName.FloodPan)?.At == state.ChilledAt ? "flooding" : state.Last(DeedName.FillPan)?.At == state.ChilledAt ? "a pour" : "the pan was filled up", false);
+        yield return new(state.Last(DeedName.AddWood)?.At, "wood", Settling, IsHeat: true);
+        yield return new(state.Last(DeedName.ShutOff)?.At ?? state.Last(DeedName.LitFire)?.At, state.Last(DeedName.ShutOff) is null ? "lighting" : "the burner was shut off", Settling, IsHeat: true);
+        yield return new(state.Last(DeedName.SpreadCoals)?.At, "raking", SettlingStirred, IsHeat: true);
+        yield return new(
+            state.ChilledAt,
+            state.Last(DeedName.FloodPan)?.At == state.ChilledAt ? "flooding" : state.Last(DeedName.FillPan)?.At == state.ChilledAt ? "a pour" : "the pan was filled up",
+            SettlingStirred,
+            IsHeat: false);
     }
 
     /// <summary>

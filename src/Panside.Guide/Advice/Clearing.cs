@@ -8,7 +8,7 @@ namespace Panside.Guide.Advice;
 public static class Clearing
 {
     /// <summary>Minutes until somebody has looked once all is down: boil, coals and depth are asked for in their turn. No source.</summary>
-    private static readonly Band Looks = new(0, 5, 15);
+    private static readonly Band Looks = new(0, 2, 10);
 
     /// <summary>
     /// Minutes until it is clear of itself; null where wood still goes in, or where what stands against it does not pass by waiting: a

@@ -20,6 +20,8 @@ public static class Facts
         ["boil-up"] = now => Seen(now, ObservationName.Boil, "rolling") || Seen(now, ObservationName.Boil, "steady"),
         ["boil-still"] = now => SeenSinceWood(now, ObservationName.Boil, "still"),
         ["coals-deep"] = now => Seen(now, ObservationName.Coals, "deep"),
+        ["boil-look-counts"] = LookThatCounts.AtTheBoil,
+        ["coals-look-counts"] = LookThatCounts.AtTheCoals,
         ["burner-on"] = now => now.IsBurnerOn,
         ["coals-down"] = now => (now.Setting.Rig.IsBurner && now.IsLit && !now.IsBurnerOn) || SeenSinceWood(now, ObservationName.Coals, "spent")
             || (SeenSinceWood(now, ObservationName.Coals, "thin") && ClearToLeave.AreThinCoalsDown(now)),

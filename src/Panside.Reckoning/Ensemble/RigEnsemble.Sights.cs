@@ -57,6 +57,9 @@ public sealed partial class RigEnsemble
     /// <summary>Bounds between the words for the coals, as shares of a long-fired bed: no source, calibrated.</summary>
     private static readonly double[] CoalBounds = [double.Log(0.06), double.Log(0.45)];
 
+    /// <summary>How far eyes differ in these bounds, as a deviation of their logarithm: no source, calibrated.</summary>
+    private const double CoalsEye = 0.5;
+
     /// <summary>Bounds between the words for the gradient, as the difference of the ends over the mean: no source, calibrated.</summary>
     private static readonly double[] GradientBounds = [0.3, 0.7];
 
@@ -93,8 +96,8 @@ public sealed partial class RigEnsemble
     }
 
     /// <summary>
-    /// Minutes until an eye would call the coals thin, or spent, with no more wood: each member's bed empties by its own time constant.
-    /// 0 where it has.
+    /// Minutes until an eye would call the coals thin, or spent, with no more wood: each member's bed empties by its own time constant, and is looked at
+    /// by an eye that is as unsure of the bound as <see cref="Seen(CoalsSeen)"/> takes it to be. 0 where it has.
     /// </summary>
     /// <param name="to">Thin or spent.</param>
     /// <exception cref="ArgumentOutOfRangeException">Deep: that comes of wood, and not of waiting.</exception>
@@ -106,7 +109,8 @@ public sealed partial class RigEnsemble
         for (var member = 0; member < Count; member++)
         {
             var fuel = Members[Field.Flame][member] + Members[Field.Coals][member];
-            minutes[member] = fuel > bound ? double.Exp(Members[Field.CoalTime][member]) * double.Log(fuel / bound) : 0;
+            var called = bound * double.Exp(CoalsEye * Noise.Noise[member]);
+            minutes[member] = fuel > called ? double.Exp(Members[Field.CoalTime][member]) * double.Log(fuel / called) : 0;
         }
 
         return new(minutes);
@@ -118,7 +122,7 @@ public sealed partial class RigEnsemble
         var usual = UsualCoals.Of(Rig).Megajoules;
         var seen = Weighed(
             member => double.Log(double.Max((Members[Field.Flame][member] + Members[Field.Coals][member]) / usual, 1e-4)),
-            CoalBounds, (int)coals, 0.5);
+            CoalBounds, (int)coals, CoalsEye);
         return seen.Changed((members, noise) =>
         {
             for (var member = 0; member < members.Count; member++)

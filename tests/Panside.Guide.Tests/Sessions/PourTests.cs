@@ -221,7 +221,7 @@ public class PourTests
         boil.Say("depth 2.4", "boil still", "coals spent", "gradient gone", "poured 1 gal");
         Assert.Contains("the depth has not been read since the last pour", new Situation(boil.Session.Setting, boil.State).Unmet);
         boil.Say("depth 2.5", "boil still");
-        Assert.Contains("the boil must be seen still 15 minutes after a pour", new Situation(boil.Session.Setting, boil.State).Unmet);
+        Assert.Contains("the boil must be seen still 10 minutes after a pour", new Situation(boil.Session.Setting, boil.State).Unmet);
     }
 
     /// <summary>A pour that was taken back and is in the pan all the same lets the tank stand: readings then put right what had gone before.</summary>
