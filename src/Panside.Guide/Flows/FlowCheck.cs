@@ -119,27 +119,31 @@ public static class FlowCheck
                      .Where(passage => passage.Given.Any(fact => passage.Given.Contains("not " + fact))))
         {
             faults.Add(new(
-                file, passage.Place.Line, passage.Place.Column, $"a way to '{passage.Go}' is given a fact and its opposite, and never taken", "one of the two") { Kind = FaultKind.Fact });
+                file, passage.Place.Line, passage.Place.Column, $"a way to '{passage.Go}' is given a fact and its opposite, and never taken", "one of the two")
+            { Kind = FaultKind.Fact });
         }
 
         foreach (var (from, passage) in Edges(flow).Where(edge => edge.Passage.Go == Flow.LeftAlone && !flow.Steps[edge.From].Phase.IsEmergency))
         {
             faults.Add(new(
-                file, passage.Place.Line, passage.Place.Column, $"'{from}' leaves the pan alone, and is in no emergency", $"'{Flow.LeftAlone}' out of an emergency only (S6)") { Kind = FaultKind.Gate });
+                file, passage.Place.Line, passage.Place.Column, $"'{from}' leaves the pan alone, and is in no emergency", $"'{Flow.LeftAlone}' out of an emergency only (S6)")
+            { Kind = FaultKind.Gate });
         }
 
         foreach (var (from, passage) in Edges(flow).Where(edge => edge.Passage.Go == Flow.End && !edge.Passage.Given.Contains(Flow.Gate)))
         {
             faults.Add(new(
                 file, passage.Place.Line, passage.Place.Column, $"'{from}' leads to the end without the gate",
-                $"'given: [{Flow.Gate}]' on every way to '{Flow.End}' (S6)") { Kind = FaultKind.Gate });
+                $"'given: [{Flow.Gate}]' on every way to '{Flow.End}' (S6)")
+            { Kind = FaultKind.Gate });
         }
 
         if (flow.Watches.FirstOrDefault(watch => watch.Advise == "add-wood") is { } wood && flow.Steps.Values.All(step => !step.Marks.Contains(WoodHeld)))
         {
             faults.Add(new(
                 file, wood.Place.Line, wood.Place.Column, $"'{wood.Id}' asks for wood, and no step sets the mark '{WoodHeld}' that ends it",
-                $"'mark: {WoodHeld}' at the step that stops the firing") { Kind = FaultKind.Reach });
+                $"'mark: {WoodHeld}' at the step that stops the firing")
+            { Kind = FaultKind.Reach });
         }
 
         faults.AddRange(DangerCheck.Faults(file, flow));
@@ -151,9 +155,11 @@ public static class FlowCheck
 
         var ways = new FlowWays(flow);
         faults.AddRange(flow.Steps.Values.Where(step => ways.Stuck.Contains(step.Id)).Select(step => new Fault(
-            file, step.Place.Line, step.Place.Column, $"no way leads from '{step.Id}' to the end", "a way to 'over' (S6)") { Kind = FaultKind.Reach }));
+            file, step.Place.Line, step.Place.Column, $"no way leads from '{step.Id}' to the end", "a way to 'over' (S6)")
+        { Kind = FaultKind.Reach }));
         faults.AddRange(flow.Steps.Values.Where(step => !ways.Reached.Contains(step.Id)).Select(step => new Fault(
-            file, step.Place.Line, step.Place.Column, $"no way leads to '{step.Id}'", "a way from another step") { Kind = FaultKind.Reach }));
+            file, step.Place.Line, step.Place.Column, $"no way leads to '{step.Id}'", "a way from another step")
+        { Kind = FaultKind.Reach }));
         if (faults.Count > 0)
         {
             throw InOrder(faults);
