@@ -96,6 +96,24 @@ public class TwoPansTests
         Assert.Equal(depth, boil.State.Rigs.ExpectedDepth);
     }
 
+    [Fact]
+    public void S2_the_word_for_a_bare_back_pan_leads_to_the_one_pan_of_a_rig_that_has_one()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("bare");
+        Assert.Equal("emergency-dry", boil.State.Step);
+    }
+
+    [Fact]
+    public void What_is_told_of_the_boil_names_both_pans()
+    {
+        var boil = AtSteadyBoil();
+        boil.Say("status");
+        Assert.Contains(boil.Answers.OfType<ToldLine>(), line => line.Text.Contains("back pan 2 in deep, least 1 in; front pan 1.5 in deep", StringComparison.Ordinal));
+        boil.Say("what if I stop now");
+        Assert.Contains(boil.Answers.OfType<ToldLine>(), line => line.Text.Contains("both pans", StringComparison.Ordinal));
+    }
+
     private static Conversation AtSteadyBoil()
     {
         var boil = new Conversation(Guide.Knowledge.Guidance.Beginner, Rig, members: Conversation.Few);
