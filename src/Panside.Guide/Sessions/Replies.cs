@@ -155,6 +155,10 @@ internal sealed class Replies(Setting setting)
         yield return $"Seen: rolling, steady, simmering, still; {setting.Rig.OfFire("deep, thin, spent; ", "")}{(setting.Rig.Channels > 1 ? "clear, fading, gone; " : "")}rising, over; scorched.";
         yield return "Answers: yes, no, skip, later. Also: why, undo, status, skipped, note …";
         yield return "Ask: when can I leave, what is gradient, what if I stop now. Or talk freely.";
-        yield return "Flow: " + string.Join(", ", setting.Flow.OwnWords) + ".";
+        yield return "Flow: " + string.Join(", ", setting.Flow.OwnWords.Where(IsOfThisRig)) + ".";
     }
+
+    /// <summary>Whether a word is not that of a danger of a pan that this rig has not.</summary>
+    private bool IsOfThisRig(string word) =>
+        setting.Flow.Dangers.All(danger => danger.Code != word || setting.IsThere(setting.Flow.Steps[danger.Go].Ask));
 }

@@ -53,8 +53,8 @@ public class QuestionTests
         var last = now.MinutesToLastCharge!.Value;
         var still = boil.State.Rigs.OnceLastCharged(boil.Session.Setting.Rig.Charge).StillMinutes(0.5);
 
-        // Somebody must look (5 min); the cautious look on for 20 min over thin coals.
-        var at = boil.Now.Time.AddMinutes(last.P50 + still + 5 + (now.IsCautious ? 20 : 0));
+        // Somebody must look (2 min); the cautious look on for 20 min over thin coals.
+        var at = boil.Now.Time.AddMinutes(last.P50 + still + 2 + (now.IsCautious ? 20 : 0));
         var told = Told(boil, "when can I leave");
         var clock = TimeOnly.Parse(told[(told.IndexOf("about ", StringComparison.Ordinal) + 6)..][..5], System.Globalization.CultureInfo.InvariantCulture);
         Assert.InRange(double.Abs((clock.ToTimeSpan() - at.TimeOfDay).TotalMinutes), 0, 3);
@@ -136,7 +136,7 @@ public class QuestionTests
         boil.Say("I must be gone by 22:30");
         var clock = Assert.Single(boil.State.Clocks);
         var still = boil.State.Rigs.OnceLastCharged(boil.Session.Setting.Rig.Charge).StillMinutes(0.95);
-        Assert.InRange((new TimeOnly(22, 30).ToTimeSpan() - clock.Until.TimeOfDay).TotalMinutes - still, 34, 36); // 20 min over thin coals, 15 to have looked
+        Assert.InRange((new TimeOnly(22, 30).ToTimeSpan() - clock.Until.TimeOfDay).TotalMinutes - still, 29, 31); // 20 min over thin coals, 10 to have looked
     }
 
     [Theory]
