@@ -21,6 +21,9 @@ internal static class SchemaJson
 
     private static readonly JsonWriterOptions Readable = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, NewLine = "\n" };
 
+    private const string FluesByFactor =
+        "rig: r\nunits: us\npans:\n  - { length: 4 ft, width: 2 ft, flues: { area factor: 4 } }\n  - { length: 2 ft, width: 2 ft }\nfire: { draft: forced }\n";
+
     /// <summary>The schema of a kind of file.</summary>
     /// <param name="kind">One of <see cref="Kinds"/>.</param>
     public static string Of(string kind)
@@ -28,7 +31,7 @@ internal static class SchemaJson
         var shape = new Shape();
         if (kind == "flow")
         {
-            // Language and values may be left out, and are in the built-in flow.
+            // The built-in flow leaves out 'language' and 'values'. They are put in here, so that the schema has them.
             FlowFile.Read(Library.BuiltInFlow, Library.BuiltIn("flows/" + Library.BuiltInFlow) + "\nlanguage: en\nvalues: { put-off: 5 min }\n", Vocabularies.Flow, shape);
         }
         else
@@ -37,6 +40,9 @@ internal static class SchemaJson
             {
                 RigFile.Read(name, Library.BuiltIn($"rigs/{name}.yaml"), passesOver: false, shape);
             }
+
+            // No built-in rig tells its flues by the factor alone, and a file may: without this depth and number would be required.
+            RigFile.Read("factor", FluesByFactor, passesOver: false, shape);
         }
 
         using var stream = new MemoryStream();
