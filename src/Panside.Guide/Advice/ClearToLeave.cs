@@ -133,7 +133,16 @@ public static class ClearToLeave
     /// over a fire that will boil it again. Null where it tells.
     /// </summary>
     private static string? TooSoon(Situation now, Moment still) =>
-        Unsettled(now.State, still) is { } after ? $"the boil must be seen still {Amount.Minutes(after.Wait.TotalMinutes)} after {after.What}" : null;
+        Unsettled(now.State, still) is { } after ? $"the boil must be seen still {Amount.Minutes(after.Wait.TotalMinutes)} after {after.What}"
+            : now.State.StillSince is null ? "the boil was seen up minutes before: look once more"
+            : null;
+
+    /// <summary>
+    /// Whether a look that tells of a still boil may be the beginning of one: not where it was seen up so shortly before, and nothing has cooled it
+    /// since. Then one of two words was a slip, and another look tells which.
+    /// </summary>
+    internal static bool IsBelieved(SessionState state, Moment seen) => IsSettled(state, seen)
+        && !(state.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } up && seen.Time - up.At.Time < SettlingStirred);
 
     /// <summary>Whether a look at the boil is so long after wood, raking and cold sap that a still pan tells something.</summary>
     public static bool IsSettled(SessionState state, Moment seen) => Unsettled(state, seen) is null;
@@ -143,19 +152,18 @@ public static class ClearToLeave
         .Select(one => double.Max(one.Wait.TotalMinutes - state.MinutesSince(one.At!.Value), 0)).Append(0).Max();
 
     private static Unsettlement? Unsettled(SessionState state, Moment seen) =>
-        Unsettling(state).FirstOrDefault(one => one.At is { } since && seen.Time - since.Time < one.Wait && (seen.Time >= since.Time || one.IsHeat));
+        Unsettling(state).FirstOrDefault(one => one.At is { } since && seen.Time - since.Time < one.Wait);
 
-    /// <summary>What must be so long ago: what brings heat counts also where it came after the look.</summary>
+    /// <summary>What must be so long before a look. What came after it voids it as well: two pours could else hide what boils between them.</summary>
     private static IEnumerable<Unsettlement> Unsettling(SessionState state)
     {
-        yield return new(state.Last(DeedName.AddWood)?.At, "wood", Settling, IsHeat: true);
-        yield return new(state.Last(DeedName.ShutOff)?.At ?? state.Last(DeedName.LitFire)?.At, state.Last(DeedName.ShutOff) is null ? "lighting" : "the burner was shut off", Settling, IsHeat: true);
-        yield return new(state.Last(DeedName.SpreadCoals)?.At, "raking", SettlingStirred, IsHeat: true);
+        yield return new(state.Last(DeedName.AddWood)?.At, "wood", Settling);
+        yield return new(state.Last(DeedName.ShutOff)?.At ?? state.Last(DeedName.LitFire)?.At, state.Last(DeedName.ShutOff) is null ? "lighting" : "the burner was shut off", Settling);
+        yield return new(state.Last(DeedName.SpreadCoals)?.At, "raking", SettlingStirred);
         yield return new(
             state.ChilledAt,
             state.Last(DeedName.FloodPan)?.At == state.ChilledAt ? "flooding" : state.Last(DeedName.FillPan)?.At == state.ChilledAt ? "a pour" : "the pan was filled up",
-            SettlingStirred,
-            IsHeat: false);
+            SettlingStirred);
     }
 
     /// <summary>

@@ -17,8 +17,8 @@ internal static class LookThatCounts
     public static bool AtTheBoil(Situation now)
     {
         var state = now.State;
-        return now.IsHeld && state.Last(ObservationName.Boil) is { Value: "still" } look && ClearToLeave.MinutesToSettle(state) <= 0
-            && (!ClearToLeave.IsSettled(state, look.At) || (HangsOnThinCoals(now) && state.MinutesSince(state.StillSince!.Value) >= ClearToLeave.StillLong.TotalMinutes));
+        return now.IsHeld && state.Last(ObservationName.Boil) is { Value: "still" } && ClearToLeave.MinutesToSettle(state) <= 0
+            && (state.StillSince is null || (HangsOnThinCoals(now) && state.MinutesSince(state.StillSince!.Value) >= ClearToLeave.StillLong.TotalMinutes));
     }
 
     /// <summary>Whether a look at the coals counts now: the boil is still, and by the middle of what is reckoned they have burned down since they were seen.</summary>

@@ -93,10 +93,13 @@ public sealed partial class Situation
     public bool HasDrawFallen => DrawOpenSince is { } open && State.Last(ReadingName.DrawTemperature) is { } read
         && read.At.Time > open.Time && UnitSystem.Temperature(read.Value) < ShutUnder;
 
-    /// <summary>Whether an open draw-off still rises: the valve does not keep up with the boil.</summary>
-    public bool IsDrawOutrun => DrawOpenSince is { } open && State.Readings.TryGetValue(ReadingName.DrawTemperature, out var all)
-        && all[^1].At.Time - open.Time > Running && all.FindLastIndex(one => one.At.Time <= open.Time) is >= 0 and var before
-        && UnitSystem.Temperature(all[^1].Value) > UnitSystem.Temperature(all[before].Value) && UnitSystem.Temperature(all[^1].Value) > OpenAt;
+    /// <summary>
+    /// Whether an open draw-off still rises, by its last two readings: the valve does not keep up with the boil. An old reading tells nothing of
+    /// now, and no valve stays open for it over a pan that is low.
+    /// </summary>
+    public bool IsDrawOutrun => DrawOpenSince is { } open && State.Readings.TryGetValue(ReadingName.DrawTemperature, out var all) && all.Count > 1
+        && all[^1].At.Time - open.Time > Running && MinutesSinceRead <= FreshMinutes
+        && UnitSystem.Temperature(all[^1].Value) > UnitSystem.Temperature(all[^2].Value) && UnitSystem.Temperature(all[^1].Value) > OpenAt && !IsPanFallen;
 
     /// <summary>
     /// Whether the draw-off comes to its point within minutes, by its last reading or by its course: then minutes decide.
@@ -297,6 +300,9 @@ public sealed partial class Situation
 
     /// <summary>So near the point was the reading, in K, after which the course may open: 0.8 °F.</summary>
     private const double ForeseenKelvin = 0.45;
+
+    /// <summary>An older reading of an open draw-off tells nothing of now, in minutes: no source.</summary>
+    private const double FreshMinutes = 1.5;
 
     /// <summary>So long a draw waits for foam or sap: then the look is old.</summary>
     private const int WaitMinutes = 5;

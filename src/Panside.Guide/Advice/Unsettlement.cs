@@ -6,5 +6,4 @@ namespace Panside.Guide.Advice;
 /// <param name="At">When it was done; null where it never was.</param>
 /// <param name="What">What it was, as it stands after "after".</param>
 /// <param name="Wait">How long after it.</param>
-/// <param name="IsHeat">Whether it brings heat: then it counts also where it came after the look.</param>
-internal sealed record Unsettlement(Moment? At, string What, TimeSpan Wait, bool IsHeat);
+internal sealed record Unsettlement(Moment? At, string What, TimeSpan Wait);

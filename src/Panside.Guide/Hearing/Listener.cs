@@ -69,7 +69,12 @@ public sealed partial class Listener(Setting setting)
     private static bool SaysFoamRises(TalkHeard talk, MeansCry cry) =>
         cry.Dangers is ["foam", ..] && talk.Facts.Any(fact => fact is MeansLine(Observed { Name.Code: "foam", Is: "rising" }));
 
-    private MeansCry? Cry(string text) => setting.Flow.Ear.Value.Hear(text) is { } cry ? new(cry.Hazards, cry.IsSure) : null;
+    private MeansCry? Cry(string text) => setting.Flow.Ear.Value.Hear(text) is { } cry ? new(NamesBackPan(text) ? [.. cry.Hazards.Select(OfBackPan)] : cry.Hazards, cry.IsSure) : null;
+
+    /// <summary>A cry that names the pan behind is of that pan.</summary>
+    private string OfBackPan(string danger) => danger == "dry" && setting.Flow.Dangers.Any(known => known.Code == "bare") ? "bare" : danger;
+
+    private bool NamesBackPan(string text) => setting.Rig.Back is not null && BackPan().IsMatch(text);
 
     private Understood? Word(Moment at, string said, Prompt? open)
     {
@@ -246,6 +251,9 @@ public sealed partial class Listener(Setting setting)
         setting.Readings.Words.GetValueOrDefault(name)?.Kind ?? DeedName.Said.GetValueOrDefault(name)?.Kind ?? Dimension.Volume;
 
     /// <summary>I'm out of sap, we are all out of sap: the words of a danger with who says it before them.</summary>
+    [GeneratedRegex(@"\b(back|rear|flue) ?pan\b|\bpan (behind|in the back)\b|\b(back|rear) (is|runs|goes|bare|dry|low)\b", RegexOptions.IgnoreCase)]
+    private static partial Regex BackPan();
+
     [GeneratedRegex(@"^(?:i'?m|i am|we'?re|we are|it'?s|it is|the|all|now|and) (?:all )?", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Subject();
 

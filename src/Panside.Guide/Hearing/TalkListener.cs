@@ -27,6 +27,7 @@ internal sealed class TalkListener(Setting setting)
 
     /// <summary>A smell that is no good one must never be taken for it.</summary>
     private const string Sweet = "observed:smell:sweet";
+    private const string BoilStill = "observed:boil:still";
     private const double SurelySweet = 0.97;
     private const string WhichSmell = "Which smell: 'sweet', or 'scorched'? In doubt say 'scorched', and pour sap in at the syrup side.";
 
@@ -124,13 +125,19 @@ internal sealed class TalkListener(Setting setting)
                 return new MeansNothing($"Heard as not so: '{meaning.Words}'. Nothing is taken. Say what is.");
             }
 
-            if (meaning.Root is not "did" && ear.IsOfBefore(meaning.Words))
+            if (meaning.Kind == BoilStill && ear.SaysGoesOn(meaning.Words))
+            {
+                return new MeansNothing($"'{meaning.Words}': does it boil, or is it still? Say 'rolling', 'simmering' or 'still'.");
+            }
+
+            if (meaning.Root is not "did" && ear.IsOfBefore(meaning.Words, setting.Rig.Back is not null))
             {
                 return new MeansNothing($"'{meaning.Words}' was before: say what stands there now.");
             }
         }
 
-        var isUnreal = meaning.Root is "reading" or "did" or "observed" && KnownTalk.Ear(setting.Flow.Language)?.IsUnreal(meaning.Words) == true;
+        var isUnreal = meaning.Root is "reading" or "did" or "observed" && KnownTalk.Ear(setting.Flow.Language) is { } heard
+            && (heard.IsUnreal(meaning.Words) || (meaning.Root is not "reading" && meaning.Amount is null && heard.IsHalf(meaning.Words)));
         var isSure = !isUnreal && meaning.Share >= (meaning.Kind == Sweet ? SurelySweet : understood is MeansWord or MeansLine(Answer) ? BegunFrom : TakenFrom);
         return isSure || understood is MeansTalk or MeansNothing ? understood
             : meaning.Kind == Sweet ? new MeansNothing(WhichSmell)

@@ -39,7 +39,7 @@ public sealed partial class ReadingName
     {
         IsThere = rig => rig.Back is not null,
         Row = "back pan",
-        Words = ["back pan", "back pan level", "flue pan", "flue pan depth", "back depth"],
+        Words = ["back pan", "back pan level", "flue pan", "flue pan depth", "back depth", "rear pan", "rear depth", "depth back", "depth of the back pan", "depth of the rear pan", "depth of the flue pan"],
         Usual = boil => (boil.Units.From(Behind(boil.Rig).Least), boil.Units.From(Behind(boil.Rig).Flood)),
         Possible = rig => (rig.Units.From(default(Length)), rig.Units.From(Behind(rig).Wall)),
         Expected = boil => boil.Rig.Back is { } pan && boil.Rigs.ExpectedBackDepth is { } expected

@@ -32,8 +32,14 @@ internal sealed class TakenIn(Setting setting)
         _ => state,
     };
 
-    private static SessionState Stilled(SessionState state, Observed observed) => observed.Name != ObservationName.Boil ? state
-        : state with { StillSince = observed.Is != "still" ? null : state.StillSince ?? (ClearToLeave.IsSettled(state, observed.At) ? observed.At : null) };
+    private SessionState Stilled(SessionState state, Observed observed) => observed.Name != ObservationName.Boil ? state
+        : IsRelit(state, observed) ? state with { StillSince = null, Deeds = state.Deeds.Remove(DeedName.ShutOff) }
+        : state with { StillSince = observed.Is != "still" ? null : state.StillSince ?? (ClearToLeave.IsBelieved(state, observed.At) ? observed.At : null) };
+
+    /// <summary>Whether a pan boils that a burner no longer heats, as was told: long after it was shut off, or once it was still, somebody has lit it.</summary>
+    private bool IsRelit(SessionState state, Observed observed) => setting.Rig.IsBurner && observed.Is is "rolling" or "steady"
+        && state.Last(DeedName.ShutOff) is { } off
+        && (observed.At.Time - off.At.Time >= ClearToLeave.Settling || state.Last(ObservationName.Boil) is { Value: "still" } still && still.At.Time > off.At.Time);
 
     /// <summary>Wood boils a still pan again, and cold sap hides for a while that it boils: what was seen before counts no more.</summary>
     private static SessionState Stirred(SessionState state, Did did) =>
@@ -43,11 +49,12 @@ internal sealed class TakenIn(Setting setting)
         : state;
 
     /// <summary>
-    /// A pan without a float that stands deeper than anything told explains was filled: cold sap hides for a while that it boils. A float
-    /// that was set higher fills a pan slowly, and is asked about as a flood.
+    /// A pan that stands deeper than anything told explains was filled: cold sap hides for a while that it boils. Over a float, which fills
+    /// slowly where it was set higher, that counts where the boil was seen up minutes before.
     /// </summary>
     private SessionState Deepened(SessionState state, Reading depth) =>
-        setting.Rig.Feed != Feed.ByFloat && IsLit(state) && state.Rigs.IsFilled(UnitSystem.Length(depth.Measure)) ? state with { StillSince = null, ChilledAt = depth.At } : state;
+        (setting.Rig.Feed != Feed.ByFloat || (state.Last(ObservationName.Boil) is { Value: not "still" } up && depth.At.Time - up.At.Time < ClearToLeave.SettlingStirred))
+        && IsLit(state) && state.Rigs.IsFilled(UnitSystem.Length(depth.Measure)) ? state with { StillSince = null, ChilledAt = depth.At } : state;
 
     private static SessionState Noted(SessionState state, Reading reading)
     {

@@ -70,7 +70,16 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
     public bool IsDenied(string piece) => piece.Split(' ').Any(words.Denied.Contains);
 
     /// <summary>Whether a piece tells of a time before now.</summary>
-    public bool IsOfBefore(string piece) => piece.Split(' ').Any(words.Ago.Contains);
+    /// <param name="piece">Its words.</param>
+    /// <param name="hasBackPan">Whether the word for coming back names a pan here.</param>
+    public bool IsOfBefore(string piece, bool hasBackPan) => piece.Split(' ').Any(word => words.Ago.Contains(word) && !(hasBackPan && word == "back"));
+
+    /// <summary>Whether a piece says that something goes on, and denies nothing: still boiling is not still.</summary>
+    public bool SaysGoesOn(string piece) =>
+        piece.Split(' ') is var said && said.Any(words.Still.Contains) && said.Any(words.GoesOn.Contains) && !said.Any(words.Denied.Contains);
+
+    /// <summary>Whether a piece says that half of what it names is so.</summary>
+    public bool IsHalf(string piece) => piece.Split(' ').Any(words.Half.Contains);
 
     /// <summary>Whether a line names what heats a pan without wood.</summary>
     public bool NamesFire(string text) => _reader.Read(text).Any(piece => words.FireNames.Contains(piece.Text));
