@@ -1,5 +1,5 @@
+using Panside.Guide;
 using Panside.Guide.Flows;
-using Panside.Guide.Words;
 using Panside.Practice.Operator;
 
 namespace Panside.Tests.Practice;
