@@ -14,7 +14,7 @@ internal static class MishapKinds
         new("float-stuck-open", "the float hangs open at a quarter, and the pan rises until it is freed") { Rig = (rig, on) => rig with { FloatHangs = 0.25 * on.Strength }, IsFreed = true },
         new("valve-half-shut", "the tank's valve lets through half of what a full boil wants, until it is opened") { Rig = (rig, on) => rig with { MostFeed = rig.MostFeed * 0.05 / on.Strength }, IsFreed = true },
         new("feed-freezing", "ice narrows the feed line more and more over an hour, until it is freed") { Rig = (rig, on) => rig with { MostFeed = rig.MostFeed * double.Max(1 - (on.Minutes / 60 * on.Strength), 0.02), SapCelsius = 0 }, Grows = true, IsFreed = true },
-        new("tank-leak", "the tank loses 4 gal an hour on a pan of 8 square feet") { Rig = (rig, on) => rig with { TankLeak = 0.0042 * on.Strength * rig.Area / 0.743 } },
+        new("tank-leak", "the tank loses 4 gal an hour on a pan of 8 square feet") { Rig = (rig, on) => rig with { TankLeak = 0.0042 * on.Strength * rig.Area / Makeup.SmallPan } },
         new("tank-emptied", "the tank's drain is knocked open: nine tenths of the sap are gone at once") { Blow = (_, truth, strength) => truth with { Tank = truth.Tank * double.Max(1 - (0.9 * strength), 0) } },
         new("draw-off-drips", "the shut draw-off drips a gallon an hour") { Rig = (rig, on) => rig with { DrawOffDrip = 0.001 * on.Strength } },
         new("wet-wood", "the wood is wet: a fifth less heat, slower flame, more coals") { Rig = (rig, on) => rig with { WoodHeat = rig.WoodHeat * (1 - (0.2 * on.Strength)), FlameSeconds = rig.FlameSeconds * (1 + (0.4 * on.Strength)), CharShare = double.Min(rig.CharShare * (1 + (0.25 * on.Strength)), 0.6) } },

@@ -32,7 +32,8 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     /// <param name="isRoutine">Whether it is asked as a thing that comes back, as a pour where a hand feeds the pan.</param>
     public IEnumerable<Act> Do(string action, string text, bool isReady = false, bool isRoutine = false) => action switch
     {
-        "raise-level" or "cool-pan" when !isRoutine && rig.BackDepth is not null && text.Contains("back pan", StringComparison.Ordinal) => PourIntoBack(),
+        // As a person does, into the pan that the words name. An advice of its own comes without a step whose question would tell the pan.
+        "raise-level" or "cool-pan" when !isRoutine && rig.BackDepth is not null && NamesBackPan(text) => PourIntoBack(),
         "light-fire" => Light(),
         "add-wood" => AddWood(),
         "hold-wood" => Hold(),
@@ -60,6 +61,9 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     /// <param name="isRoutine">Whether it is asked as a thing that comes back.</param>
     public static bool HasDeed(string action, bool isRoutine) => (action == "raise-level" && isRoutine) || action is "light-fire" or "add-wood" or "open-draw" or "close-draw"
         or "spread-coals" or "flood-pan" or "add-defoamer" or "cover-pan" or "clear-to-leave";
+
+    /// <summary>Whether the words of an advice speak of the pan behind; all that ask for sap in it must.</summary>
+    internal static bool NamesBackPan(string text) => text.Contains("back pan", StringComparison.Ordinal);
 
     private IEnumerable<Act> Light()
     {
@@ -209,10 +213,19 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
             }
         }
 
-        yield return Told(20, at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth)));
+        foreach (var read in DepthsRead())
+        {
+            yield return Told(20, read);
+        }
+    }
+
+    /// <summary>What the ruler shows, one pan after the other; read when it is said.</summary>
+    private IEnumerable<Func<Moment, LineIn?>> DepthsRead()
+    {
+        yield return at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth));
         if (rig.BackDepth is not null)
         {
-            yield return Told(20, at => new Reading(at, ReadingName.BackPanDepth, instruments.Read(ReadingName.BackPanDepth)));
+            yield return at => new Reading(at, ReadingName.BackPanDepth, instruments.Read(ReadingName.BackPanDepth));
         }
     }
 
@@ -241,10 +254,9 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
             yield return Told(60, at => new Did(at, DeedName.RefillTank, said));
         }
 
-        yield return new(20, at => new Reading(at, ReadingName.PanDepth, instruments.Read(ReadingName.PanDepth)));
-        if (rig.BackDepth is not null)
+        foreach (var read in DepthsRead())
         {
-            yield return new(20, at => new Reading(at, ReadingName.BackPanDepth, instruments.Read(ReadingName.BackPanDepth)));
+            yield return new(20, read);
         }
     }
 

@@ -14,6 +14,9 @@ namespace Panside.Practice.Physics;
 /// </summary>
 internal sealed record Makeup
 {
+    /// <summary>The pan of 2 ft by 4 ft that the figures are made for, in m².</summary>
+    public const double SmallPan = 0.743;
+
     private const double Char = 0.35;
 
     /// <summary>The rig file.</summary>
@@ -133,6 +136,9 @@ internal sealed record Makeup
     /// <summary>The plan area of all that stands over the fire, in m².</summary>
     public double Area => (BackCellArea * BackCells) + (CellArea * (HeatShares.Length - BackCells));
 
+    /// <summary>The area of all that stands over the fire beside that pan's of 2 ft by 4 ft.</summary>
+    public double Size => Area / SmallPan;
+
     /// <summary>Plan area of a cell, in m².</summary>
     /// <param name="cell">The cell.</param>
     public double AreaOf(int cell) => cell < BackCells ? BackCellArea : CellArea;
@@ -221,7 +227,7 @@ internal sealed record Makeup
             BackCells = backCells,
             BackCellArea = backCellArea,
             FlueLiters = rig.Back is { } flued ? flued.InFlues.Liters / backCells : 0,
-            MostOn = 0.12 * area / 0.743,
+            MostOn = 0.12 * area / SmallPan,
             HeatShares = rig.Back is { } heated ? Shares(heated, front, backCells, cells, random) : Shares(cells, random),
             FlameSeconds = forced ? 420 : 960,
             CoalSeconds = coalSeconds,
@@ -229,12 +235,12 @@ internal sealed record Makeup
             UsualFire = fire,
             BrickCapacity = double.Max(rig.Firebrick.Kilograms, 5) * 1e-3,
             BrickSees = 0.30 * area,
-            BrickExchange = (forced ? 55e-6 : 19e-6) * area / 0.743,
-            WallLoss = 2e-6 * area / 0.743,
+            BrickExchange = (forced ? 55e-6 : 19e-6) * area / SmallPan,
+            WallLoss = 2e-6 * area / SmallPan,
             GasRise = forced ? 900 : 1150,
-            Passage = double.Min(30 * area / 0.743, 200 * (backCells > 0 ? double.Min(front / cells, backCellArea) : area / cells)),
-            Mixing = 0.008 * area / 0.743,
-            MostFeed = 0.12 * area / 0.743,
+            Passage = double.Min(30 * area / SmallPan, 200 * (backCells > 0 ? double.Min(front / cells, backCellArea) : area / cells)),
+            Mixing = 0.008 * area / SmallPan,
+            MostFeed = 0.12 * area / SmallPan,
             WoodHeat = heat / rig.Charge.Kilograms,
         };
     }

@@ -37,7 +37,7 @@ internal abstract class World
     public virtual Truth Begun(Makeup makeup, Truth truth) => truth;
 
     /// <summary>A charge of wood goes in, in kg.</summary>
-    public abstract Truth Charged(Makeup makeup, Truth truth, double kilograms);
+    public virtual Truth Charged(Makeup makeup, Truth truth, double kilograms) => Fire.Charged(makeup, truth, kilograms);
 
     /// <summary>One second of the fire.</summary>
     public abstract Given Burned(Makeup makeup, Truth truth);
@@ -46,7 +46,7 @@ internal abstract class World
     public virtual Truth Boiled(Makeup makeup, Truth truth, double heat) => Pan.Step(makeup, truth, heat);
 
     /// <summary>Heat still in wood and coals, in MJ.</summary>
-    public abstract double Fuel(Truth truth);
+    public virtual double Fuel(Truth truth) => Fire.Fuel(truth);
 
     /// <summary>Heat that masonry and metal hold over 0 °C, in MJ; wood, coals and pan apart.</summary>
     public virtual double Stored(Makeup makeup, Truth truth) => truth.BrickCelsius * makeup.BrickCapacity;
@@ -69,10 +69,6 @@ internal abstract class World
 
         public override string Summary => "the rig that practice shows: wood burns as shrinking bodies over a bed of coals, brick is one store";
 
-        public override Truth Charged(Makeup makeup, Truth truth, double kilograms) => Fire.Charged(makeup, truth, kilograms);
-
         public override Given Burned(Makeup makeup, Truth truth) => Fire.Step(makeup, truth);
-
-        public override double Fuel(Truth truth) => Fire.Fuel(truth);
     }
 }

@@ -12,7 +12,7 @@ namespace Panside.Practice.Simulation;
 /// A simulated rig: charges, coals, brick, pan and tank with physics of their own, stepped by the second. It knows no clock
 /// and no chance once it is made: the same rig, scenario and seed with the same deeds come to the same end.
 /// </summary>
-public sealed class PracticeRig : IMishapRig
+public sealed partial class PracticeRig : IMishapRig
 {
     private const int WeatherEverySeconds = 300;
 
@@ -249,104 +249,11 @@ public sealed class PracticeRig : IMishapRig
         Truth = Truth with { ValveLets = double.Max(Truth.Boil + missing, 0) };
     }
 
-    /// <summary>A portion of sap from the tank is poured in at the feed side.</summary>
-    /// <returns>How much it was.</returns>
-    public Volume PourPortion(Volume wanted)
-    {
-        (Truth, var sap) = Makeup.World.Portioned(Makeup, Truth, wanted.Liters);
-        return Volume.FromLiters(Liters(sap));
-    }
-
-    /// <summary>The pan is flooded: the float is lifted to that depth, or sap is poured in where there is none.</summary>
-    public void Flood()
-    {
-        LiftFloats();
-        if (!Makeup.Rig.HasFloat)
-        {
-            SetValve(Makeup.Rig.RunDepth);
-            PourIn(Makeup.Rig.PanArea * (Makeup.Rig.FloodDepth > Depth ? Makeup.Rig.FloodDepth - Depth : default));
-        }
-    }
-
     /// <summary>A drop of defoamer goes in: it works for three quarters of an hour.</summary>
     public void AddDefoamer() => Truth = Truth with { DefoamerSeconds = 2700 };
 
     /// <summary>The lid goes on.</summary>
     public void Cover() => Truth = Truth with { Covered = true };
-
-    /// <summary>Sap from elsewhere goes into the tank, as sweet and as cold as what is there.</summary>
-    public void Refill(Volume sap)
-    {
-        var brix = Truth.Tank.Fraction * 100;
-        var brought = Brought(Scenario.Liquid(Makeup, brix, Makeup.SapCelsius, sap.Liters));
-        Truth = Truth with { Tank = Truth.Tank + brought };
-    }
-
-    /// <summary>Water from the pails goes into the tank; as much as is left.</summary>
-    /// <returns>How much it was.</returns>
-    public Volume RefillWithWater(Volume wanted)
-    {
-        var water = TakeWater(wanted);
-        var brought = Brought(Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters));
-        Truth = Truth with { Tank = Truth.Tank + brought };
-        return water;
-    }
-
-    /// <summary>Sap as in the tank, or water, that somebody brought is poured into the pan at the feed side.</summary>
-    public void FillPan(Volume liquid, bool isWater)
-    {
-        var brix = isWater ? 0 : Truth.Tank.Fraction * 100;
-        var brought = Brought(Scenario.Liquid(Makeup, brix, Makeup.SapCelsius, liquid.Liters));
-        Truth = Pan.PouredAtFeed(Truth, brought, Makeup.BackCells > 0 ? Makeup.BackCells : int.Max(Truth.Pan.Length / Makeup.Rig.Channels, 1));
-    }
-
-    /// <summary>Water from the pails goes into the pan at the draw-off; sap from the tank where they are empty.</summary>
-    /// <returns>How much it was.</returns>
-    public ByHand CoolPan(Volume wanted)
-    {
-        var water = TakeWater(wanted);
-        var brought = Brought(Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters));
-        Truth = Pan.Poured(Truth, brought, 1);
-        var rest = water < wanted ? PourIn(wanted - water) : default;
-        return rest with { Water = rest.Water + water };
-    }
-
-    /// <summary>Sap from the tank, or water where the tank is empty, is poured all over the pan by hand.</summary>
-    /// <returns>How much it was.</returns>
-    public ByHand PourIn(Volume wanted)
-    {
-        var back = Makeup.BackCells > 0 ? Lacks(Pan.BackDepths(Makeup, Truth), Makeup.Rig.Back!.FloodDepth) * Makeup.PanAreaOf(0) : 0;
-        var front = Lacks(Pan.Depths(Makeup, Truth), Makeup.Rig.FloodDepth) * Makeup.PanAreaOf(Makeup.BackCells);
-        return PourIn(wanted, back / double.Max(back + front, 1e-9));
-    }
-
-    /// <summary>The same all over the pan behind.</summary>
-    /// <returns>How much it was.</returns>
-    public ByHand PourIntoBack(Volume wanted) => PourIn(wanted, 1);
-
-    private static double Lacks(IEnumerable<double> depths, Length flood) => double.Max(flood.Meters - depths.Average(), 0);
-
-    /// <summary>With the part that goes into the pan behind, where there is one.</summary>
-    private ByHand PourIn(Volume wanted, double toBack)
-    {
-        var cells = Truth.Pan.Length;
-        var sap = Truth.Tank.Part(wanted.Liters / Makeup.Materials.LitersOf(Truth.Tank.Fraction, Makeup.SapCelsius));
-        var missing = wanted - Volume.FromLiters(Liters(sap));
-        var water = TakeWater(missing.Liters > 0.05 ? missing : default);
-        var brought = Brought(Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters));
-        Truth = Truth with { Tank = Truth.Tank - sap };
-        Truth = Makeup.BackCells == 0
-            ? Pan.Poured(Truth, sap + brought, cells)
-            : Pan.PouredOver(Makeup, Pan.PouredOver(Makeup, Truth, (sap + brought) * toBack, isBack: true), (sap + brought) * (1 - toBack), isBack: false);
-        return new(Volume.FromLiters(Liters(sap)), water);
-    }
-
-    /// <summary>A pail of syrup goes back into the pan at the draw-off.</summary>
-    public void PourBack()
-    {
-        var brought = Brought(Truth.Pail);
-        Truth = Pan.Poured(Truth with { Pail = default }, brought, 1);
-    }
 
     /// <summary>One second of a rig.</summary>
     internal static Truth Stepped(Makeup makeup, Truth truth)
@@ -382,19 +289,6 @@ public sealed class PracticeRig : IMishapRig
     /// <summary>The rig as it was made, under today's weather, with what goes wrong now.</summary>
     private void Shape() =>
         (Makeup, Kit, Temper) = _mishaps.Shape(Scenario.Weather.Of(_made, Second / 60.0), Second);
-
-    private Cell Brought(Cell liquid)
-    {
-        Truth = Truth with { Ledger = Truth.Ledger with { Brought = Truth.Ledger.Brought + liquid } };
-        return liquid;
-    }
-
-    private Volume TakeWater(Volume wanted)
-    {
-        var taken = wanted < WaterLeft ? wanted : WaterLeft;
-        WaterLeft -= taken;
-        return taken;
-    }
 
     private double Liters(Cell liquid) =>
         liquid.Mass * Makeup.Materials.LitersOf(liquid.Fraction, liquid.Celsius(Makeup.Materials));

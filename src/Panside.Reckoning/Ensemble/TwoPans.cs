@@ -8,8 +8,8 @@ namespace Panside.Reckoning.Ensemble;
 /// </summary>
 internal struct TwoPans
 {
-    /// <summary>Part of a cell that can pass on in a step: with what neighbors exchange, never all of it.</summary>
-    private const double MostPassed = 0.7;
+    /// <summary>Part of a cell that can pass on in a step: with what it exchanges with two neighbors, never more than all of it.</summary>
+    private const double MostPassed = 1 - (2 * Stepping.MostExchanged);
 
     private readonly int _backCells;
     private readonly Vector<double> _boiledInFront;

@@ -35,10 +35,11 @@ internal sealed record TimeSight(DateTimeOffset Now, IReadOnlyList<TimeRow> Rows
         var most = double.Max(now.Setting.Units.From(rig.Tank).Value, 1);
         return new(at.Time,
         [
-            new("Tank") { Points = Read(ReadingName.TankVolume, read => now.Setting.Units.Convert(read, now.Setting.Units.Preferred(Dimension.Volume)).Value / most) },
-            new("Depth") { Points = Read(ReadingName.PanDepth, read => UnitSystem.Length(read) / rig.FloodDepth) },
+            new("Tank") { Place = 2, Points = Read(ReadingName.TankVolume, read => now.Setting.Units.Convert(read, now.Setting.Units.Preferred(Dimension.Volume)).Value / most) },
+            new("Depth") { Place = 4, Points = Read(ReadingName.PanDepth, read => UnitSystem.Length(read) / rig.FloodDepth) },
             new("Draw-off")
             {
+                Place = 3,
                 Points = Read(ReadingName.DrawTemperature, read => (UnitSystem.Temperature(read) - now.State.Rig.Boiling).Celsius / (draw - now.State.Rig.Boiling).Celsius),
             },
             new(rig.OfFire("Wood", "Fire"))
@@ -72,8 +73,11 @@ internal sealed record TimeRow(string Name)
     /// <summary>What is forecast, in a word.</summary>
     public string Ahead { get; init; } = "";
 
+    /// <summary>Its place among the rows that forecast nothing and have no ticks, from 2 for what explains most to 5 for what goes first.</summary>
+    public int Place { get; init; } = 5;
+
     /// <summary>What goes first where there is less room, from 0 for what stays: what is still to come stays, then what explains it.</summary>
-    public int Rank => Band is not null ? 0 : Ticks.Count > 0 ? 1 : Name switch { "Tank" => 2, "Draw-off" => 3, "Depth" => 4, _ => 5 };
+    public int Rank => Band is not null ? 0 : Ticks.Count > 0 ? 1 : Place;
 
     /// <summary>Whether there is anything to show.</summary>
     public bool IsEmpty => Points.Count == 0 && Ticks.Count == 0 && Marks.Count == 0 && Band is null;

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Panside.Practice.Physics;
+using Panside.Workshop.Worlds.Wood;
 
 namespace Panside.Workshop.Worlds;
 
@@ -11,11 +12,6 @@ namespace Panside.Workshop.Worlds;
 /// </summary>
 internal static class FlowingFire
 {
-    /// <summary>The constant of Stefan and Boltzmann, in MW/(m² K⁴).</summary>
-    private const double Radiation = 5.670374e-14;
-
-    private const double Kelvin = 273.15;
-
     /// <summary>Heat of air and flue gas, in MJ/(kg K): air at some 500 °C, from memory.</summary>
     private const double GasHeat = 1.12e-3;
 
@@ -58,31 +54,6 @@ internal static class FlowingFire
     /// <summary>The part of its draft that a cold stack has, with the doors ajar: no source.</summary>
     private const double ColdDraft = 0.35;
 
-    /// <summary>A charge of wood goes in.</summary>
-    public static Truth Charged(Makeup makeup, Truth truth, double kilograms)
-    {
-        var heat = kilograms * makeup.WoodHeat;
-        var flame = heat * (1 - makeup.CharShare);
-        return truth with
-        {
-            Charges = truth.Charges.Add(new(flame, flame, makeup.CharShare / (1 - makeup.CharShare), 0)),
-            CoalsLevel = false,
-            Ledger = truth.Ledger with { Wood = truth.Ledger.Wood + heat },
-        };
-    }
-
-    /// <summary>Heat still in wood and coals, in MJ.</summary>
-    public static double Fuel(Truth truth)
-    {
-        var fuel = truth.Coals;
-        foreach (var charge in truth.Charges)
-        {
-            fuel += charge.Left * (1 + charge.CharShare);
-        }
-
-        return fuel;
-    }
-
     /// <summary>Heat in the brick's face and back over 0 °C, in MJ.</summary>
     public static double Stored(Makeup makeup, Truth truth) =>
         makeup.BrickCapacity * ((Face * truth.BrickCelsius) + ((1 - Face) * truth.Own[FlowingWorld.Back]));
@@ -103,8 +74,8 @@ internal static class FlowingFire
         var pan = Pan.MeanCelsius(makeup, truth);
         var reach = double.Min(makeup.ToPan / double.Sqrt(double.Sqrt(draft)), 0.6);
         var swept = reach * air * double.Max(overPan - pan, 0);
-        var (faceKelvin, panKelvin) = (face + Kelvin, pan + Kelvin);
-        var radiated = double.Max(Radiation * makeup.BrickSees
+        var (faceKelvin, panKelvin) = (face + FlueGas.Kelvin, pan + FlueGas.Kelvin);
+        var radiated = double.Max(FlueGas.Radiation * makeup.BrickSees
             * ((faceKelvin * faceKelvin * faceKelvin * faceKelvin) - (panKelvin * panKelvin * panKelvin * panKelvin)), 0);
 
         var gone = overPan - (swept / air);
@@ -127,8 +98,8 @@ internal static class FlowingFire
     /// <summary>The draft beside the usual one: a blower's is always the same, the stack's goes with the root of its pull.</summary>
     private static double Draft(Makeup makeup, double stack)
     {
-        var outside = makeup.AirCelsius + Kelvin;
-        var pull = makeup.Forced ? 1 : double.Max(1 - (outside / double.Max(stack + Kelvin, outside)), 0) / (1 - (outside / StackKelvin));
+        var outside = makeup.AirCelsius + FlueGas.Kelvin;
+        var pull = makeup.Forced ? 1 : double.Max(1 - (outside / double.Max(stack + FlueGas.Kelvin, outside)), 0) / (1 - (outside / StackKelvin));
         return double.Max(double.Sqrt(pull), ColdDraft) * double.Sqrt(makeup.DraftShare);
     }
 

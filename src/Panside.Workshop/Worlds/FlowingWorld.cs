@@ -27,9 +27,6 @@ internal sealed class FlowingWorld : World
     /// <summary>Slices of a channel.</summary>
     private const int SlicesOfChannel = 6;
 
-    /// <summary>The pan of 2 ft by 4 ft that the figures are made for, in m².</summary>
-    private const double SmallPan = 0.743;
-
     /// <inheritdoc/>
     public override string Name => "flowing";
 
@@ -42,7 +39,7 @@ internal sealed class FlowingWorld : World
     /// </summary>
     public override Makeup Made(Makeup makeup, RandomStream? random)
     {
-        var (rig, area) = (makeup.Rig, makeup.Area / SmallPan);
+        var (rig, area) = (makeup.Rig, makeup.Size);
         var cells = SlicesOfChannel * rig.Channels;
         double Factor(double deviation) => random?.Factor(deviation) ?? 1;
         var shares = Enumerable.Range(0, cells).Select(cell => Share(cell) * Factor(0.1)).ToList();
@@ -80,16 +77,10 @@ internal sealed class FlowingWorld : World
     };
 
     /// <inheritdoc/>
-    public override Truth Charged(Makeup makeup, Truth truth, double kilograms) => FlowingFire.Charged(makeup, truth, kilograms);
-
-    /// <inheritdoc/>
     public override Given Burned(Makeup makeup, Truth truth) => makeup.Rig.IsBurner ? Fire.Step(makeup, truth) : FlowingFire.Step(makeup, truth);
 
     /// <inheritdoc/>
     public override Truth Boiled(Makeup makeup, Truth truth, double heat) => FlowingPan.Step(makeup, truth, heat);
-
-    /// <inheritdoc/>
-    public override double Fuel(Truth truth) => FlowingFire.Fuel(truth);
 
     /// <inheritdoc/>
     public override double Stored(Makeup makeup, Truth truth) => makeup.Rig.IsBurner ? base.Stored(makeup, truth) : FlowingFire.Stored(makeup, truth);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Panside.Practice.Physics;
+using Panside.Workshop.Worlds.Wood;
 
 namespace Panside.Workshop.Worlds;
 
@@ -12,11 +13,6 @@ namespace Panside.Workshop.Worlds;
 /// </summary>
 internal static class MarkedFire
 {
-    /// <summary>The constant of Stefan and Boltzmann, in MW/(m² K⁴).</summary>
-    private const double Radiation = 5.670374e-14;
-
-    private const double Kelvin = 273.15;
-
     /// <summary>Share of a charge that the match lights: no source.</summary>
     private const double Lit = 0.007;
 
@@ -50,31 +46,6 @@ internal static class MarkedFire
     /// <summary>Conduction from brick to steel, in MW/K, for a brick of 54 kg: no source.</summary>
     private const double Outward = 9e-6;
 
-    /// <summary>A charge of wood goes in.</summary>
-    public static Truth Charged(Makeup makeup, Truth truth, double kilograms)
-    {
-        var heat = kilograms * makeup.WoodHeat;
-        var flame = heat * (1 - makeup.CharShare);
-        return truth with
-        {
-            Charges = truth.Charges.Add(new(flame, flame, makeup.CharShare / (1 - makeup.CharShare), 0)),
-            CoalsLevel = false,
-            Ledger = truth.Ledger with { Wood = truth.Ledger.Wood + heat },
-        };
-    }
-
-    /// <summary>Heat still in wood and coals, in MJ.</summary>
-    public static double Fuel(Truth truth)
-    {
-        var fuel = truth.Coals;
-        foreach (var charge in truth.Charges)
-        {
-            fuel += charge.Left * (1 + charge.CharShare);
-        }
-
-        return fuel;
-    }
-
     /// <summary>Heat in brick and steel over 0 °C, in MJ.</summary>
     public static double Stored(Makeup makeup, Truth truth) =>
         makeup.BrickCapacity * (truth.BrickCelsius + (SteelShare * truth.Own[MarkedWorld.Steel]));
@@ -95,9 +66,9 @@ internal static class MarkedFire
         var direct = double.Min(makeup.ToPan * past * (flame + (GlowToPan * glow)), MostToPan * fire);
         var taken = ToBrick * fire * double.Max(1 - ((brick - makeup.AirCelsius) / HottestBrick), 0);
         var swept = makeup.BrickExchange * draft * double.Max(brick - makeup.AirCelsius, 0);
-        var pan = Pan.MeanCelsius(makeup, truth) + Kelvin;
-        var hot = brick + Kelvin;
-        var radiated = double.Max(Radiation * makeup.BrickSees * ((hot * hot * hot * hot) - (pan * pan * pan * pan)), 0);
+        var pan = Pan.MeanCelsius(makeup, truth) + FlueGas.Kelvin;
+        var hot = brick + FlueGas.Kelvin;
+        var radiated = double.Max(FlueGas.Radiation * makeup.BrickSees * ((hot * hot * hot * hot) - (pan * pan * pan * pan)), 0);
         var outward = Outward * double.Cbrt(makeup.BrickCapacity / 0.0544) * (brick - steel);
         var walls = makeup.WallLoss * (steel - makeup.AirCelsius);
         return new(direct + radiated + (makeup.SweptToPan * swept), truth with

@@ -21,9 +21,6 @@ internal sealed class MarkedWorld : World
     /// <summary>The steel of the arch, in °C.</summary>
     internal const int Steel = 1;
 
-    /// <summary>The pan of 2 ft by 4 ft that the figures are made for, in m².</summary>
-    private const double SmallPan = 0.743;
-
     /// <summary>Parallax shows so much of the tank too much or too little, at most: a deviation of 2 %, even. No source.</summary>
     private const double MostParallax = 0.035;
 
@@ -51,7 +48,7 @@ internal sealed class MarkedWorld : World
     public override Makeup Made(Makeup makeup, RandomStream? random)
     {
         double Factor(double deviation) => random?.Factor(deviation) ?? 1;
-        var area = makeup.Area / SmallPan;
+        var area = makeup.Size;
         var made = makeup with { HeatShares = Shares(makeup.HeatShares.Length, Factor), SurfaceLoss = makeup.SurfaceLoss * 1.2, SurfaceVapor = makeup.SurfaceVapor * 1.1 };
         if (makeup.Rig.IsBurner)
         {
@@ -77,9 +74,6 @@ internal sealed class MarkedWorld : World
     public override Truth Begun(Makeup makeup, Truth truth) => truth with { Own = [Noise.NumberOf(makeup), truth.BrickCelsius] };
 
     /// <inheritdoc/>
-    public override Truth Charged(Makeup makeup, Truth truth, double kilograms) => MarkedFire.Charged(makeup, truth, kilograms);
-
-    /// <inheritdoc/>
     public override Given Burned(Makeup makeup, Truth truth) => makeup.Rig.IsBurner ? Fire.Step(makeup, truth) : MarkedFire.Step(makeup, truth);
 
     /// <summary>Wind takes from the surface from two thirds to four thirds of what it takes in the middle.</summary>
@@ -88,9 +82,6 @@ internal sealed class MarkedWorld : World
         var wind = (2 + (2 * Noise.At(truth.Own[Number], truth.Second, Winds))) / 3;
         return Pan.Step(makeup with { SurfaceLoss = makeup.SurfaceLoss * wind, SurfaceVapor = makeup.SurfaceVapor * wind }, truth, heat);
     }
-
-    /// <inheritdoc/>
-    public override double Fuel(Truth truth) => MarkedFire.Fuel(truth);
 
     /// <inheritdoc/>
     public override double Stored(Makeup makeup, Truth truth) => makeup.Rig.IsBurner ? base.Stored(makeup, truth) : MarkedFire.Stored(makeup, truth);

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Panside.Practice.Physics;
+using Panside.Workshop.Worlds.Wood;
 
 namespace Panside.Workshop.Worlds;
 
@@ -17,11 +18,6 @@ internal static class PouredFire
 
     /// <summary>What the usual air burns of a deep bed, beside the usual fire: a sixth more than the char that comes. No source.</summary>
     public const double BedAir = 0.41;
-
-    /// <summary>The constant of Stefan and Boltzmann, in MW/(m² K⁴).</summary>
-    private const double Radiation = 5.670374e-14;
-
-    private const double Kelvin = 273.15;
 
     /// <summary>What the air over the bed burns at most, beside the usual fire: no source.</summary>
     private const double FlameAir = 1.3;
@@ -60,31 +56,6 @@ internal static class PouredFire
     /// <summary>Conduction from layer to layer, in MW/K, for brick of 54 kg: no source.</summary>
     private const double Inward = 45e-6;
 
-    /// <summary>A charge of wood goes in.</summary>
-    public static Truth Charged(Makeup makeup, Truth truth, double kilograms)
-    {
-        var heat = kilograms * makeup.WoodHeat;
-        var flame = heat * (1 - makeup.CharShare);
-        return truth with
-        {
-            Charges = truth.Charges.Add(new(flame, flame, makeup.CharShare / (1 - makeup.CharShare), 0)),
-            CoalsLevel = false,
-            Ledger = truth.Ledger with { Wood = truth.Ledger.Wood + heat },
-        };
-    }
-
-    /// <summary>Heat still in wood and coals, in MJ.</summary>
-    public static double Fuel(Truth truth)
-    {
-        var fuel = truth.Coals;
-        foreach (var charge in truth.Charges)
-        {
-            fuel += charge.Left * (1 + charge.CharShare);
-        }
-
-        return fuel;
-    }
-
     /// <summary>Heat in all layers of the brick over 0 °C, in MJ.</summary>
     public static double Stored(Makeup makeup, Truth truth)
     {
@@ -117,10 +88,10 @@ internal static class PouredFire
 
         var pan = Pan.MeanCelsius(makeup, truth);
         var bed = Fourth(BedKelvin * double.Sqrt(double.Sqrt(used)) * double.Sqrt(double.Sqrt(draft)));
-        var (faceFourth, panFourth) = (Fourth(face + Kelvin), Fourth(pan + Kelvin));
-        var bedToPan = double.Clamp(Radiation * PanSees * makeup.Area * (bed - panFourth), 0, MostToPan * glow);
-        var bedToBrick = double.Clamp(Radiation * BrickSeesBed * makeup.Area * (bed - faceFourth), 0, MostToBrick * glow);
-        var radiated = double.Max(Radiation * makeup.BrickSees * (faceFourth - panFourth), 0);
+        var (faceFourth, panFourth) = (Fourth(face + FlueGas.Kelvin), Fourth(pan + FlueGas.Kelvin));
+        var bedToPan = double.Clamp(FlueGas.Radiation * PanSees * makeup.Area * (bed - panFourth), 0, MostToPan * glow);
+        var bedToBrick = double.Clamp(FlueGas.Radiation * BrickSeesBed * makeup.Area * (bed - faceFourth), 0, MostToBrick * glow);
+        var radiated = double.Max(FlueGas.Radiation * makeup.BrickSees * (faceFourth - panFourth), 0);
 
         var carries = GasCarries * makeup.UsualFire * double.Max(draft, 0.1);
         var hot = makeup.AirCelsius + ((flame + glow - bedToPan - bedToBrick) / carries);

@@ -27,9 +27,6 @@ internal sealed class PouredWorld : World
     /// <summary>The first of the brick's layers behind its face, in °C.</summary>
     internal const int Layers = 4;
 
-    /// <summary>The pan of 2 ft by 4 ft that the figures are made for, in m².</summary>
-    private const double SmallPan = 0.743;
-
     /// <summary>Heat into the pan that boils away a kilogram of cold sap, in MJ.</summary>
     private const double BoilsAway = 2.65;
 
@@ -49,7 +46,7 @@ internal sealed class PouredWorld : World
     public override Makeup Made(Makeup makeup, RandomStream? random)
     {
         double Factor(double deviation) => random?.Factor(deviation) ?? 1;
-        var (area, burner) = (makeup.Area / SmallPan, makeup.Rig.IsBurner);
+        var (area, burner) = (makeup.Size, makeup.Rig.IsBurner);
         var made = makeup with
         {
             MostFeed = makeup.UsualFire * (burner ? 0.5 : 0.33) / BoilsAway * FeedsTimes * Factor(0.15),
@@ -81,18 +78,12 @@ internal sealed class PouredWorld : World
     };
 
     /// <inheritdoc/>
-    public override Truth Charged(Makeup makeup, Truth truth, double kilograms) => PouredFire.Charged(makeup, truth, kilograms);
-
-    /// <inheritdoc/>
     public override Given Burned(Makeup makeup, Truth truth) => makeup.Rig.IsBurner ? Fire.Step(makeup, truth) : PouredFire.Step(makeup, truth);
 
     /// <summary>The feed comes first; then the pan as in practice, which finds its valve shut.</summary>
     public override Truth Boiled(Makeup makeup, Truth truth, double heat) => makeup.Rig.Feed == Feed.ByHand || !truth.ValveOpen
         ? Pan.Step(makeup, truth, heat)
         : Pan.Step(makeup, PouredFeed.Fed(makeup, truth) with { ValveOpen = false }, heat) with { ValveOpen = true };
-
-    /// <inheritdoc/>
-    public override double Fuel(Truth truth) => PouredFire.Fuel(truth);
 
     /// <inheritdoc/>
     public override double Stored(Makeup makeup, Truth truth) => makeup.Rig.IsBurner ? base.Stored(makeup, truth) : PouredFire.Stored(makeup, truth);

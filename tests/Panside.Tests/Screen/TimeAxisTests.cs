@@ -46,7 +46,8 @@ public sealed class TimeAxisTests
     public void Where_there_is_less_room_what_is_still_to_come_stays_and_one_row_alone_is_not_shown()
     {
         var sight = Sight(
-            new TimeRow("Tank") { Points = [(-10, 0.5)] }, new TimeRow("Depth") { Points = [(-10, 0.5)] }, new TimeRow("Draw-off") { Points = [(-10, 0.5)] },
+            new TimeRow("Tank") { Place = 2, Points = [(-10, 0.5)] }, new TimeRow("Depth") { Place = 4, Points = [(-10, 0.5)] },
+            new TimeRow("Draw-off") { Place = 3, Points = [(-10, 0.5)] },
             new TimeRow("Wood") { Ticks = [-8] }, new TimeRow("Draw") { Band = new(10, 20, 60), Ahead = "draw" });
         Assert.Equal(["Tank", "Wood", "Draw", ""], TimeAxis.Rows(sight, 63, 4).Select(row => row[..10].TrimEnd()));
         Assert.Equal(["Wood", "Draw", ""], TimeAxis.Rows(sight, 63, 3).Select(row => row[..10].TrimEnd()));
@@ -89,6 +90,7 @@ public sealed class TimeAxisTests
         var played = Played.Scene("draw-off");
         var before = TimeSight.Of(new(played.Talk.Setting, played.Talk.State))!;
         Assert.Equal(["Tank", "Depth", "Draw-off", "Wood", "Draw", "Boil"], before.Rows.Select(row => row.Name));
+        Assert.Equal([2, 4, 3, 5, 5, 5], before.Rows.Select(row => row.Place));
         Assert.Equal(3, before.Rows[0].Points.Count(point => point.Minute < 0) - 1);
         var ticks = before.Rows[3].Ticks.Count;
         played.Talk.Say("wood");

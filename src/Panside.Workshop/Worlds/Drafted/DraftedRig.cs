@@ -6,9 +6,6 @@ namespace Panside.Workshop.Worlds.Drafted;
 /// <summary>What a rig of the drafted world is like: sizes by the pan's area, the firebrick and the charge. No source where none is named.</summary>
 internal sealed record DraftedRig
 {
-    /// <summary>Area of the pan that the figures are for, in m²: 2 ft by 4 ft.</summary>
-    private const double UsualArea = 0.743;
-
     /// <summary>Density of hard firebrick, in kg/m³.</summary>
     private const double BrickDensity = 2000;
 
@@ -74,33 +71,32 @@ internal sealed record DraftedRig
     /// <param name="random">The rig's own chance; null for the nominal rig.</param>
     public static DraftedRig Of(Makeup makeup, RandomStream? random)
     {
-        double About(double nominal, double deviation) => nominal * (random?.Factor(deviation) ?? 1);
         var forced = makeup.Forced;
-        var size = makeup.Area / UsualArea;
+        var size = makeup.Size;
         var charge = makeup.Rig.Charge.Kilograms;
-        var brick = About(double.Max(makeup.Rig.Firebrick.Kilograms, 5), 0.12);
+        var brick = random.About(double.Max(makeup.Rig.Firebrick.Kilograms, 5), 0.12);
         var area = double.Min(brick / (BrickDensity * SplitThickness), 1.4 * makeup.Area);
         var layerThickness = brick / (BrickDensity * area) / Layers;
         var bed = (forced ? BedForced : BedNatural) * size;
         return new()
         {
-            StackHeight = About(2.7, 0.08),
-            StackSection = About(0.0314 * size, 0.08),
-            Friction = About(forced ? 20 : 11, 0.2),
-            Blower = forced ? About(48, 0.15) : 0,
+            StackHeight = random.About(2.7, 0.08),
+            StackSection = random.About(0.0314 * size, 0.08),
+            Friction = random.About(forced ? 20 : 11, 0.2),
+            Blower = forced ? random.About(48, 0.15) : 0,
             Primary = forced ? 0.7 : 0.45,
             UsualFlow = (forced ? 0.060 : 0.041) * size,
-            PanExchange = About((forced ? PanForced : PanNatural) * size, 0.2),
-            BrickExchange = About((forced ? 0.8 : 1) * BrickOfGas * area, 0.2),
+            PanExchange = random.About((forced ? PanForced : PanNatural) * size, 0.2),
+            BrickExchange = random.About((forced ? 0.8 : 1) * BrickOfGas * area, 0.2),
             StackExchange = 14e-6 * size,
             StackCapacity = 6e-3 * size,
             StackLoss = 22e-6 * size,
             LayerCapacity = brick / Layers * 1e-3,
-            LayerConduction = About(BrickConducts, 0.15) * area / layerThickness,
-            BackLoss = About(4e-6, 0.2) * area,
-            BrickSees = About(0.24, 0.2) * area,
-            PieceRadius = About((forced ? RadiusForced : RadiusNatural) * double.Cbrt(charge / 2.27), 0.14),
-            BedReach = About(bed / (forced ? ReachForced : ReachNatural), 0.2),
+            LayerConduction = random.About(BrickConducts, 0.15) * area / layerThickness,
+            BackLoss = random.About(4e-6, 0.2) * area,
+            BrickSees = random.About(0.24, 0.2) * area,
+            PieceRadius = random.About((forced ? RadiusForced : RadiusNatural) * double.Cbrt(charge / 2.27), 0.14),
+            BedReach = random.About(bed / (forced ? ReachForced : ReachNatural), 0.2),
             UsualBed = bed,
         };
     }

@@ -55,13 +55,11 @@ internal sealed class DraftedWorld : World
         Own = [makeup.AirCelsius, 0, 0, truth.BrickCelsius, .. Enumerable.Repeat(truth.BrickCelsius, DraftedRig.Layers)],
     };
 
-    public override double Fuel(Truth truth) => Fire.Fuel(truth);
-
     public override Truth Charged(Makeup makeup, Truth truth, double kilograms)
     {
         if (makeup.Own is not DraftedRig rig)
         {
-            return Fire.Charged(makeup, truth, kilograms);
+            return base.Charged(makeup, truth, kilograms);
         }
 
         var wood = MoistWood.Of(makeup);

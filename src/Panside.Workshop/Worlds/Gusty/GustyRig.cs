@@ -6,9 +6,6 @@ namespace Panside.Workshop.Worlds.Gusty;
 /// <summary>What a rig of the gusty world is like: sizes by the pan's area, the firebrick and the charge. No source where none is named.</summary>
 internal sealed record GustyRig
 {
-    /// <summary>Area of the pan that the figures are for, in m²: 2 ft by 4 ft.</summary>
-    private const double UsualArea = 0.743;
-
     /// <summary>What its wood and its wind are hashed from.</summary>
     public required ulong Number { get; init; }
 
@@ -71,9 +68,8 @@ internal sealed record GustyRig
     /// <param name="random">The rig's own chance; null for the nominal rig.</param>
     public static GustyRig Of(Makeup makeup, RandomStream? random)
     {
-        double About(double nominal, double deviation) => nominal * (random?.Factor(deviation) ?? 1);
         var forced = makeup.Forced;
-        var size = makeup.Area / UsualArea;
+        var size = makeup.Size;
         var brick = double.Max(makeup.Rig.Firebrick.Kilograms, 5);
 
         // Heat is taken up by a surface: a heavier lining is mostly a thicker one.
@@ -82,24 +78,24 @@ internal sealed record GustyRig
         return new()
         {
             Number = (ulong)((random?.Unit() ?? 0.5) * (1L << 52)),
-            Air = About((forced ? AirForced : AirNatural) * size, 0.12),
-            Leaks = About(0.15, 0.3),
+            Air = random.About((forced ? AirForced : AirNatural) * size, 0.12),
+            Leaks = random.About(0.15, 0.3),
             Gusts = forced ? 0.2 : 0.5,
-            SpreadSeconds = About((forced ? SpreadForced : SpreadNatural) * double.Cbrt(charge / 2.27), 0.15),
-            GrateCoals = About((forced ? GrateForced : GrateNatural) * size, 0.2),
-            GrateBurns = About((forced ? BurnsForced : BurnsNatural) * size, 0.15),
-            PanTakes = double.Min(About(forced ? TakesForced : TakesNatural, 0.14), 0.8),
-            PanSees = About(0.07, 0.2),
-            BrickExchange = About((forced ? 24e-6 : 18e-6) * lining, 0.2),
-            BrickShines = About(0.20 * lining, 0.2),
-            BrickCapacity = About(brick * 1.0e-3, 0.15),
+            SpreadSeconds = random.About((forced ? SpreadForced : SpreadNatural) * double.Cbrt(charge / 2.27), 0.15),
+            GrateCoals = random.About((forced ? GrateForced : GrateNatural) * size, 0.2),
+            GrateBurns = random.About((forced ? BurnsForced : BurnsNatural) * size, 0.15),
+            PanTakes = double.Min(random.About(forced ? TakesForced : TakesNatural, 0.14), 0.8),
+            PanSees = random.About(0.07, 0.2),
+            BrickExchange = random.About((forced ? 24e-6 : 18e-6) * lining, 0.2),
+            BrickShines = random.About(0.20 * lining, 0.2),
+            BrickCapacity = random.About(brick * 1.0e-3, 0.15),
             MetalExchange = 7e-6 * size,
-            MetalLoss = About(8e-6, 0.2) * size,
-            MetalCapacity = About(30 * 0.5e-3, 0.2) * size,
-            BrickToBase = About(7e-6, 0.2) * lining,
-            BaseLoss = About(4e-6, 0.3) * size,
-            BaseCapacity = About(0.04, 0.3) * size,
-            BaseWater = About(3.5, 0.3) * size,
+            MetalLoss = random.About(8e-6, 0.2) * size,
+            MetalCapacity = random.About(30 * 0.5e-3, 0.2) * size,
+            BrickToBase = random.About(7e-6, 0.2) * lining,
+            BaseLoss = random.About(4e-6, 0.3) * size,
+            BaseCapacity = random.About(0.04, 0.3) * size,
+            BaseWater = random.About(3.5, 0.3) * size,
         };
     }
 

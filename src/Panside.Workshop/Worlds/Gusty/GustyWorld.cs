@@ -67,24 +67,15 @@ internal sealed class GustyWorld : World
         Own = [0, 0, 0, 0, truth.BrickCelsius, truth.BrickCelsius, truth.BrickCelsius, rig.BaseWater],
     };
 
-    public override double Fuel(Truth truth) => Fire.Fuel(truth);
-
     public override Truth Charged(Makeup makeup, Truth truth, double kilograms)
     {
         if (makeup.Own is not GustyRig rig)
         {
-            return Fire.Charged(makeup, truth, kilograms);
+            return base.Charged(makeup, truth, kilograms);
         }
 
-        var heat = kilograms * makeup.WoodHeat * (1 + (GustyFire.Uneven * Hashed.EitherWay(rig.Number, truth.Second, WoodHeat)));
-        var flame = heat * (1 - makeup.CharShare);
-        return truth with
-        {
-            Charges = truth.Charges.Add(new(flame, flame, makeup.CharShare / (1 - makeup.CharShare), 0)),
-            CoalsLevel = false,
-            Own = truth.Own.SetItem(Door, DoorSeconds),
-            Ledger = truth.Ledger with { Wood = truth.Ledger.Wood + heat },
-        };
+        var uneven = 1 + (GustyFire.Uneven * Hashed.EitherWay(rig.Number, truth.Second, WoodHeat));
+        return base.Charged(makeup, truth, kilograms * uneven) with { Own = truth.Own.SetItem(Door, DoorSeconds) };
     }
 
     public override Given Burned(Makeup makeup, Truth truth)

@@ -6,9 +6,6 @@ namespace Panside.Workshop.Worlds.Kinetic;
 /// <summary>What a rig of the kinetic world is like: sizes by the pan's area, the firebrick and the charge. No source where none is named.</summary>
 internal sealed record KineticRig
 {
-    /// <summary>Area of the pan that the figures are for, in m²: 2 ft by 4 ft.</summary>
-    private const double UsualArea = 0.743;
-
     /// <summary>Air that the damper lets in, in kg/s.</summary>
     public required double Air { get; init; }
 
@@ -56,33 +53,32 @@ internal sealed record KineticRig
     /// <param name="random">The rig's own chance; null for the nominal rig.</param>
     public static KineticRig Of(Makeup makeup, RandomStream? random)
     {
-        double About(double nominal, double deviation) => nominal * (random?.Factor(deviation) ?? 1);
         var forced = makeup.Forced;
-        var size = makeup.Area / UsualArea;
+        var size = makeup.Size;
         var charge = makeup.Rig.Charge.Kilograms;
-        var brick = About(double.Max(makeup.Rig.Firebrick.Kilograms, 5), 0.12);
+        var brick = random.About(double.Max(makeup.Rig.Firebrick.Kilograms, 5), 0.12);
 
         // Brick of a 2 ft by 4 ft arch, 54 kg, lines some 0.85 m²; more brick lines more, and lies thicker.
         var lining = 0.85 * double.Sqrt(brick / 54 * size);
-        var face = About(0.35, 0.15);
-        var pan = About(forced ? PanForced : PanNatural, 0.14);
+        var face = random.About(0.35, 0.15);
+        var pan = random.About(forced ? PanForced : PanNatural, 0.14);
         var bed = (forced ? BedForced : BedNatural) * size;
         return new()
         {
-            Air = About((forced ? AirForced : AirNatural) * size, 0.12),
-            PieceRadius = About((forced ? RadiusForced : RadiusNatural) * double.Cbrt(charge / 2.27), 0.15),
+            Air = random.About((forced ? AirForced : AirNatural) * size, 0.12),
+            PieceRadius = random.About((forced ? RadiusForced : RadiusNatural) * double.Cbrt(charge / 2.27), 0.15),
             StickRadius = 0.0135 * double.Cbrt(charge / 2.27),
             UsualBed = bed,
-            BedBurns = About(bed / (forced ? BedSecondsForced : BedSecondsNatural), 0.2),
+            BedBurns = random.About(bed / (forced ? BedSecondsForced : BedSecondsNatural), 0.2),
             PanSees = pan * makeup.Area,
             PanExchange = pan * 60e-6 * makeup.Area,
-            RearTakes = double.Clamp(About(forced ? 0.15 : 0.17, 0.18), 0.05, 0.5),
-            BrickSees = About(0.22, 0.2) * lining,
+            RearTakes = double.Clamp(random.About(forced ? 0.15 : 0.17, 0.18), 0.05, 0.5),
+            BrickSees = random.About(0.22, 0.2) * lining,
             FaceCapacity = brick * face * 1e-3,
             BackCapacity = brick * (1 - face) * 1e-3,
-            FaceToBack = About(30e-6, 0.2) * lining,
-            BackLoss = About(5e-6, 0.2) * lining,
-            FaceShines = About(0.20, 0.2) * lining,
+            FaceToBack = random.About(30e-6, 0.2) * lining,
+            BackLoss = random.About(5e-6, 0.2) * lining,
+            FaceShines = random.About(0.20, 0.2) * lining,
         };
     }
 

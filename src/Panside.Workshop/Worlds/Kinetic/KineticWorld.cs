@@ -54,13 +54,11 @@ internal sealed class KineticWorld : World
         Own = [makeup.AirCelsius, 0, 0, truth.BrickCelsius, truth.BrickCelsius],
     };
 
-    public override double Fuel(Truth truth) => Fire.Fuel(truth);
-
     public override Truth Charged(Makeup makeup, Truth truth, double kilograms)
     {
         if (makeup.Own is not KineticRig rig)
         {
-            return Fire.Charged(makeup, truth, kilograms);
+            return base.Charged(makeup, truth, kilograms);
         }
 
         var wood = MoistWood.Of(makeup);

@@ -95,7 +95,7 @@ internal sealed record UnseenRig
         var charShare = double.Clamp(0.34 * Factor(0.07) * double.Pow(temper, 0.3), 0.22, 0.45);
         var bed = (forced ? 6.5 : 33) * fire / (forced ? 0.098 : 0.063) * Factor(0.12);
         // Firebrick of 1¼ in: 73 kg cover a square meter.
-        var (lining, walls, sizes) = (brick / 73, 1.1 * area, area / 0.743);
+        var (lining, walls, sizes) = (brick / 73, 1.1 * area, makeup.Size);
         var heavy = Factor(0.15);
         return new()
         {

@@ -43,7 +43,7 @@ internal sealed class UnseenWorld : World
             Own = own,
             CellArea = cell,
             HeatShares = UnseenPan.Shares(makeup.Rig.Channels, random),
-            Passage = double.Min(20 * makeup.Area / 0.743, 200 * cell),
+            Passage = double.Min(20 * makeup.Area / Makeup.SmallPan, 200 * cell),
             CharShare = own.CharShare,
             UsualCoals = (makeup.Forced ? 0.5 : 1.4) * makeup.UsualFire * makeup.Rig.Interval.TotalSeconds,
         };
