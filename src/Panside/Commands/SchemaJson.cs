@@ -28,7 +28,7 @@ internal static class SchemaJson
         var shape = new Shape();
         if (kind == "flow")
         {
-            // Language and values may be left out, and are in the built-in flow.
+            // The built-in flow leaves out 'language' and 'values'. They are put in here, so that the schema has them.
             FlowFile.Read(Library.BuiltInFlow, Library.BuiltIn("flows/" + Library.BuiltInFlow) + "\nlanguage: en\nvalues: { put-off: 5 min }\n", Vocabularies.Flow, shape);
         }
         else
