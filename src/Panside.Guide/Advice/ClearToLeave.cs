@@ -17,8 +17,8 @@ public static class ClearToLeave
     internal static readonly TimeSpan Settling = TimeSpan.FromMinutes(15);
 
     /// <summary>
-    /// After raking, which stirs no more heat than the coals had, and after cold sap, which the members are as cold by: no source, judged in many
-    /// worlds (docs/worlds.md).
+    /// The same after raking, which brings no heat that the coals did not have, and after cold sap, which cools the members as it cools the pan: no
+    /// source; docs/worlds.md tells how often it was too soon in simulated worlds.
     /// </summary>
     internal static readonly TimeSpan SettlingStirred = TimeSpan.FromMinutes(10);
 

@@ -21,6 +21,9 @@ internal static class SchemaJson
 
     private static readonly JsonWriterOptions Readable = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, NewLine = "\n" };
 
+    private const string FluesByFactor =
+        "rig: r\nunits: us\npans:\n  - { length: 4 ft, width: 2 ft, flues: { area factor: 4 } }\n  - { length: 2 ft, width: 2 ft }\nfire: { draft: forced }\n";
+
     /// <summary>The schema of a kind of file.</summary>
     /// <param name="kind">One of <see cref="Kinds"/>.</param>
     public static string Of(string kind)
@@ -37,6 +40,9 @@ internal static class SchemaJson
             {
                 RigFile.Read(name, Library.BuiltIn($"rigs/{name}.yaml"), passesOver: false, shape);
             }
+
+            // No built-in rig tells its flues by the factor alone, and a file may: without this depth and number would be required.
+            RigFile.Read("factor", FluesByFactor, passesOver: false, shape);
         }
 
         using var stream = new MemoryStream();

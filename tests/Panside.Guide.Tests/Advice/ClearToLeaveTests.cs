@@ -60,6 +60,23 @@ public class ClearToLeaveTests
         Assert.Empty(Unmet(boil));
     }
 
+    [Theory]
+    [InlineData("spread coals", "raking", 10)]
+    [InlineData("flood", "flooding", 10)]
+    [InlineData("poured 1 gal", "a pour", 10)]
+    [InlineData("wood", "wood", 15)]
+    public void S1_a_boil_seen_still_counts_only_so_many_minutes_after_what_stirs_or_chills_it(string said, string after, int minutes)
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say(said);
+        boil.After(minutes - 1);
+        boil.Say("depth 2.5", "boil still", "coals spent", "gradient gone");
+        Assert.Contains($"the boil must be seen still {minutes} minutes after {after}", Unmet(boil));
+        boil.After(2);
+        boil.Say("boil still", "depth 2.5");
+        Assert.Empty(Unmet(boil));
+    }
+
     [Fact]
     public void S1_a_depth_read_hours_before_the_boil_went_still_does_not_count()
     {

@@ -21,7 +21,8 @@ public class FlowValueTests
         [FlowValue.Fresh] = (false, flow => Holding(flow, Boil.State, "depth-fresh", "tank-fresh")),
         [FlowValue.Unanswered] = (true, flow => Holding(flow, Boil.State with { StepSince = Ago(10) }, "unanswered")),
         [FlowValue.FiredLong] = (true, flow => Holding(flow, Boil.State with { StepSince = Ago(20) }, "fired-long")),
-        [FlowValue.LastChargeNear] = (false, flow => Holding(flow, Conversation.AtSteadyBoil(tankGallons: 25, members: Conversation.Few).State, "last-charge-near")),
+        [FlowValue.LastChargeNear] = (false, flow => new[] { 12.0, 14, 16, 18, 20, 22, 24, 26 }
+            .Sum(tank => Holding(flow, Conversation.AtSteadyBoil(tankGallons: tank, members: Conversation.Few).State, "last-charge-near"))),
         [FlowValue.FloodedLately] = (false, flow => Holding(flow, With(DeedName.FloodPan, 10), "flooded-lately")),
         [FlowValue.DefoamerWorks] = (true, flow => Holding(
             flow,
