@@ -7,7 +7,7 @@ namespace Panside.Guide.Advice;
 /// <summary>How long until it is clear to leave, once no more wood goes in, if nothing is done but to look.</summary>
 public static class Clearing
 {
-    /// <summary>Minutes until somebody has looked once all is down: boil, coals and depth are asked for in their turn. No source.</summary>
+    /// <summary>Minutes until somebody has looked once all is down: a look that counts is asked for at once. No source.</summary>
     private static readonly Band Looks = new(0, 2, 10);
 
     /// <summary>

@@ -28,8 +28,7 @@ public static class Facts
         ["gradient-clear"] = now => Seen(now, ObservationName.Gradient, "clear"),
         ["gradient-mixed"] = now => SeenSinceWood(now, ObservationName.Gradient, "gone"),
         ["foam-up"] = now => Seen(now, ObservationName.Foam, "rising") || Seen(now, ObservationName.Foam, "over"),
-        ["foam-rising"] = now => Seen(now, ObservationName.Foam, "rising")
-            && !(now.State.Last(DeedName.AddDefoamer)?.At.Time >= now.State.Last(ObservationName.Foam)?.At.Time - now.Setting.Flow.Values[FlowValue.DefoamerWorks]),
+        ["foam-rising"] = now => now.State.Last(ObservationName.Foam) is { Value: "rising" } foam && now.IsFoamUntreated(foam),
         ["draw-side-unknown"] = now => ClearToLeave.HangsOnDrawSide(now),
         ["draw-open"] = now => now.DrawOpenSince is not null,
         ["draw-open-long"] = now => now.DrawOpenSince is { } open && now.State.MinutesSince(open) >= 3,

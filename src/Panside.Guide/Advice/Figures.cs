@@ -36,7 +36,8 @@ public static partial class Figures
         ["draw-shift"] = now => double.Abs(now.DrawShift) < LeastShift || now.IsDrawForeseen ? ""
             : $" (batch: {(now.DrawShift < 0 ? "-" : "+")}{Amount.Shown(new(double.Abs(now.DrawShift), Unit.Brix))})",
         ["draw-course"] = now => now.IsDrawForeseen ? ", rising fast" : "",
-        ["batch-remedy"] = now => KitchenMeasures.Remedy(now) is { } remedy ? char.ToUpperInvariant(remedy[0]) + remedy[1..] : "Leave it as it is",
+        ["batch-remedy"] = now => KitchenMeasures.Remedy(now) is { } remedy ? Sentence(remedy) : "Leave it as it is",
+        ["draw-remedy"] = now => Sentence(KitchenMeasures.RemedyOfDraw(now) ?? "stir in a little hot sap until it tests on target"),
         ["draw-temperature"] = now => now.State.Last(ReadingName.DrawTemperature) is { } read ? Amount.Shown(read.Value) : Unknown,
         ["draw-elevation"] = now => Amount.Shown(now.Setting.Units.From(DrawPoint.Today(now.Setting, now.State) - now.State.Rig.Boiling)),
         ["large-draw"] = now => Amount.Shown(now.Setting.Units.From(
@@ -87,6 +88,8 @@ public static partial class Figures
         .Concat(now.Setting.Flow.Dangers.Where(danger => danger is { IsListed: true, IsList: false }).Select(danger => danger.Code))
         .Distinct()
         .Take(9);
+
+    private static string Sentence(string words) => char.ToUpperInvariant(words[0]) + words[1..];
 
     private static string GlassOnTarget(Situation now)
     {

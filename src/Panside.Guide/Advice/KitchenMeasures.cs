@@ -7,7 +7,7 @@ using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Advice;
 
-/// <summary>What brings the evening's syrup to its target, in the measures that stand in a kitchen, for each quart or liter of it.</summary>
+/// <summary>What brings the evening's syrup, or one draw of it, to its target, in the measures that stand in a kitchen, for each quart or liter of it.</summary>
 internal static class KitchenMeasures
 {
     /// <summary>Nearer than this, in Brix, a hydrometer cannot tell a batch from its target: half of the finest mark that most have. Common practice, no source.</summary>
@@ -19,18 +19,12 @@ internal static class KitchenMeasures
     private const double UsualSap = 2;
 
     /// <summary>What to stir in or boil off, as an instruction; null where the batch is on target, or not known.</summary>
-    public static string? Remedy(Situation now)
-    {
-        if (SyrupBatch.Of(now.State) is not { } batch)
-        {
-            return null;
-        }
+    public static string? Remedy(Situation now) => SyrupBatch.Of(now.State) is { } batch ? Remedy(now, batch) : null;
 
-        var off = batch.SugarContent.Brix - now.Setting.Rig.Target.Brix;
-        return off > Near ? $"stir in {AQuart(now, Sap(now, batch) / batch.Volume.Liters)} of hot sap"
-            : off < -Near ? $"boil off {AQuart(now, Water(now, batch) / batch.Volume.Liters)} of water"
-            : null;
-    }
+    /// <summary>The same of the draw that was just tested, by its glass alone: a thin batch does not make a heavy draw thinner. Null where it is on target, or not known.</summary>
+    public static string? RemedyOfDraw(Situation now) => SyrupSample.TrueSugar(now.State) is { Brix: > 0 and < 85 } sugar
+        ? Remedy(now, Portion.OfVolume(Volume.FromLiters(1), sugar, SyrupBatch.InThePail))
+        : null;
 
     /// <summary>The batch in a sentence for the end: how much, how far off, what to do, and to test again; null where none is known.</summary>
     public static string? Told(Situation now)
@@ -46,6 +40,14 @@ internal static class KitchenMeasures
         return Remedy(now) is { } remedy
             ? $"The draws together, {volume}, come to {Amount.Shown(new(double.Abs(off), Unit.Brix))} {(off < 0 ? "under" : "over")} target: {remedy}, then test again."
             : $"The draws together, {volume}, are on target.";
+    }
+
+    private static string? Remedy(Situation now, Portion syrup)
+    {
+        var off = syrup.SugarContent.Brix - now.Setting.Rig.Target.Brix;
+        return off > Near ? $"stir in {AQuart(now, Sap(now, syrup) / syrup.Volume.Liters)} of hot sap"
+            : off < -Near ? $"boil off {AQuart(now, Water(now, syrup) / syrup.Volume.Liters)} of water"
+            : null;
     }
 
     private static double Sap(Situation now, Portion batch)

@@ -1,3 +1,4 @@
+using Panside.Guide.Flows;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
@@ -45,11 +46,14 @@ public sealed partial class Situation
     /// never once the draw-off stands well over its point: what thickens there scorches next.
     /// </summary>
     public bool IsDrawToWait => !IsWellOver && (
-        (State.Last(ObservationName.Foam) is { Value: "rising" or "over" } foam && State.MinutesSince(foam.At) < WaitMinutes
-            && !(State.Last(DeedName.AddDefoamer)?.At.Time >= foam.At.Time - Defoamed))
+        (State.Last(ObservationName.Foam) is { Value: "rising" or "over" } foam && State.MinutesSince(foam.At) < WaitMinutes && IsFoamUntreated(foam))
         || (IsLit && State.Last(ReadingName.PanDepth) is { } depth && State.MinutesSince(depth.At) < WaitMinutes
             && UnitSystem.Length(depth.Value) < Setting.Rig.LeastDepth
             && !(State.Last(DeedName.FillPan)?.At.Time >= depth.At.Time) && !(State.Last(DeedName.FloodPan)?.At.Time >= depth.At.Time)));
+
+    /// <summary>Whether foam is up that no defoamer works on: none went in since the look, nor so shortly before it that it still works.</summary>
+    internal bool IsFoamUntreated(Noted<string> foam) =>
+        !(State.Last(DeedName.AddDefoamer)?.At.Time >= foam.At.Time - Setting.Flow.Values[FlowValue.DefoamerWorks]);
 
     /// <summary>Where the draw-off is opened: over the draw point by as much as it ends under it, so that the pail is on it.</summary>
     public Temperature OpenAt => PointAt(Setting.Rig.Target.Brix + DrawShift + OpenedOver);
@@ -158,7 +162,7 @@ public sealed partial class Situation
             : null;
 
     /// <summary>The sugar as the draw-off was opened; where that is not known, where it should have been.</summary>
-    private double OpenedBrix => (State.Syrup.Count > 0 && State.Syrup[^1] is { Shut: null, OpenedBrix: { } opened } ? opened : (double?)null)
+    private double OpenedBrix => (State.NewestSyrup is { Shut: null } draw ? draw.OpenedBrix : null)
         ?? Setting.Rig.Target.Brix + DrawShift + OpenedOver;
 
     /// <summary>How long the draw-off took to come back after the last draws tonight, halved, in minutes.</summary>
@@ -306,9 +310,6 @@ public sealed partial class Situation
 
     /// <summary>So long a draw waits for foam or sap: then the look is old.</summary>
     private const int WaitMinutes = 5;
-
-    /// <summary>Defoamer put in so shortly before the look still works.</summary>
-    private static readonly TimeSpan Defoamed = TimeSpan.FromMinutes(2);
 
     private const double SoonMinutes = 5;
 

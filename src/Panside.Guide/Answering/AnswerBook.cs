@@ -69,7 +69,7 @@ public sealed class AnswerBook
         var (when, say) = (row.Texts("when"), row.Text("say", required: true) ?? "");
         foreach (var fact in when.Where(fact => !vocabulary.Facts.Contains(fact.StartsWith("not ", StringComparison.Ordinal) ? fact[4..] : fact)))
         {
-            row.Add("when", $"'{fact}' is no fact", "a fact of docs/flows.md, with 'not' before it or without");
+            row.Add("when", $"'{fact}' is no fact", "a fact of docs/flows.md, with 'not' before it or without", FaultKind.Fact);
         }
 
         Check(row, "say", say, vocabulary);
@@ -81,7 +81,7 @@ public sealed class AnswerBook
     {
         foreach (var figure in Template.FiguresIn(text).Where(figure => !vocabulary.Figures.Contains(figure)))
         {
-            map.Add(key, $"'{{{figure}}}' is no figure", "a figure of docs/flows.md");
+            map.Add(key, $"'{{{figure}}}' is no figure", "a figure of docs/flows.md", FaultKind.Figure);
         }
     }
 }

@@ -119,7 +119,7 @@ public sealed class Terms
         var given = map.Texts("given", required);
         foreach (var fact in given.Where(fact => !RigFacts.IsOne(fact)))
         {
-            map.Add("given", $"'{fact}' is nothing that a rig has", "one of " + string.Join(", ", RigFacts.Names));
+            map.Add("given", $"'{fact}' is nothing that a rig has", "one of " + string.Join(", ", RigFacts.Names), FaultKind.Fact);
         }
 
         return [.. given.Where(RigFacts.IsOne)];

@@ -44,8 +44,9 @@ internal sealed record Gate(string Name, string? Missed, string NextTime)
             return null;
         }
 
-        var low = read.FindIndex(one => one.At.Time >= lit.At.Time && UnitSystem.Length(one.Value) < back.LeastDepth);
-        return low < 0 ? null : $"the back pan stood at {Amount.Shown(read[low].Value)} at {Clock(read[low].At)}";
+        return read.Where(one => one.At.Time >= lit.At.Time && UnitSystem.Length(one.Value) < back.LeastDepth)
+            .Select(one => $"the back pan stood at {Amount.Shown(one.Value)} at {Clock(one.At)}")
+            .FirstOrDefault();
     }
 
     private static string Feeding(Rigs.Feed feed) => feed switch

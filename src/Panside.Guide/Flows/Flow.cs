@@ -76,6 +76,9 @@ public sealed record Flow
     /// <summary>The ways into the emergencies from anywhere. They come before any way of a step outside of them.</summary>
     public IEnumerable<Passage> DangerWays => Dangers.SelectMany(danger => danger.Ways);
 
+    /// <summary>The ways from a step without those of dangers, in the order in which they are tried: its own, its phase's, those from anywhere.</summary>
+    public IEnumerable<Passage> OrdinaryWays(Step step) => step.Passages.Concat(step.Phase.On).Concat(Anywhere);
+
     /// <summary>The danger that a step is the first step of; null where it is none's.</summary>
     public Danger? DangerAt(string step) => Dangers.FirstOrDefault(danger => danger.Go == step);
 

@@ -47,7 +47,7 @@ public sealed class FlowMachine
                 .OnEntry(Reached);
             _factTriggers[step.Id] =
             [
-                .. step.Passages.Concat(step.Phase.On).Concat(flow.Anywhere)
+                .. flow.OrdinaryWays(step)
                     .Select(passage => passage.When)
                     .Where(IsFact)
                     .Distinct(),

@@ -24,8 +24,9 @@ internal static class DrawPoint
     public static TemperatureRise ReadTo => TemperatureRise.FromFahrenheit(0.1);
 
     /// <summary>
-    /// The last looks at boiling water that agree are taken together: each is off by 0.1 K and its rounding, half a Brix, and the weather moves
-    /// it by less in an hour. One that is further off than this, in K, has seen the weather turn. No source.
+    /// The last looks at boiling water are averaged where they agree: one look is off by 0.1 K and by its rounding, which is worth half a Brix,
+    /// and the weather moves the boil by less within an hour. A look that differs by more than this, in K, shows that the weather has turned,
+    /// and older ones no longer count. No source.
     /// </summary>
     private const double LooksAgree = 0.3;
 

@@ -124,6 +124,9 @@ public sealed record SessionState
     /// <summary>The draws with what is known of each, the newest last.</summary>
     public ImmutableList<DrawnSyrup> Syrup { get; init; } = [];
 
+    /// <summary>The newest draw; null before any.</summary>
+    public DrawnSyrup? NewestSyrup => Syrup.Count > 0 ? Syrup[^1] : null;
+
     /// <summary>Sums over the session.</summary>
     public Totals Totals { get; init; } = new();
 
@@ -138,6 +141,9 @@ public sealed record SessionState
 
     /// <summary>Whether it ended safely.</summary>
     public bool IsSafe { get; init; }
+
+    /// <summary>The state with the newest draw told otherwise; there must be one.</summary>
+    internal SessionState WithNewestSyrup(DrawnSyrup draw) => this with { Syrup = Syrup.SetItem(Syrup.Count - 1, draw) };
 
     /// <summary>The newest reading of a kind; null where there is none.</summary>
     public Noted<Measure>? Last(ReadingName name) => Readings.TryGetValue(name, out var all) ? all[^1] : null;

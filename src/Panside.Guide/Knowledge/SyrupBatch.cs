@@ -7,7 +7,7 @@ namespace Panside.Guide.Knowledge;
 internal static class SyrupBatch
 {
     /// <summary>As warm as syrup stands in the pail when its volume is told: common practice, no source; 10 K are half a part in a hundred of its mass.</summary>
-    private static Temperature InThePail => Temperature.FromCelsius(95);
+    internal static Temperature InThePail => Temperature.FromCelsius(95);
 
     /// <summary>
     /// So many draws' worth is the belief that pails hold what the thermometer says: one glass moves it by half of what it shows. No source,

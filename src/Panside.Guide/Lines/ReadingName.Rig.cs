@@ -86,6 +86,7 @@ public sealed partial class ReadingName
     /// <summary>The rows, in the order in which they are listed.</summary>
     internal static IEnumerable<ReadingName> AtTheRig => [TankVolume, PanDepth, DrawTemperature, BoilingWaterTemperature, BackPanDepth];
 
+    /// <summary>Of a rig with one pan that pan's: whoever goes through all readings may ask before it is known which of them are there.</summary>
     private static (Length Least, Length Flood, Length Wall) Behind(Rig rig) =>
         rig.Back is { } back ? (back.LeastDepth, back.FloodDepth, back.WallDepth) : (rig.LeastDepth, rig.FloodDepth, rig.WallDepth);
 

@@ -153,7 +153,7 @@ public sealed class PlanWalk
 
         var now = new Situation(setting, state);
         bool Holds(string fact) => Facts.Holds(now, fact);
-        var own = setting.Flow.Steps[state.Step].Passages.Concat(setting.Flow.PhaseOf(state.Step).On).Concat(setting.Flow.Anywhere).Select(way => way.When).Distinct().ToList();
+        var own = setting.Flow.OrdinaryWays(setting.Flow.Steps[state.Step]).Select(way => way.When).Distinct().ToList();
         var open = setting.Machine.Permitted(state.Step, Holds).Where(own.Contains).Take(TriggersTold);
         var shut = own.Select(trigger => (trigger, Unmet: setting.Machine.Unmet(state.Step, trigger, Holds))).Where(way => way.Unmet.Count > 0).Take(TriggersTold / 2)
             .Select(way => $"'{way.trigger}' wants {string.Join(", ", way.Unmet)}");

@@ -27,7 +27,7 @@ public static class LearnedFile
         var all = RigTraits.Names.Select(name =>
         {
             var trait = traits?.Map(name, required: true);
-            var found = new RigTrait(name, Number(trait, "mean", -3, 3) ?? 0, Number(trait, "spread", 0.0001, 3) ?? 1);
+            var found = new RigTrait(name, trait?.Number("mean", -3, 3, required: true) ?? 0, trait?.Number("spread", 0.0001, 3, required: true) ?? 1);
             trait?.Finish();
             return found;
         }).ToList();
@@ -60,22 +60,6 @@ public static class LearnedFile
 
         // What the next boil begins with is what stands in the file, to the last digit.
         return Read("learned", text.ToString());
-    }
-
-    private static double? Number(YamlMap? map, string key, double low, double high)
-    {
-        if (map?.Text(key, required: true) is not { } text)
-        {
-            return null;
-        }
-
-        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= low && number <= high)
-        {
-            return number;
-        }
-
-        map.Add(key, $"{key} is '{text}'", string.Create(CultureInfo.InvariantCulture, $"a number from {low} to {high}"));
-        return null;
     }
 
     private static string Quoted(string text) => $"'{text.Replace("'", "''", StringComparison.Ordinal)}'";

@@ -50,6 +50,7 @@ public sealed record PanBehind
     /// <param name="number">How many.</param>
     /// <param name="length">Inside length of the pan.</param>
     /// <param name="width">Inside width of the pan.</param>
+    /// <returns>How many times the plan area the fire sees, walls and floor together; and what the flues hold below the floor.</returns>
     internal static (double HeatedTimes, Volume InFlues) Flues(Length depth, int number, Length length, Length width) =>
         (1 + (2 * number * (depth / width)), Area.FromSquareMeters(length.Meters * width.Meters) * depth * 0.5);
 }

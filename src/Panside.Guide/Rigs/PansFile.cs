@@ -19,14 +19,14 @@ internal static class PansFile
     {
         if (!root.Has("pans"))
         {
-            root.Maps("pans");
+            root.Maps("pans"); // Asked for only so that the key counts as known and stands in the schema.
             return (One(root.Map("pan", required: true), units, passesOver), null);
         }
 
         if (root.Has("pan"))
         {
-            root.Maps("pans");
-            root.Add("pans", "'pan' and 'pans' both say what stands over the fire", "one of them");
+            root.Maps("pans"); // As above.
+            root.Add("pans", "'pan' and 'pans' both say what stands over the fire", "one of them", FaultKind.Together);
             return (One(root.Map("pan"), units, passesOver), null);
         }
 
@@ -34,14 +34,14 @@ internal static class PansFile
         var pans = root.Maps("pans");
         if (pans.Count is < 1 or > 2 && root.Faults.Count == faults)
         {
-            root.Add("pans", $"pans has {pans.Count.ToString(CultureInfo.InvariantCulture)} entries", "one pan, or two in the order of the sap: the one behind, then the one with the draw-off");
+            root.Add("pans", $"pans has {pans.Count.ToString(CultureInfo.InvariantCulture)} entries", "one pan, or two in the order of the sap: the one behind, then the one with the draw-off", FaultKind.Form);
         }
 
         var last = pans.Count > 0 ? pans[^1] : null;
         if (last?.Has("flues") == true)
         {
-            last.Map("flues");
-            last.Add("flues", "flues are in the pan with the draw-off, and are reckoned only in one that feeds another", "no 'flues', or a second pan after it");
+            last.Map("flues"); // As above.
+            last.Add("flues", "flues are in the pan with the draw-off, and are reckoned only in one that feeds another", "no 'flues', or a second pan after it", FaultKind.Together);
         }
 
         return (One(last, units, passesOver), pans.Count == 2 ? Behind(pans[0], units, passesOver) : null);
@@ -74,10 +74,10 @@ internal static class PansFile
         var isByFactor = flues.Has(Factor);
         if (isByFactor && (flues.Has("depth") || flues.Has("number")))
         {
-            flues.Add(Factor, $"'{Factor}' stands beside the flues' depth or number", "depth and number, or the factor alone");
+            flues.Add(Factor, $"'{Factor}' stands beside the flues' depth or number", "depth and number, or the factor alone", FaultKind.Together);
         }
 
-        var factor = Number(flues, Factor);
+        var factor = flues.Number(Factor, RigLimit.HeatedTimes.Low, RigLimit.HeatedTimes.High, "3.5");
         var depth = RigFile.Size(flues, "depth", RigLimit.FlueDepth, required: !isByFactor);
         var number = flues.Whole("number", RigLimit.Flues.Low, RigLimit.Flues.High, required: !isByFactor);
         if (!passesOver)
@@ -86,23 +86,6 @@ internal static class PansFile
         }
 
         return depth is { } deep && number is { } many ? PanBehind.Flues(deep, many, pan.Length, pan.Width) : (factor ?? 1, default);
-    }
-
-    private static double? Number(YamlMap map, string key)
-    {
-        if (map.Text(key) is not { } text)
-        {
-            return null;
-        }
-
-        var (low, high) = RigLimit.HeatedTimes;
-        if (double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) && number >= low && number <= high)
-        {
-            return number;
-        }
-
-        map.Add(key, $"{key} is '{text}'", $"a number from {low.ToString(CultureInfo.InvariantCulture)} to {high.ToString(CultureInfo.InvariantCulture)}, like 3.5");
-        return null;
     }
 
     private static Pan One(YamlMap? map, UnitSystem units, bool passesOver)
@@ -136,7 +119,8 @@ internal static class PansFile
             depth.Add(
                 "least",
                 $"the depths are least {units.From(pan.Least)}, run {units.From(pan.Run)}, flood {units.From(pan.Flood)}, wall {units.From(pan.Wall)}",
-                "each deeper than the one before");
+                "each deeper than the one before",
+                FaultKind.Together);
         }
     }
 }

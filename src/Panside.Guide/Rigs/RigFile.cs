@@ -72,7 +72,7 @@ public static class RigFile
 
         if (back is not null && rig.Feed != Feed.ByFloat)
         {
-            feed!.Add("by", $"the pan behind is fed by {(rig.Feed == Feed.ByHand ? "hand" : "valve")}", "'by: float': of two pans each has a float");
+            feed!.Add("by", $"the pan behind is fed by {(rig.Feed == Feed.ByHand ? "hand" : "valve")}", "'by: float': of two pans each has a float", FaultKind.Together);
         }
 
         foreach (var map in passesOver ? [] : new[] { root, fire, wood, feed, syrup })
@@ -94,7 +94,8 @@ public static class RigFile
             fire!.Add(
                 key,
                 fuel == Fuel.Wood ? $"'{key}' is of a burner, and wood heats this pan" : $"'{key}' is of a wood fire, and this pan is heated by {kind}",
-                fuel == Fuel.Wood ? "'kind: gas', 'oil' or 'electric' beside it, or no 'boils'" : $"no '{key}', or 'kind: wood'");
+                fuel == Fuel.Wood ? "'kind: gas', 'oil' or 'electric' beside it, or no 'boils'" : $"no '{key}', or 'kind: wood'",
+                FaultKind.Together);
         }
 
         return fuel;
@@ -136,12 +137,12 @@ public static class RigFile
         var isFloat = feed?.Flag("float");
         if (by is not null && isFloat is { } told && told != (by == "float"))
         {
-            feed!.Add("float", $"float is {(told ? "true" : "false")}, and the pan is fed by {by}", "'by' alone");
+            feed!.Add("float", $"float is {(told ? "true" : "false")}, and the pan is fed by {by}", "'by' alone", FaultKind.Together);
         }
 
         if (feed?.Has("pail") == true && (by ?? (isFloat == false ? "hand" : "float")) != "hand")
         {
-            feed.Add("pail", "a pail stands there, and no hand feeds the pan", "'by: hand' beside it, or no 'pail'");
+            feed.Add("pail", "a pail stands there, and no hand feeds the pan", "'by: hand' beside it, or no 'pail'", FaultKind.Together);
         }
 
         return by switch
@@ -170,7 +171,7 @@ public static class RigFile
             return value;
         }
 
-        map.Add(key, $"{key} is {measure}", limit.ToString());
+        map.Add(key, $"{key} is {measure}", limit.ToString(), FaultKind.Range);
         return null;
     }
 }

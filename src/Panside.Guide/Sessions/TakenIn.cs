@@ -101,8 +101,8 @@ internal sealed class TakenIn(Setting setting)
 
     /// <summary>A spoonful that is read while it runs, or soon after, tells of the draw until a glass does.</summary>
     private static SessionState Spooned(SessionState state, Reading reading) =>
-        state.Syrup.Count > 0 && state.Syrup[^1] is { By: not DensityBy.Hydrometer } draw && !(reading.At.Time - draw.Shut?.Time > SyrupSample.OneSample)
-            ? state with { Syrup = state.Syrup.SetItem(state.Syrup.Count - 1, draw with { Brix = UnitSystem.Sugar(reading.Measure).Brix, By = DensityBy.Refractometer }) }
+        state.NewestSyrup is { By: not DensityBy.Hydrometer } draw && !(reading.At.Time - draw.Shut?.Time > SyrupSample.OneSample)
+            ? state.WithNewestSyrup(draw with { Brix = UnitSystem.Sugar(reading.Measure).Brix, By = DensityBy.Refractometer })
             : state;
 
     private static DrawOffAnchor Anchored(SessionState state, SugarContent read, Moment at)
@@ -165,9 +165,9 @@ internal sealed class TakenIn(Setting setting)
     /// <summary>A draw begins, with what its course says of it; opened, shut and opened again within minutes it is one.</summary>
     private SessionState Opened(SessionState state, Moment at)
     {
-        if (state.Syrup.Count > 0 && state.Syrup[^1] is { Shut: { } shut, Brix: null } before && at.Time - shut.Time <= DrawnSyrup.SameDraw)
+        if (state.NewestSyrup is { Shut: { } shut, Brix: null } before && at.Time - shut.Time <= DrawnSyrup.SameDraw)
         {
-            return state with { Syrup = state.Syrup.SetItem(state.Syrup.Count - 1, before with { Shut = null }) };
+            return state.WithNewestSyrup(before with { Shut = null });
         }
 
         var now = new Situation(setting, state);
@@ -187,10 +187,9 @@ internal sealed class TakenIn(Setting setting)
     private SessionState Shut(SessionState state, Did did)
     {
         var draw = state.ThisDraw is { IsShut: false } open ? open with { IsShut = true } : new ThisDraw(0, IsShut: true);
-        var known = state.Syrup.Count > 0 && state.Syrup[^1] is { Shut: null } one
-            ? state.Syrup.SetItem(state.Syrup.Count - 1, one with { Shut = did.At, ShutBrix = one.OpenedBrix is null ? null : new Situation(setting, state).ShutAtBrix })
-            : state.Syrup.Add(new(did.At) { Shut = did.At });
-        state = state with { ThisDraw = draw, Syrup = known };
+        state = (state.NewestSyrup is { Shut: null } one
+            ? state.WithNewestSyrup(one with { Shut = did.At, ShutBrix = one.OpenedBrix is null ? null : new Situation(setting, state).ShutAtBrix })
+            : state with { Syrup = state.Syrup.Add(new(did.At) { Shut = did.At }) }) with { ThisDraw = draw };
         return did.Measure is { } told ? Draw(state, setting.Units.Volume(told)) : state;
     }
 
@@ -212,12 +211,13 @@ internal sealed class TakenIn(Setting setting)
     private static SessionState Draw(SessionState state, Volume told)
     {
         var drawn = told - Volume.FromLiters(state.ThisDraw.Liters);
-        return state with
+        var noted = state.NewestSyrup is { } newest
+            ? state.WithNewestSyrup(newest with { Liters = double.Max(newest.Liters + drawn.Liters, 0) })
+            : state with { Syrup = state.Syrup.Add(new(state.Now!.Value) { Shut = state.Now, Liters = told.Liters }) };
+        return noted with
         {
             ThisDraw = state.ThisDraw with { Liters = told.Liters },
             Rigs = state.Rigs.Drawn(drawn),
-            Syrup = state.Syrup.Count == 0 ? state.Syrup.Add(new(state.Now!.Value) { Shut = state.Now, Liters = told.Liters })
-                : state.Syrup.SetItem(state.Syrup.Count - 1, state.Syrup[^1] with { Liters = double.Max(state.Syrup[^1].Liters + drawn.Liters, 0) }),
             Totals = state.Totals with { DrawnLiters = state.Totals.DrawnLiters + drawn.Liters },
         };
     }
@@ -226,15 +226,15 @@ internal sealed class TakenIn(Setting setting)
     private static SessionState Hydrometer(SessionState state, Reading reading)
     {
         if (SyrupSample.TrueSugar(state) is not { } sugar
-            || (reading.Name == ReadingName.SampleTemperature && (state.Syrup.Count == 0 || state.Syrup[^1] is { By: DensityBy.Hydrometer }
-                || state.Last(ReadingName.HydrometerBrix)?.At.Time < state.Syrup[^1].Opened.Time)))
+            || (reading.Name == ReadingName.SampleTemperature && (state.NewestSyrup is not { By: not DensityBy.Hydrometer } untested
+                || state.Last(ReadingName.HydrometerBrix)?.At.Time < untested.Opened.Time)))
         {
             return state;
         }
 
-        if (state.Syrup.Count > 0 && state.Last(ReadingName.HydrometerBrix)!.Value.At.Time >= state.Syrup[^1].Opened.Time)
+        if (state.NewestSyrup is { } draw && state.Last(ReadingName.HydrometerBrix)!.Value.At.Time >= draw.Opened.Time)
         {
-            state = state with { Syrup = state.Syrup.SetItem(state.Syrup.Count - 1, state.Syrup[^1] with { Brix = sugar.Brix, By = DensityBy.Hydrometer }) };
+            state = state.WithNewestSyrup(draw with { Brix = sugar.Brix, By = DensityBy.Hydrometer });
         }
 
         var liters = state.Totals.DrawnLiters - state.Totals.MeasuredLiters;

@@ -63,23 +63,13 @@ internal static class WhatIf
     private static string Left(Situation now, Outlook shutdown)
     {
         var least = Amount.Shown(now.Setting.Units.From(now.Setting.Rig.LeastDepth));
-        if (now.Setting.Rig.Back is not null)
-        {
-            return shutdown.SpareLiters(0.05) is < 0 and var lacks
-                ? $"The tank can fall short: up to {Rounded(now, -lacks, up: true)} more is wanted to keep both pans over their least depths."
-                : shutdown.LeftLiters(0.05) < 0 ? "The tank can run dry, and both pans still stay over their least depths."
-                : $"{FromTo(now, Band.Of(shutdown.LeftLiters))} stays in the tank, and both pans over their least depths.";
-        }
-
-        if (shutdown.SpareLiters(0.05) is < 0 and var spare)
-        {
-            return $"The tank can fall short: up to {Rounded(now, -spare, up: true)} more is wanted to keep the pan over its least depth of {least}.";
-        }
-
-        return shutdown.LeftLiters(0.05) < 0
-            ? $"The tank can run dry, and the pan {(IsPoured(now) ? "can be kept" : "still stays")} over its least depth of {least}."
-            : IsPoured(now) ? $"The tank holds enough to keep the pan over its least depth of {least} by hand."
-            : $"{FromTo(now, Band.Of(shutdown.LeftLiters))} stays in the tank, and the pan over its least depth of {least}.";
+        var (pans, over, stay) = now.Setting.Rig.Back is null
+            ? ("the pan", $"over its least depth of {least}", "still stays")
+            : ("both pans", "over their least depths", "still stay");
+        return shutdown.SpareLiters(0.05) is < 0 and var lacks ? $"The tank can fall short: up to {Rounded(now, -lacks, up: true)} more is wanted to keep {pans} {over}."
+            : shutdown.LeftLiters(0.05) < 0 ? $"The tank can run dry, and {pans} {(IsPoured(now) ? "can be kept" : stay)} {over}."
+            : IsPoured(now) ? $"The tank holds enough to keep {pans} {over} by hand."
+            : $"{FromTo(now, Band.Of(shutdown.LeftLiters))} stays in the tank, and {pans} {over}.";
     }
 
     private static bool IsPoured(Situation now) => now.Setting.Rig.Feed == Feed.ByHand;

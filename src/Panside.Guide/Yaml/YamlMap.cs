@@ -193,6 +193,25 @@ public sealed class YamlMap
         return null;
     }
 
+    /// <summary>A number without a unit within a range; null where missing or wrong.</summary>
+    public double? Number(string key, double low, double high, string? example = null, bool required = false)
+    {
+        _shape?.Note(key, new(Shaped.Number) { Range = (low, high) });
+        if (Scalar(key, required) is not { } text)
+        {
+            return null;
+        }
+
+        if (double.TryParse(text, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) && number >= low && number <= high)
+        {
+            return number;
+        }
+
+        var range = string.Create(CultureInfo.InvariantCulture, $"a number from {low} to {high}");
+        Add(key, $"{key} is '{text}'", example is null ? range : $"{range}, like {example}", FaultKind.Range);
+        return null;
+    }
+
     /// <summary>true or false; null where missing or wrong.</summary>
     public bool? Flag(string key)
     {

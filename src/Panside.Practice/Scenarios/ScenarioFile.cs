@@ -78,7 +78,7 @@ public static class ScenarioFile
         var until = Within(map, "until", Dimension.Time, "50 min", Minutes, 0, 1440) ?? after;
         if (until < after)
         {
-            map.Add("until", $"until is {until:0.#} min, before after", "a time no earlier than after");
+            map.Add("until", $"until is {until:0.#} min, before after", "a time no earlier than after", FaultKind.Together);
         }
 
         var planned = new PlannedMishap(
@@ -98,7 +98,7 @@ public static class ScenarioFile
         var check = new Check(map.Text("check", required: true) ?? "", map.Text("text", required: true) ?? "", map.Text("when", required: true) ?? "");
         if (check.When.Length > 0 && !check.IsKnown)
         {
-            map.Add("when", $"'{check.When}' cannot be seen", "reading, observed, did or phase, and a name, like 'reading pan-depth'");
+            map.Add("when", $"'{check.When}' cannot be seen", "reading, observed, did or phase, and a name, like 'reading pan-depth'", FaultKind.Trigger);
         }
 
         map.Finish();
@@ -125,7 +125,7 @@ public static class ScenarioFile
             return value;
         }
 
-        map.Add(key, $"{key} is {measure}, which no evening has", $"a usual value, like {example}");
+        map.Add(key, $"{key} is {measure}, which no evening has", $"a usual value, like {example}", FaultKind.Range);
         return null;
     }
 }

@@ -87,6 +87,8 @@ public sealed class Outlook
         {
             var pan = cell < members.BackCells ? members.Back : members.Front;
             var (sugar, least) = (members[Field.Sugar + cell], pan.IsBack ? run.LeastBackLiters : run.LeastLiters);
+
+            // A pan in front that nothing feeds can be reckoned under nothing: it is dry then. Of one pan the figure stays as it always was.
             var floor = members.BackCells > 0 ? 0 : double.NegativeInfinity;
             for (var member = 0; member < members.Count; member++)
             {

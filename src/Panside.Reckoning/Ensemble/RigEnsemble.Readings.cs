@@ -32,6 +32,15 @@ public sealed partial class RigEnsemble
     /// <summary>The eye at a thermometer, in K; what it is off by all evening is a number of the members.</summary>
     private const double ThermometerEye = 0.08;
 
+    /// <summary>
+    /// So far on the way from sap to what stands in front the pan behind is left, on the mean: by the balance of sugar over a boil with
+    /// draws a quarter to a third; give or take as much as that is worth. No source.
+    /// </summary>
+    private const double LeftBehind = 0.3;
+
+    /// <summary>Its deviation, as a logarithm.</summary>
+    private const double LeftBehindSpread = 0.4;
+
     /// <summary>Whether no member explains a reading of the tank.</summary>
     public bool IsFar(Volume tank) => IsTankKnown && Assimilation.IsFar(Gauge(), tank.Liters, GaugeLiters);
 
@@ -105,9 +114,6 @@ public sealed partial class RigEnsemble
         : pan.IsFloodUnread || IsFarDepth(pan, read) ? SetTo(pan, read)
         : Changed(members => Assimilation.Read(members, Depths(pan), read.Meters, RulerMeters));
 
-    /// <summary>One of the pans, as a ruler tells of it.</summary>
-    private sealed record RuledPan(Stretch Cells, Area Area, Volume InFlues, Length Least, Length Held, int FloatOff, bool IsFloodUnread);
-
     private RuledPan DrawPan => new(Members.Front, Rig.PanArea, default, Rig.LeastDepth, HeldDepth, Members.DrawPanOff, Common.IsFloodUnread);
 
     private RuledPan? PanBehind => Rig.Back is not { } back
@@ -149,7 +155,7 @@ public sealed partial class RigEnsemble
                         members.SetLiters(pan.Cells, member, to);
                     }
 
-                    members[pan.FloatOff][member] = isHeld ? to - ((pan.Area * read) + pan.InFlues).Liters : members[pan.FloatOff][member];
+                    members[pan.FloatOff][member] = isHeld ? to - pan.LitersAt(read) : members[pan.FloatOff][member];
                 }
             },
             pan.Cells.IsBack ? common with { IsBackFloodUnread = false } : common with { IsFloodUnread = false });
@@ -173,14 +179,14 @@ public sealed partial class RigEnsemble
         var depths = new double[Count];
         for (var member = 0; member < Count; member++)
         {
-            depths[member] = (Members.Liters(pan.Cells, member) - pan.InFlues.Liters) / 1000 / pan.Area.SquareMeters;
+            depths[member] = pan.DepthOf(Members.Liters(pan.Cells, member));
         }
 
         return depths;
     }
 
     private static double Reads(RuledPan pan, Length read, double noise) =>
-        double.Max(((pan.Area * (read + Length.FromMeters(RulerMeters * noise))) + pan.InFlues).Liters, 0.1);
+        double.Max(pan.LitersAt(read + Length.FromMeters(RulerMeters * noise)), 0.1);
 
     /// <summary>The thermometer at the draw-off stands so far over boiling water today.</summary>
     public RigEnsemble DrawOffRead(TemperatureRise overBoilingWater, Pressure station)
@@ -241,15 +247,6 @@ public sealed partial class RigEnsemble
             }
         }
     });
-
-    /// <summary>
-    /// So far on the way from sap to what stands in front the pan behind is left, on the mean: by the balance of sugar over a boil with
-    /// draws a quarter to a third; give or take as much as that is worth. No source.
-    /// </summary>
-    private const double LeftBehind = 0.3;
-
-    /// <summary>Its deviation, as a logarithm.</summary>
-    private const double LeftBehindSpread = 0.4;
 
     /// <summary>The raw sap's sugar was read.</summary>
     /// <param name="read">The reading.</param>

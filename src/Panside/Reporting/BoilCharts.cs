@@ -23,7 +23,7 @@ internal sealed class BoilCharts
 
     private static readonly Stroke Measured = new("#c2500a", 2);
     private static readonly Stroke DrawPoint = new("#1f2933", 1.2, "7 4");
-    private static readonly Stroke Wood = new("#52606d", 3);
+    private static readonly Stroke Wood = new(Ink.Tank.Color, 3);
     private static readonly Lettering Small = new(11);
 
     private readonly BoilStory _story;

@@ -6,7 +6,7 @@ namespace Panside.Reporting;
 internal static class SeasonByBoil
 {
     private static readonly Stroke Line = Ink.Truth with { Width = 1.5 };
-    private static readonly Stroke Wood = new("#52606d", 9);
+    private static readonly Stroke Wood = new(Ink.Tank.Color, 9);
     private static readonly Stroke All = new("#1f2933", 1.2, "7 4");
 
     /// <summary>The picture with its words.</summary>

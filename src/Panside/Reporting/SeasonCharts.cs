@@ -9,7 +9,7 @@ internal static class SeasonCharts
     /// <summary>A season of fewer days than this shows the clock under it, else the days.</summary>
     private const double FewDays = 2;
 
-    private static readonly Stroke Bar = new("#52606d", 5);
+    private static readonly Stroke Bar = new(Ink.Tank.Color, 5);
     private static readonly Stroke Drawn = Ink.Truth with { Width = 5 };
     private static readonly Stroke Held = new("#1f2933", 1.5);
     private static readonly Stroke Stem = Ink.Truth with { Width = 1.5 };

@@ -2,6 +2,8 @@ using System.Globalization;
 using Panside.Guide.Advice;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
+using Panside.Reckoning.Instruments;
+using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Tests.Sessions;
 
@@ -30,13 +32,8 @@ public class DrawCourseTests
     public void A_first_reading_a_hair_over_the_point_after_a_flat_course_is_read_again_and_a_second_one_opens()
     {
         var boil = Conversation.AtSteadyBoil();
-        var point = PointFahrenheit(boil);
-        foreach (var under in new[] { 0.7, 0.7, 0.7 })
-        {
-            Draw(boil, point - under);
-            boil.After(2);
-        }
-
+        var point = Course(boil, minutes: 2, 0.7, 0.7, 0.7);
+        boil.After(2);
         Draw(boil, point + 0.04);
         Assert.Equal("boiling", boil.State.Step);
         boil.After(0.6);
@@ -48,13 +45,8 @@ public class DrawCourseTests
     public void A_first_reading_over_the_point_is_held_for_two_minutes_at_the_most()
     {
         var boil = Conversation.AtSteadyBoil();
-        var point = PointFahrenheit(boil);
-        foreach (var under in new[] { 0.7, 0.7, 0.7 })
-        {
-            Draw(boil, point - under);
-            boil.After(2);
-        }
-
+        var point = Course(boil, minutes: 2, 0.7, 0.7, 0.7);
+        boil.After(2);
         Draw(boil, point + 0.04);
         boil.After(2.6);
         Assert.Equal("draw-open", boil.State.Step);
@@ -64,13 +56,7 @@ public class DrawCourseTests
     public void A_course_that_rises_fast_opens_before_a_reading_is_over_the_point()
     {
         var boil = Conversation.AtSteadyBoil();
-        var point = PointFahrenheit(boil);
-        foreach (var under in new[] { 3.0, 1.8, 0.6 })
-        {
-            boil.After(2);
-            Draw(boil, point - under);
-        }
-
+        Course(boil, minutes: 2, 3.0, 1.8, 0.6);
         boil.After(1.1);
         Assert.Equal("draw-open", boil.State.Step);
         Assert.Contains("rising fast", boil.All.OfType<AdviceLine>().Last(line => line.Advice.Action == "open-draw").Advice.Because, StringComparison.Ordinal);
@@ -80,13 +66,7 @@ public class DrawCourseTests
     public void A_course_that_nobody_looked_at_for_minutes_asks_for_the_thermometer_and_opens_nothing()
     {
         var boil = Conversation.AtSteadyBoil();
-        var point = PointFahrenheit(boil);
-        foreach (var under in new[] { 3.4, 2.5, 1.6 })
-        {
-            boil.After(2);
-            Draw(boil, point - under);
-        }
-
+        Course(boil, minutes: 2, 3.4, 2.5, 1.6);
         boil.After(4);
         Assert.Equal("boiling", boil.State.Step);
         Assert.Equal("draw-temperature", boil.Open!.Ask);
@@ -202,6 +182,36 @@ public class DrawCourseTests
         Assert.Contains("2.0 Brix over", told, StringComparison.Ordinal);
     }
 
+    /// <summary>
+    /// By hand, for a draw at 71.4 Brix as above: 4.5 / 64.9 of its mass, 6.9 %; syrup at 95 °C weighs 1.32 kg/L, sap 0.97, so 9.4 % of its volume,
+    /// 0.38 cups a quart.
+    /// </summary>
+    [Fact]
+    public void A_heavy_draw_of_a_thin_batch_is_told_to_be_thinned_and_not_to_be_boiled_off()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        DrawOnce(boil, PointFahrenheit(boil) + 0.4, glass: 52);
+        boil.After(17);
+        Draw(boil, PointFahrenheit(boil) + 0.8);
+        if (boil.State.Doubted is not null)
+        {
+            boil.Say("yes");
+        }
+
+        var glass = SyrupHydrometer.ReadingOnTarget(SugarContent.FromBrix(71.4), Temperature.FromFahrenheit(205)).Brix;
+        boil.Say("open");
+        boil.After(1);
+        boil.Say("drew 1 qt", "sample 205", $"hydrometer {glass.ToString("0.0", CultureInfo.InvariantCulture)}");
+        if (boil.State.Doubted is not null)
+        {
+            boil.Say("yes");
+        }
+
+        Assert.StartsWith("Boil off", Figures.Of(Now(boil), "batch-remedy"), StringComparison.Ordinal);
+        Assert.Equal("too-heavy", boil.State.Step);
+        Assert.StartsWith("Stir in 3/8 cup a quart of hot sap; test again", boil.Open!.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_cup_whose_temperature_is_that_of_another_sample_tells_no_density()
     {
@@ -224,6 +234,19 @@ public class DrawCourseTests
         {
             boil.Say("yes");
         }
+    }
+
+    /// <summary>The draw-off read every so many minutes, so far under its point, in °F. Gives the point.</summary>
+    private static double Course(Conversation boil, double minutes, params double[] under)
+    {
+        var point = PointFahrenheit(boil);
+        foreach (var one in under)
+        {
+            boil.After(minutes);
+            Draw(boil, point - one);
+        }
+
+        return point;
     }
 
     private static Situation Now(Conversation boil) => new(boil.Session.Setting, boil.State);

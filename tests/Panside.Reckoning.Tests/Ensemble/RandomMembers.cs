@@ -1,6 +1,7 @@
 using CsCheck;
 using Panside.Reckoning.Chance;
 using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Rig;
 
 namespace Panside.Reckoning.Tests.Ensemble;
 
@@ -22,10 +23,14 @@ internal static class RandomMembers
                 Accounts = true,
             }));
 
-    /// <summary>Members from a seed.</summary>
-    public static Members Of(bool forced, ulong seed, int count = 16)
+    /// <summary>Members of one pan from a seed.</summary>
+    public static Members Of(bool forced, ulong seed, int count = 16) => Of(EnsembleRig.Of(forced), seed, count);
+
+    /// <summary>Members of a rig of one pan or two from a seed.</summary>
+    public static Members Of(RigDescription rig, ulong seed, int count = 16)
     {
-        var members = Beginning.Of(EnsembleRig.Of(forced), RigPrior.Default, count);
+        var members = Beginning.Of(rig, RigPrior.Default, count);
+        Stretch[] pans = members.BackCells > 0 ? [members.Back, members.Front] : [members.Front];
         for (var member = 0; member < count; member++)
         {
             var random = RandomNumbers.For(seed, (ulong)member);
@@ -33,12 +38,19 @@ internal static class RandomMembers
             members[Field.Flame][member] = Upto(80);
             members[Field.Coals][member] = Upto(120);
             members[Field.Brick][member] = Upto(60);
-            members[Field.Pan][member] = 0.1 + Upto(random.Unit() < 0.3 ? 2 : 60);
+            foreach (var pan in pans)
+            {
+                members.SetLiters(pan, member, 0.1 + Upto(random.Unit() < 0.3 ? 2 : pan.IsBack ? 120 : pans.Length > 1 ? 30 : 60));
+            }
+
             members[Field.Temperature][member] = Upto(99.5);
             members[Field.Tank][member] = Upto(random.Unit() < 0.3 ? 5 : 200);
-            for (var cell = 0; cell < members.Cells; cell++)
+            foreach (var pan in pans)
             {
-                members[Field.Sugar + cell][member] = members[Field.Pan][member] / members.Cells * Upto(0.8);
+                for (var cell = pan.First; cell < pan.First + pan.Count; cell++)
+                {
+                    members[Field.Sugar + cell][member] = members.Liters(pan, member) / pan.Count * Upto(0.8);
+                }
             }
         }
 

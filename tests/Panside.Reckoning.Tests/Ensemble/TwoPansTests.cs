@@ -1,6 +1,5 @@
 using CsCheck;
 using Panside.Laws;
-using Panside.Reckoning.Chance;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Rig;
@@ -21,7 +20,7 @@ public class TwoPansTests
     /// <summary>Members in the middle of anything: pans from a film to a flood, tanks empty and full.</summary>
     private static readonly Gen<(Members Members, Run Run)> Any = Gen.Select(
         Gen.ULong, Gen.Double[0.1, 2], Gen.Double[0, 16], Gen.Bool, Gen.Bool, Gen.Bool, Gen.Int[1, 120],
-        (seed, minutes, wood, tankEnds, feed, flows, steps) => (Of(seed), new Run
+        (seed, minutes, wood, tankEnds, feed, flows, steps) => (RandomMembers.Of(Rig, seed), new Run
         {
             Steps = steps,
             StepMinutes = minutes,
@@ -226,32 +225,6 @@ public class TwoPansTests
         HeldLiters = (Rig.PanArea * Rig.RunDepth).Liters,
         HeldBackLiters = rig.HeldBackLiters,
     };
-
-    private static Members Of(ulong seed, int count = 16)
-    {
-        var members = Beginning.Of(Rig, RigPrior.Default, count);
-        for (var member = 0; member < count; member++)
-        {
-            var random = RandomNumbers.For(seed, (ulong)member);
-            double Upto(double most) => most * random.Unit();
-            members[Field.Flame][member] = Upto(80);
-            members[Field.Coals][member] = Upto(120);
-            members[Field.Brick][member] = Upto(60);
-            members.SetLiters(members.Back, member, 0.1 + Upto(random.Unit() < 0.3 ? 2 : 120));
-            members.SetLiters(members.Front, member, 0.1 + Upto(random.Unit() < 0.3 ? 2 : 30));
-            members[Field.Temperature][member] = Upto(99.5);
-            members[Field.Tank][member] = Upto(random.Unit() < 0.3 ? 5 : 200);
-            foreach (var pan in new[] { members.Back, members.Front })
-            {
-                for (var cell = pan.First; cell < pan.First + pan.Count; cell++)
-                {
-                    members[Field.Sugar + cell][member] = members.Liters(pan, member) / pan.Count * Upto(0.8);
-                }
-            }
-        }
-
-        return members;
-    }
 
     private static double Fraction(Members members, int member, int cell)
     {
