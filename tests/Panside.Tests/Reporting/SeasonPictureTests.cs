@@ -58,12 +58,12 @@ public class SeasonPictureTests
     [Fact]
     public void What_was_told_ahead_stands_beside_what_came_as_the_record_has_it()
     {
-        // What was said in the long boil: the draw opened at 16:56, and the telling nearest to half an hour before it stands in the record.
+        // What was said in the long boil: the draw opened at 16:57, and the telling nearest to half an hour before it stands in the record.
         var told = Told("long-boil");
         var draw = told.Single(one => one.What == ToldAhead.Kind.FirstDraw);
         var record = RecordGlance.Read(Story.Demo("long-boil"));
         var opened = record.Said.OfType<Guide.Lines.Did>().First(did => did.Name == Guide.Lines.DeedName.OpenDraw).At.Time;
-        Assert.Equal(new TimeOnly(16, 56, 5), TimeOnly.FromDateTime(opened.DateTime));
+        Assert.Equal(new TimeOnly(16, 57, 5), TimeOnly.FromDateTime(opened.DateTime));
         Assert.InRange(draw.Came, 20, 40);
         Assert.Contains(
             record.Answers.OfType<Guide.Lines.ForecastLine>(),
