@@ -75,10 +75,10 @@ public sealed class ConversationTests
         stage.Type("why");
         Assert.Equal(2, stage.Text.Split(Advice).Length);
 
-        // Once something is asked, it goes back to its place in the conversation.
+        // Once something is asked, it goes back to its place in the conversation, or with it out of sight; it never stands twice.
         stage.Wait(3);
         Assert.Contains("> Read the thermometer at the draw-off.", stage.Text);
-        Assert.Equal(2, stage.Text.Split(Advice).Length);
+        Assert.InRange(stage.Text.Split(Advice).Length, 1, 2);
     }
 
     [Fact]

@@ -108,8 +108,8 @@ public class ReplayTalkTests
     [InlineData("back 10", 16, 23)]
     [InlineData("back 0.5", 16, 32)]
     [InlineData("start", 15, 40)]
-    [InlineData("draw", 16, 56)]
-    [InlineData("alarm", 16, 56)]
+    [InlineData("draw", 16, 57)]
+    [InlineData("alarm", 16, 57)]
     public void A_word_goes_to_a_time_and_shows_what_was_said_until_then(string word, int hour, int minute)
     {
         var talk = Talk("16:33", 1);

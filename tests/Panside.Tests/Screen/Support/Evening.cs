@@ -16,7 +16,7 @@ internal static class Evening
         "depth 1.5", "low", "@8", "draw 214.8", "wood", "@5", "tank 24", "@3", "wood", "draw 216", "@2", "depth 1 1/2", "low", "rolling",
     ];
 
-    private static readonly string[] ToTheDraw = ["@6", "wood", "tank 21.5", "depth 1 1/2", "@3", "draw 219"];
+    private static readonly string[] ToTheDraw = ["@6", "wood", "tank 21.5", "depth 1 1/2", "@3", "draw 219.5"];
 
     private static readonly string[] ToTheSyrup = ["yes", "@2", "drew 1.5 qt", "sample 180", "hydrometer 60.8", "yes"];
 
