@@ -189,7 +189,8 @@ internal sealed class TakenIn(Setting setting)
         var draw = state.ThisDraw is { IsShut: false } open ? open with { IsShut = true } : new ThisDraw(0, IsShut: true);
         state = (state.NewestSyrup is { Shut: null } one
             ? state.WithNewestSyrup(one with { Shut = did.At, ShutBrix = one.OpenedBrix is null ? null : new Situation(setting, state).ShutAtBrix })
-            : state with { Syrup = state.Syrup.Add(new(did.At) { Shut = did.At }) }) with { ThisDraw = draw };
+            : state with { Syrup = state.Syrup.Add(new(did.At) { Shut = did.At }) }) with
+        { ThisDraw = draw };
         return did.Measure is { } told ? Draw(state, setting.Units.Volume(told)) : state;
     }
 

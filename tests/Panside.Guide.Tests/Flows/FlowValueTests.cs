@@ -100,7 +100,8 @@ public class FlowValueTests
     private static Moment Ago(double minutes) => Moment.Of(Boil.Now.Time.AddMinutes(-minutes));
 
     private static Setting Set(Flow flow) => new(
-        flow, RigFile.Read("r", RepositoryFiles.Read("flows", "rigs", "two-by-four-natural.yaml")), Guidance.Beginner, "test") { Members = Conversation.Few };
+        flow, RigFile.Read("r", RepositoryFiles.Read("flows", "rigs", "two-by-four-natural.yaml")), Guidance.Beginner, "test")
+    { Members = Conversation.Few };
 
     private static Flow Read(string values) => FlowFile.Read("f", RepositoryFiles.Read("flows", "divided-pan.yaml") + values, Vocabularies.Flow);
 }
