@@ -138,8 +138,8 @@ public static class ClearToLeave
             : null;
 
     /// <summary>
-    /// Whether a look that tells of a still boil may be the beginning of one: not where it was seen up so shortly before, and nothing has cooled it
-    /// since. Then one of two words was a slip, and another look tells which.
+    /// Whether a look that tells of a still boil may be the beginning of one: not where it was seen up so shortly before. Then one of two words was
+    /// a slip, and another look tells which.
     /// </summary>
     internal static bool IsBelieved(SessionState state, Moment seen) => IsSettled(state, seen)
         && !(state.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } up && seen.Time - up.At.Time < SettlingStirred);

@@ -19,6 +19,7 @@ public static class Facts
         ["boil-rolling"] = now => Seen(now, ObservationName.Boil, "rolling"),
         ["boil-up"] = now => Seen(now, ObservationName.Boil, "rolling") || Seen(now, ObservationName.Boil, "steady"),
         ["boil-still"] = now => SeenSinceWood(now, ObservationName.Boil, "still"),
+        ["still-counts"] = now => SeenSinceWood(now, ObservationName.Boil, "still") && now.State.StillSince is not null,
         ["coals-deep"] = now => Seen(now, ObservationName.Coals, "deep"),
         ["boil-look-counts"] = LookThatCounts.AtTheBoil,
         ["coals-look-counts"] = LookThatCounts.AtTheCoals,

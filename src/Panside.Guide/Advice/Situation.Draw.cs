@@ -20,6 +20,9 @@ public sealed partial class Situation
         ? open.At
         : null;
 
+    /// <summary>The course of its thermometer since the last draw.</summary>
+    internal DrawCourse Course => _course.Value;
+
     /// <summary>Minutes until the draw point; null where no sugar comes in, nothing boils, or it is more than six hours off.</summary>
     public Band? MinutesToDraw => _toDraw.Value;
 
@@ -102,34 +105,31 @@ public sealed partial class Situation
     /// now, and no valve stays open for it over a pan that is low.
     /// </summary>
     public bool IsDrawOutrun => DrawOpenSince is { } open && State.Readings.TryGetValue(ReadingName.DrawTemperature, out var all) && all.Count > 1
-        && all[^1].At.Time - open.Time > Running && MinutesSinceRead <= FreshMinutes
+        && all[^1].At.Time - open.Time > Running && Course.MinutesSinceRead <= FreshMinutes
         && UnitSystem.Temperature(all[^1].Value) > UnitSystem.Temperature(all[^2].Value) && UnitSystem.Temperature(all[^1].Value) > OpenAt && !IsPanFallen;
 
     /// <summary>
     /// Whether the draw-off comes to its point within minutes, by its last reading or by its course: then minutes decide.
     /// </summary>
-    public bool IsDrawAtHand => !IsDrawDue && DrawOpenSince is null && LastSinceDraw is { } last
-        && (UnitSystem.Temperature(last.Value) >= DrawPointToday - DrawPoint.AtHand || MinutesToOpening is <= SoonMinutes);
+    public bool IsDrawAtHand => !IsDrawDue && DrawOpenSince is null && Course.Last is { } last
+        && (UnitSystem.Temperature(last.Value) >= DrawPointToday - DrawPoint.AtHand || Course.MinutesTo(OpenAt) is <= SoonMinutes);
 
     /// <summary>Whether it comes to it so soon that the next reading is to follow at once.</summary>
-    public bool IsDrawImminent => !IsDrawDue && DrawOpenSince is null && MinutesToOpening is <= ImminentMinutes;
+    public bool IsDrawImminent => !IsDrawDue && DrawOpenSince is null && Course.MinutesTo(OpenAt) is <= ImminentMinutes;
 
     /// <summary>
     /// Whether the draw-off is to be looked at again after a draw: half of the time in which it came back before tonight has gone, or four
     /// minutes where it never did.
     /// </summary>
-    public bool IsDrawAgain => DrawOpenSince is null && LastSinceDraw is null && State.Last(DeedName.CloseDraw) is { } shut
+    public bool IsDrawAgain => DrawOpenSince is null && Course.Last is null && State.Last(DeedName.CloseDraw) is { } shut
         && State.MinutesSince(shut.At) is var since && since >= Cycle && since < AgainMinutes;
 
     /// <summary>Whether the draw-off is to be opened now.</summary>
-    public bool IsDrawDue => LastSinceDraw is { } last && State.MinutesSince(last.At) < DrawReadingMinutes
+    public bool IsDrawDue => Course.Last is { } last && State.MinutesSince(last.At) < DrawCourse.ReadingMinutes
         && UnitSystem.Temperature(last.Value) is var read && (IsOver(read) ? IsOverEnough(read) : IsForeseen(read));
 
     /// <summary>Whether it is to be opened by its course, before a reading is over the point.</summary>
-    public bool IsDrawForeseen => IsDrawDue && LastSinceDraw is { } last && !IsOver(UnitSystem.Temperature(last.Value));
-
-    /// <summary>How fast the draw-off rises by its course, in K a minute; null where it tells nothing.</summary>
-    public TemperatureRise? DrawRises => Course is { } course ? TemperatureRise.FromCelsius(course.Slope) : null;
+    public bool IsDrawForeseen => IsDrawDue && Course.Last is { } last && !IsOver(UnitSystem.Temperature(last.Value));
 
     /// <summary>Seconds from the advice to open until it is open, as the hand has shown it tonight, with a default that counts as one draw.</summary>
     public double SecondsToOpen
@@ -141,26 +141,6 @@ public sealed partial class Situation
         }
     }
 
-    /// <summary>What stands at the draw-off now by its course, in Brix by the thermometer; null where that tells nothing.</summary>
-    internal double? BrixByCourse => Course is { } course
-        && DrawPoint.SugarAt(State, Temperature.FromCelsius(course.After(double.Min(MinutesSinceRead, LongestCourse)))) is { } sugar
-            ? double.Min(sugar.Brix, MostByCourse)
-            : null;
-
-    /// <summary>The course of the draw-off since the last draw; null where it was not read since, or not in a quarter of an hour.</summary>
-    private RisingLine? Course => _course.Value;
-
-    private double? MinutesToOpening => Course is { Slope: > 0 } course
-        ? ((OpenAt.Celsius - course.Level) / course.Slope) - MinutesSinceRead
-        : null;
-
-    private double MinutesSinceRead => State.Now is { } now && LastSinceDraw is { } last ? (now.Time - last.At.Time).TotalMinutes : 0;
-
-    private Noted<Measure>? LastSinceDraw => State.Last(ReadingName.DrawTemperature) is { } read
-        && !(State.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
-            ? read
-            : null;
-
     /// <summary>The sugar as the draw-off was opened; where that is not known, where it should have been.</summary>
     private double OpenedBrix => (State.NewestSyrup is { Shut: null } draw ? draw.OpenedBrix : null)
         ?? Setting.Rig.Target.Brix + DrawShift + OpenedOver;
@@ -171,7 +151,7 @@ public sealed partial class Situation
         get
         {
             var took = State.Syrup.Zip(State.Syrup.Skip(1), (one, next) => (next.Opened.Time - (one.Shut ?? one.Opened).Time).TotalMinutes).ToList();
-            return took.Count == 0 ? 4 : double.Clamp(took.Min() / 2, 2, 8);
+            return took.Count == 0 ? FirstAgain : double.Clamp(took.Min() / 2, LeastAgain, MostAgain);
         }
     }
 
@@ -182,9 +162,9 @@ public sealed partial class Situation
     /// reading or two minutes have come after the first over it: no reading holds a valve shut against a second one.
     /// </summary>
     private bool IsOverEnough(Temperature read) => read >= OpenAt - DrawPoint.ReadTo
-        || MinutesSinceRead >= HeldMinutes
-        || Course is not { } course || course.After(MinutesSinceRead + (SecondsToOpen / 60)) >= OpenAt.Celsius
-        || ReadSinceDraw.SkipLast(1).Any(one => IsOver(UnitSystem.Temperature(one.Value)));
+        || Course.MinutesSinceRead >= HeldMinutes
+        || Course.Line is null || Course.IsOverIn(SecondsToOpen, OpenAt)
+        || Course.Readings.SkipLast(1).Any(one => IsOver(UnitSystem.Temperature(one.Value)));
 
     /// <summary>
     /// By its course alone it is opened where the last reading is near the point and the point is passed by the time that the hand is there.
@@ -192,28 +172,9 @@ public sealed partial class Situation
     /// </summary>
     private bool IsForeseen(Temperature read) =>
         read >= DrawPointToday - TemperatureRise.FromCelsius(ForeseenKelvin + (ThermometerScale.StepKelvin(State) / 2))
-        && (ReadSinceDraw.Count > 1 || LastRise is not null)
-        && MinutesSinceRead < (IsAskedToOpen ? AskedMinutes : ForeseenMinutes)
-        && Course is { Slope: > 0 } course && course.After(MinutesSinceRead + (SecondsToOpen / 60)) >= OpenAt.Celsius;
-
-    /// <summary>The readings since the last draw of the last quarter of an hour; one that was told again within seconds takes the place of the first.</summary>
-    private List<Noted<Measure>> ReadSinceDraw
-    {
-        get
-        {
-            var (kept, shut) = (new List<Noted<Measure>>(), State.Last(DeedName.CloseDraw)?.At.Time);
-            foreach (var one in State.Readings.GetValueOrDefault(ReadingName.DrawTemperature, []).Reverse()
-                         .TakeWhile(one => !(shut >= one.At.Time) && State.MinutesSince(one.At) < DrawReadingMinutes))
-            {
-                if (kept.Count == 0 || kept[0].At.Time - one.At.Time > TimeSpan.FromSeconds(Corrects))
-                {
-                    kept.Insert(0, one);
-                }
-            }
-
-            return kept;
-        }
-    }
+        && (Course.Readings.Count > 1 || Course.LastRise is not null)
+        && Course.MinutesSinceRead < (IsAskedToOpen ? AskedMinutes : ForeseenMinutes)
+        && Course.Rises is { Celsius: > 0 } && Course.IsOverIn(SecondsToOpen, OpenAt);
 
     /// <summary>Syrup that is still to come tonight, in liters: by the sugar in the tank; where that is not known, two draws like those before; none once no more wood goes in.</summary>
     private double SyrupToCome => IsHeld || IsEnding ? 0
@@ -224,43 +185,9 @@ public sealed partial class Situation
         || side * (batch.SugarContent.Brix - Setting.Rig.Target.Brix) * batch.Volume.Liters > MostMadeUp * SyrupToCome;
 
     /// <summary>A degree Fahrenheit over where it is opened.</summary>
-    private bool IsWellOver => LastSinceDraw is { } last && UnitSystem.Temperature(last.Value) > OpenAt + TemperatureRise.FromFahrenheit(1);
+    private bool IsWellOver => Course.Last is { } last && UnitSystem.Temperature(last.Value) > OpenAt + TemperatureRise.FromFahrenheit(1);
 
     private bool IsAskedToOpen => State.Step.Length > 0 && Setting.Flow.Steps[State.Step].Advise == "open-draw";
-
-    /// <summary>How fast it rose before the last draw, in K a minute; null before any.</summary>
-    private double? LastRise => State.Syrup.Select(draw => draw.RisesKelvin).LastOrDefault(rise => rise is > 0);
-
-    private RisingLine? FitCourse()
-    {
-        var read = ReadSinceDraw;
-        if (read.Count == 0 || !State.Rig.IsBoiling)
-        {
-            return null;
-        }
-
-        double Celsius(Noted<Measure> one) => UnitSystem.Temperature(one.Value).Celsius;
-        var last = read[^1];
-        return RisingLine.Through(
-            read.Select(one => ((one.At.Time - last.At.Time).TotalMinutes, Celsius(one))), ThermometerScale.Error(State), Rise(Celsius(last)), Bends);
-    }
-
-    /// <summary>What is expected of the rise before the readings tell: that of the draw before, else the members' own.</summary>
-    private (double Mean, double Deviation) Rise(double celsius)
-    {
-        if (LastRise is { } before)
-        {
-            return (before, (0.5 * before) + RiseDoubt);
-        }
-
-        if (MinutesToDraw is not { } minutes)
-        {
-            return (UsualRise, UsualRise);
-        }
-
-        var mean = double.Clamp((DrawPoint.Today(Setting, State).Celsius - celsius) / double.Max(minutes.P50, 1), LeastRise, MostRise);
-        return (mean, (0.7 * mean) + RiseDoubt);
-    }
 
     private double ReckonShift()
     {
@@ -290,9 +217,6 @@ public sealed partial class Situation
     private Temperature PointAt(double brix) => State.Rig.Boiling
         + BoilingPointElevation.Of(SugarContent.FromBrix(double.Clamp(brix, 40, 80)), DrawPoint.PressureAt(State.Rig.Boiling));
 
-    /// <summary>A draw-off temperature older than this calls for another one, not for a draw.</summary>
-    private const int DrawReadingMinutes = 15;
-
     /// <summary>An advice to open by the course lapses after so many minutes: then the thermometer is read again.</summary>
     private const double AskedMinutes = 3;
 
@@ -311,19 +235,20 @@ public sealed partial class Situation
     /// <summary>So long a draw waits for foam or sap: then the look is old.</summary>
     private const int WaitMinutes = 5;
 
+    /// <summary>Minutes until the draw at which the thermometer is read more often, and at once. No source, tried on simulated rigs.</summary>
     private const double SoonMinutes = 5;
 
     private const double ImminentMinutes = 2.5;
 
+    /// <summary>So long after a draw, in minutes, another one is waited for at the draw-off; then its own watch does. No source.</summary>
     private const double AgainMinutes = 30;
 
-    /// <summary>A reading told within so many seconds of another puts it right.</summary>
-    private const double Corrects = 20;
+    /// <summary>When it is first looked at after a draw where none came back before, and within what half of its time is kept, in minutes. No source.</summary>
+    private const double FirstAgain = 4;
 
-    /// <summary>A course is taken no further on than this, in minutes.</summary>
-    private const double LongestCourse = 4;
+    private const double LeastAgain = 2;
 
-    private const double MostByCourse = 76;
+    private const double MostAgain = 8;
 
     /// <summary>No source: what advice to deed took in simulated boils, in seconds.</summary>
     private const double UsualSecondsToOpen = 40;
@@ -340,6 +265,7 @@ public sealed partial class Situation
     /// <summary>More, and what runs out is no syrup.</summary>
     private const double MostFall = 4;
 
+    /// <summary>The draw point is shifted by no more, in Brix, whatever batch and samples say: beyond, one of them is wrong. No source.</summary>
     private const double MostShift = 1.5;
 
     /// <summary>Thinner by this much, in Brix, it spoils; heavier by that, it turns to sugar. Common practice, no source.</summary>
@@ -350,16 +276,6 @@ public sealed partial class Situation
     /// <summary>A draw makes up for the others by no more than this, in Brix.</summary>
     private const double MostMadeUp = 0.75;
 
+    /// <summary>So long a draw runs before a rise tells of the valve: what stood in the pipe is out. No source.</summary>
     private static readonly TimeSpan Running = TimeSpan.FromSeconds(60);
-
-    /// <summary>In K a minute: how much a course bends, how slow and fast it can be, and what it is where nothing is known. No source.</summary>
-    private const double Bends = 0.03;
-
-    private const double LeastRise = 0.02;
-
-    private const double MostRise = 0.4;
-
-    private const double RiseDoubt = 0.06;
-
-    private const double UsualRise = 0.1;
 }

@@ -18,7 +18,7 @@ public sealed partial class Situation
     private readonly Lazy<Band?> _rate;
     private readonly Lazy<Band?> _nextTen;
     private readonly Lazy<Band?> _toDraw;
-    private readonly Lazy<RisingLine?> _course;
+    private readonly Lazy<DrawCourse> _course;
     private readonly Lazy<double> _drawShift;
     private readonly Lazy<IReadOnlyList<string>> _unmet;
     private readonly Lazy<double?> _stop;
@@ -34,7 +34,7 @@ public sealed partial class Situation
         _rate = new(() => IsLit ? Band.Of(state.Rigs.RatesLitersPerHour(IsFiring && state.Rig.IsBoiling).At) : null);
         _nextTen = new(() => IsLit ? Band.Of(state.Rigs.NextTenMinutes(IsFiring && !IsHeld && !IsEnding).At) : null);
         _toDraw = new(ReckonDraw);
-        _course = new(FitCourse);
+        _course = new(() => new(State, last => MinutesToDraw is { } minutes ? (minutes.P50, (DrawPoint.Today(Setting, State) - last).Celsius) : null));
         _drawShift = new(ReckonShift);
     }
 

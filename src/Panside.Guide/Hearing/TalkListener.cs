@@ -159,6 +159,8 @@ internal sealed class TalkListener(Setting setting)
             case "added" when meaning.Amount is { } amount:
                 var place = Added.Places.FirstOrDefault(place => meaning.Words.Split(' ').Contains(place));
                 return Measured(amount.In(setting.Units.Preferred(Dimension.Volume)), measure => Placed(new(at, measure, Liquids.Sap), place));
+            case "hold" when KnownTalk.Ear(setting.Flow.Language)?.SaysOneMore(meaning.Words) == true:
+                return new MeansNothing("Did wood go in, or goes no more in? Say 'wood' or 'shutdown'.");
             case "hold" when setting.Flow.Words.TryGetValue("hold wood", out var word):
                 return new MeansWord(word, "");
             case "answer":

@@ -32,22 +32,14 @@ internal static class DrawPoint
 
     private const int LooksTogether = 3;
 
-    /// <summary>Within so long no weather moves boiling water by <see cref="LooksAgree"/>: 0.3 K are 11 hPa. No source.</summary>
-    private static readonly TimeSpan WeatherTurns = TimeSpan.FromHours(1);
-
     /// <summary>Where this rig's thermometer stands in boiling water today: as read, else by the pressure, else by the altitude.</summary>
     public static Temperature BoilingToday(Setting setting, SessionState state)
     {
         if (state.Readings.TryGetValue(ReadingName.BoilingWaterTemperature, out var read))
         {
-            var last = read.TakeLast(LooksTogether).ToList();
-            double Celsius(Noted<Measure> one) => UnitSystem.Temperature(one.Value).Celsius;
-            bool Agree(Noted<Measure> one, Noted<Measure> other) => double.Abs(Celsius(one) - Celsius(other)) <= LooksAgree;
-
-            // One look that is so far off the one before within the hour is no weather: it counts once another agrees with it.
-            var isAlone = last.Count > 1 && last[^1].At.Time - last[^2].At.Time <= WeatherTurns && !last.SkipLast(1).Any(one => Agree(one, last[^1]));
-            var counts = last[isAlone ? ^2 : ^1];
-            return Clamped(Temperature.FromCelsius(last.Where(one => Agree(one, counts)).Average(Celsius)));
+            var newest = UnitSystem.Temperature(read[^1].Value).Celsius;
+            return Clamped(Temperature.FromCelsius(read.TakeLast(LooksTogether).Select(one => UnitSystem.Temperature(one.Value).Celsius)
+                .Where(celsius => double.Abs(celsius - newest) <= LooksAgree).Average()));
         }
 
         var station = state.Last(ReadingName.StationPressure);

@@ -289,13 +289,25 @@ public sealed partial class ReadingName
 
     private static Doubt? BoilingWaterDoubted(IBoil boil, Reading reading)
     {
-        var expected = boil.BoilingByWeather;
-        return double.Abs((UnitSystem.Temperature(reading.Measure) - expected).Celsius) > 2.2
-            ? new(
+        var (read, expected) = (UnitSystem.Temperature(reading.Measure), boil.BoilingByWeather);
+        if (double.Abs((read - expected).Celsius) > 2.2)
+        {
+            return new(
                 $"{Amount.Plain(reading.Measure)} in boiling water? About {Amount.Shown(boil.Units.From(expected))} is expected here.{OtherDegree(reading.Measure, expected, 2.2)}",
-                "It would take a thermometer that is off, water not at a full boil, or another altitude than the rig file says.")
-            : null;
+                "It would take a thermometer that is off, water not at a full boil, or another altitude than the rig file says.");
+        }
+
+        return boil.Last(BoilingWaterTemperature) is { } before && reading.At.Time - before.At.Time <= WeatherHolds
+            && double.Abs((read - UnitSystem.Temperature(before.Value)).Celsius) > LooksApart
+                ? new($"{Amount.Plain(reading.Measure)} in boiling water? It was {Amount.Plain(before.Value)} within the hour.", "It would take a slip at one of the two looks, or water not at a full boil.")
+                : null;
     }
+
+    /// <summary>Within so long the weather moves boiling water by no more than <see cref="LooksApart"/>, in K: that are 28 hPa. No source.</summary>
+    private static readonly TimeSpan WeatherHolds = TimeSpan.FromHours(1);
+
+    /// <summary>Two looks by whole degrees Fahrenheit may be one apart; the draw point goes by them, a Brix for each 0.2 K.</summary>
+    private const double LooksApart = 0.75;
 
     private static bool IsPressureRead(IBoil boil) => boil.Last(StationPressure) is not null || boil.Last(Barometer) is not null;
 

@@ -177,8 +177,8 @@ internal sealed class TakenIn(Setting setting)
             Syrup = state.Syrup.Add(new(at)
             {
                 DelaySeconds = isAdvised ? (at.Time - state.OpenSince.Time).TotalSeconds : null,
-                OpenedBrix = now.BrixByCourse,
-                RisesKelvin = now.DrawRises?.Celsius,
+                OpenedBrix = now.Course.Brix,
+                RisesKelvin = now.Course.Rises?.Celsius,
             }),
         };
     }

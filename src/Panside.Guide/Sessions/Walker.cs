@@ -165,7 +165,7 @@ internal sealed class Walker(Setting setting)
     private string? Next(Turn turn, string step, string trigger) => setting.Machine.Next(step, trigger, turn.State.ReturnTo, turn.Holds);
 
     /// <summary>A step is left: what it asks is done where it leads on itself, and passed over where something else does.</summary>
-    private void Left(Turn turn, Move move)
+    internal void Left(Turn turn, Move move)
     {
         var step = setting.Flow.Steps[move.From];
         var isByFact = FlowMachine.IsFact(move.Trigger);
@@ -180,7 +180,7 @@ internal sealed class Walker(Setting setting)
     }
 
     /// <summary>A step is reached, or the end.</summary>
-    private void Reached(Turn turn, Move move, bool isPassingBy)
+    internal void Reached(Turn turn, Move move, bool isPassingBy)
     {
         if (move.To is Flow.End or Flow.LeftAlone)
         {
@@ -378,25 +378,4 @@ internal sealed class Walker(Setting setting)
         Did did => ["did " + did.Name.Code],
         _ => [],
     };
-
-    /// <summary>Where the session stands while a line is decided: what the machine leaves and reaches happens to it.</summary>
-    private sealed class Standing(Walker walker, Turn turn, bool isPassingBy) : IStanding
-    {
-        public string Step => turn.State.Step;
-
-        public string ReturnTo => turn.State.ReturnTo;
-
-        public bool Holds(string fact) => turn.Holds(fact);
-
-        public void Leave(Move move)
-        {
-            // Nothing was asked where it is only passed by.
-            if (!isPassingBy)
-            {
-                walker.Left(turn, move);
-            }
-        }
-
-        public void Reach(Move move) => walker.Reached(turn, move, isPassingBy);
-    }
 }

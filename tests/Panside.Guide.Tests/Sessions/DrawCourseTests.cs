@@ -167,6 +167,50 @@ public class DrawCourseTests
         Assert.Contains(boil.Answers.OfType<AdviceLine>(), line => line.Advice.Text.StartsWith("Pour a quart of sap", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_valve_stays_open_for_no_old_reading_and_no_falling_one()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("draw 219", "open");
+        boil.After(1.5);
+        boil.Say("draw 219.8");
+        Assert.True(Now(boil).IsDrawOutrun);
+        boil.After(2);
+        Assert.False(Now(boil).IsDrawOutrun);
+        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice.Action == "close-draw" && line.Advice.Urgency == "now");
+        boil.Say("draw 219.6");
+        Assert.False(Now(boil).IsDrawOutrun);
+    }
+
+    [Theory]
+    [InlineData("depth 1.1")]
+    [InlineData("simmering")]
+    public void Two_readings_over_the_point_open_from_whatever_step(string elsewhere)
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("draw 217", elsewhere);
+        Assert.NotEqual("boiling", boil.State.Step);
+        var point = Now(boil).DrawPointToday.Fahrenheit;
+        boil.After(1);
+        boil.Say(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"draw {point + 0.2:F1}"));
+        boil.After(1);
+        boil.Say(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"draw {point + 0.3:F1}"));
+        Assert.Equal("draw-open", boil.State.Step);
+    }
+
+    [Fact]
+    public void A_look_at_boiling_water_far_from_the_one_before_within_the_hour_is_asked_about()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("water 211.5");
+        boil.After(16);
+        boil.Say("water 213.2");
+        Assert.Contains("within the hour", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+        var before = Now(boil).DrawPointToday;
+        boil.Say("yes");
+        Assert.True(Now(boil).DrawPointToday > before, "what is insisted on counts");
+    }
+
     /// <summary>
     /// By hand, for a quart at 68.9 Brix and a target of 66.9 with sap of 2: 2.0 / 64.9 of its mass, 3.1 %; syrup at 95 °C weighs 1.30 kg/L, sap 0.97,
     /// so 4.1 % of its volume, 0.165 cups, 2.6 tablespoons.
@@ -209,7 +253,8 @@ public class DrawCourseTests
 
         Assert.StartsWith("Boil off", Figures.Of(Now(boil), "batch-remedy"), StringComparison.Ordinal);
         Assert.Equal("too-heavy", boil.State.Step);
-        Assert.StartsWith("Stir in 3/8 cup a quart of hot sap; test again", boil.Open!.Text, StringComparison.Ordinal);
+        Assert.StartsWith("Stir in 3/8 cup a quart of hot sap;", boil.Open!.Text, StringComparison.Ordinal);
+        Assert.EndsWith("test it again then.", boil.Open.Because, StringComparison.Ordinal);
     }
 
     [Fact]

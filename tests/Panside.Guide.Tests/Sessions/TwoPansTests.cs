@@ -66,6 +66,65 @@ public class TwoPansTests
         Assert.Equal("dry-cause", boil.State.Step);
     }
 
+    [Theory]
+    [InlineData("the back pan is dry")]
+    [InlineData("rear pan is low")]
+    [InlineData("flue pan bare")]
+    public void S2_a_cry_that_names_the_back_pan_asks_for_that_pan(string cry)
+    {
+        var boil = AtSteadyBoil();
+        boil.Say(cry);
+        Assert.Equal("emergency-back", boil.State.Step);
+    }
+
+    [Fact]
+    public void S2_of_a_cry_that_names_neither_pan_both_are_read()
+    {
+        var boil = AtSteadyBoil();
+        boil.Say("pan dry", "depth 1.5");
+        Assert.Equal("back-look", boil.State.Step);
+        boil.Say("0.5");
+        Assert.Equal("emergency-back", boil.State.Step);
+    }
+
+    [Fact]
+    public void Who_has_nothing_to_pour_into_the_back_pan_is_asked_for_the_depth_of_that_pan()
+    {
+        var boil = AtSteadyBoil();
+        boil.Say("back pan 0.8", "no", "yes");
+        Assert.Equal("back-dry-look", boil.State.Step);
+        boil.Say("2");
+        Assert.Equal("dry-cause", boil.State.Step);
+    }
+
+    [Fact]
+    public void No_wood_is_asked_for_over_a_back_pan_under_its_least_depth()
+    {
+        var boil = AtSteadyBoil();
+        boil.Say("back pan 0.8", "no", "yes", "depth 1.5");
+        boil.All.Clear();
+        boil.After(20);
+        Assert.DoesNotContain(boil.All.OfType<AdviceLine>(), line => line.Advice.Action == "add-wood");
+    }
+
+    [Theory]
+    [InlineData("rear pan 1.9")]
+    [InlineData("depth of the back pan 1.9")]
+    public void The_pan_behind_is_read_by_each_of_its_names(string said)
+    {
+        var boil = AtSteadyBoil();
+        boil.Say(said);
+        Assert.Equal(1.9, boil.State.Last(ReadingName.BackPanDepth)!.Value.Value.Value);
+    }
+
+    [Fact]
+    public void A_back_pan_that_rolls_is_not_heard_as_of_before()
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say("front pan still, back pan rolling");
+        Assert.Equal("rolling", boil.State.Last(ObservationName.Boil)!.Value.Value);
+    }
+
     [Fact]
     public void A_back_pan_that_falls_is_filled_before_wood_goes_in()
     {

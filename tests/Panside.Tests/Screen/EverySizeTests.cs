@@ -14,7 +14,8 @@ public sealed partial class EverySizeTests
 {
     private static readonly (int Width, int Height)[] All = [(80, 24), (100, 30), (160, 50)];
 
-    private static readonly Dictionary<string, Played> Evenings = Evening.Scenes.Keys.ToDictionary(scene => scene, scene => Played.Scene(scene));
+    private static readonly Dictionary<string, Played> Evenings = new(
+        Evening.Scenes.Keys.ToDictionary(scene => scene, scene => Played.Scene(scene))) { ["steady-boil, three minutes on"] = Played.Scene("steady-boil").Wait(3) };
 
     public static TheoryData<int, int> Sizes => new(All);
 
@@ -38,7 +39,7 @@ public sealed partial class EverySizeTests
             Assert.True(Regex.IsMatch(text, $@"\n  \[usually \S+ to \S+ \S+{last}\]"), $"{scene}\n{text}");
         }
 
-        Assert.InRange(readings, 1, 20);
+        Assert.InRange(readings, 2, 20);
     }
 
     [Fact]

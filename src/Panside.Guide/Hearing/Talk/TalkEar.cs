@@ -76,7 +76,10 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
 
     /// <summary>Whether a piece says that something goes on, and denies nothing: still boiling is not still.</summary>
     public bool SaysGoesOn(string piece) =>
-        piece.Split(' ') is var said && said.Any(words.Still.Contains) && said.Any(words.GoesOn.Contains) && !said.Any(words.Denied.Contains);
+        piece.Split(' ') is var said && said.Any(words.Still.Contains) && said.Any(words.GoesOn.Contains) && !said.Any(word => words.Denied.Contains(word) || words.Ended.Contains(word));
+
+    /// <summary>Whether a piece speaks of one thing more, and denies nothing.</summary>
+    public bool SaysOneMore(string piece) => words.Another.Any(more => $" {piece} ".Contains($" {more} ", StringComparison.Ordinal)) && !piece.Split(' ').Any(words.Denied.Contains);
 
     /// <summary>Whether a piece says that half of what it names is so.</summary>
     public bool IsHalf(string piece) => piece.Split(' ').Any(words.Half.Contains);

@@ -18,7 +18,8 @@ internal sealed class TalkWords
         (Morning, Evening, Clock) = (Words(map, "morning"), Words(map, "evening"), Words(map, "clock"));
         (Thousand, Below, Short, Dropped, Ounces, NoUnits, Counted, Unreal) = (Words(map, "thousand"), Words(map, "below"), Words(map, "short"), Words(map, "dropped"), Words(map, "ounces"), Words(map, "no-units"), Words(map, "counted"), Words(map, "unreal"));
         (Denied, Ago, FireNames) = (Words(map, "denied"), Words(map, "ago"), Words(map, "fire-names"));
-        (Still, GoesOn) = (Words(map, "still"), Words(map, "goes-on"));
+        Another = map.Texts("another", required: true);
+        (Still, Ended, GoesOn) = (Words(map, "still"), Words(map, "ended"), Words(map, "goes-on"));
         (Instead, Pints, When) = (Words(map, "instead"), Words(map, "pints"), Words(map, "when"));
         (Defines, Measures) = (map.Texts("define", required: true), map.Texts("measure", required: true));
         More = $" {map.Text("more", required: true)} ";
@@ -83,6 +84,12 @@ internal sealed class TalkWords
 
     /// <summary>A word for a pan that does not boil, which beside another says that something goes on: still boiling.</summary>
     public FrozenSet<string> Still { get; }
+
+    /// <summary>One thing more: another, one more.</summary>
+    public IReadOnlyList<string> Another { get; }
+
+    /// <summary>Says of what goes on that it does no more: stopped, no.</summary>
+    public FrozenSet<string> Ended { get; }
 
     /// <summary>What may go on: boiling, burning.</summary>
     public FrozenSet<string> GoesOn { get; }

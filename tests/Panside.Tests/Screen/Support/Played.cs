@@ -44,14 +44,21 @@ internal sealed class Played
                 continue;
             }
 
-            var minutes = double.Parse(line[1..], CultureInfo.InvariantCulture);
-            for (var until = played.Clock.GetUtcNow().AddMinutes(minutes); played.Clock.GetUtcNow() < until;)
-            {
-                played.Clock.Advance(Step);
-                played.Talk.Check();
-            }
+            played.Wait(double.Parse(line[1..], CultureInfo.InvariantCulture));
         }
 
         return played;
+    }
+
+    /// <summary>The same so many minutes later.</summary>
+    public Played Wait(double minutes)
+    {
+        for (var until = Clock.GetUtcNow().AddMinutes(minutes); Clock.GetUtcNow() < until;)
+        {
+            Clock.Advance(Step);
+            Talk.Check();
+        }
+
+        return this;
     }
 }
