@@ -15,7 +15,8 @@ public sealed partial class EverySizeTests
     private static readonly (int Width, int Height)[] All = [(80, 24), (100, 30), (160, 50)];
 
     private static readonly Dictionary<string, Played> Evenings = new(
-        Evening.Scenes.Keys.ToDictionary(scene => scene, scene => Played.Scene(scene))) { ["steady-boil, three minutes on"] = Played.Scene("steady-boil").Wait(3) };
+        Evening.Scenes.Keys.ToDictionary(scene => scene, scene => Played.Scene(scene)))
+    { ["steady-boil, three minutes on"] = Played.Scene("steady-boil").Wait(3) };
 
     public static TheoryData<int, int> Sizes => new(All);
 
