@@ -110,10 +110,20 @@ public static class ClearToLeave
     /// wood, flood, pour or raking between: a bed that could boil the pan again would have done so.
     /// </summary>
     public static bool AreThinCoalsDown(Situation now) => !now.IsCautious
-        || (now.State.StillSince is { } since && now.State.Last(ObservationName.Boil) is { } look && look.At.Time - since.Time >= StillLong);
+        || (now.State.StillSince is { } since && now.State.Last(ObservationName.Boil) is { } look && look.At.Time - since.Time >= StillOverThinCoals(now));
 
-    /// <summary>Common practice waits for coals that are spent, or so long over a still pan: no source.</summary>
+    /// <summary>
+    /// How far apart they must be: common practice waits for coals that are spent, or so long over a still pan (no source); where all but one of a
+    /// hundred members stay still, only until a second look agrees with the first. What boils up again in the others is weighed with the rest,
+    /// in the depth and the sugar that they come to.
+    /// </summary>
+    internal static TimeSpan StillOverThinCoals(Situation now) => now.Unfed!.StillMinutes(0.99) <= 0 ? TwoLooks : StillLong;
+
+    /// <summary>No source.</summary>
     internal static readonly TimeSpan StillLong = TimeSpan.FromMinutes(20);
+
+    /// <summary>No source.</summary>
+    private static readonly TimeSpan TwoLooks = TimeSpan.FromMinutes(5);
 
     /// <summary>Why nobody knows how deep the pan behind is; null where it was read since the last heat, flood, pour and draw, and with the boil.</summary>
     private static string? BackDepthUnknown(Situation now) =>
@@ -127,6 +137,15 @@ public static class ClearToLeave
 
     /// <summary>Whether nothing but the sugar at the draw-off side speaks against leaving.</summary>
     public static bool HangsOnDrawSide(Situation now) => now.Unmet is [var only] && only == CanPassSyrup(now);
+
+    /// <summary>Whether the sugar at the draw-off side will speak against leaving, so that a sample may as well be taken while the rest is waited for.</summary>
+    public static bool IsDrawSideWanted(Situation now) => now.IsHeld && now.State.StillSince is not null && now.Setting.Rig.Channels > 1
+        && now.State.DepthChangedBy is null && CanPassSyrup(now) is not null;
+
+    /// <summary>Whether one more reading at the draw-off like the last would settle it: one alone, so much thinner than the one before, can be a slip.</summary>
+    public static bool IsDrawSideReadOnce(Situation now) => IsDrawSideWanted(now)
+        && now.State.DrawOff is { } read && !Thins.Any(deed => now.State.Last(deed)?.At.Time > read.At.Time)
+        && read.Before.Brix > read.Sugar.Brix && Thickened(now, read.Sugar.Brix) <= SugarLimit(now);
 
     /// <summary>
     /// Why a boil seen still tells nothing: flames of a charge just in, or cold sap just poured in, keep a pan still for a while
@@ -197,10 +216,8 @@ public static class ClearToLeave
     internal static string? CanPassSyrup(Situation now)
     {
         var state = now.State;
-        var limit = now.Setting.Rig.Target.Brix + PastSyrup - KeptUnder;
+        var limit = SugarLimit(now);
         var mean = 100 * state.Rig.DrawPanSugar.Kilograms / double.Max(state.Rig.DrawPan.Liters * ThinDensity, 1);
-        var lost = now.Setting.Description.BoiledInFront * WorstLiters(now) / double.Max(state.Rig.DrawPan.Liters, 0.1);
-        double After(double brix) => lost < 0.95 ? brix / (1 - lost) : 100;
         if (now.Unfed!.MixedBrix(1) > limit)
         {
             return "the whole pan is sweet enough to pass syrup";
@@ -220,11 +237,8 @@ public static class ClearToLeave
                 : "the channels are apart, and the draw-off was never read";
         }
 
-        // Since that reading the last cell can have taken up no more sugar than the feed for the water boiled away brought; of two
-        // readings the sweeter one counts.
-        var cell = state.Rig.DrawPan.Liters * ThinDensity / PanCells.OfDrawPan(now.Setting.Description);
-        var taken = 100 * Brought(now, state.Rig.Evaporated.Liters - drawOff.EvaporatedLiters) / double.Max(cell, 0.1);
-        if (After(double.Max(drawOff.Sugar.Brix, drawOff.Before.Brix) + taken) <= limit)
+        // Of two readings the sweeter one counts.
+        if (Thickened(now, double.Max(drawOff.Sugar.Brix, drawOff.Before.Brix)) <= limit)
         {
             return null;
         }
@@ -233,7 +247,24 @@ public static class ClearToLeave
         // the worst member. What was read after them counts as it was read: a balance does not overrule a thermometer.
         var isThinned = Thins.Any(deed => state.Last(deed)?.At.Time > drawOff.At.Time);
         var isAgreed = isThinned && drawOff.IsReadTwice && double.Abs(drawOff.Sugar.Brix - drawOff.Before.Brix) <= Agree;
-        return isAgreed && now.Unfed!.ThickestBrix(1) + (Steeper * taken) <= limit ? null : "the draw-off side is near syrup and can pass it";
+        return isAgreed && now.Unfed!.ThickestBrix(1) + (Steeper * TakenUp(now, drawOff)) <= limit ? null : "the draw-off side is near syrup and can pass it";
+    }
+
+    /// <summary>No sap may come to so many Brix.</summary>
+    private static double SugarLimit(Situation now) => now.Setting.Rig.Target.Brix + PastSyrup - KeptUnder;
+
+    /// <summary>To how many Brix the last cell can have come, and still come, that was read so sweet.</summary>
+    private static double Thickened(Situation now, double brix)
+    {
+        var lost = now.Setting.Description.BoiledInFront * WorstLiters(now) / double.Max(now.State.Rig.DrawPan.Liters, 0.1);
+        return lost < 0.95 ? (brix + TakenUp(now, now.State.DrawOff!)) / (1 - lost) : 100;
+    }
+
+    /// <summary>Brix that the last cell can have taken up since it was read: no more than what the feed for the water boiled away brought.</summary>
+    private static double TakenUp(Situation now, DrawOffAnchor drawOff)
+    {
+        var cell = now.State.Rig.DrawPan.Liters * ThinDensity / PanCells.OfDrawPan(now.Setting.Description);
+        return 100 * Brought(now, now.State.Rig.Evaporated.Liters - drawOff.EvaporatedLiters) / double.Max(cell, 0.1);
     }
 
     /// <summary>

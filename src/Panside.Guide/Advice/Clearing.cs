@@ -49,7 +49,7 @@ public static class Clearing
 
         var (spent, thin) = (now.State.Rigs.MinutesToCoals(CoalsSeen.Spent).At(quantile), seen == "thin" ? 0 : now.State.Rigs.MinutesToCoals(CoalsSeen.Thin).At(quantile));
         var stays = !now.IsCautious ? 0
-            : now.State.StillSince is { } since ? double.Max(ClearToLeave.StillLong.TotalMinutes - now.State.MinutesSince(since), 0)
+            : now.State.StillSince is { } since ? double.Max(ClearToLeave.StillOverThinCoals(now).TotalMinutes - now.State.MinutesSince(since), 0)
             : still + ClearToLeave.StillLong.TotalMinutes;
         return double.Min(spent, double.Max(thin, stays));
     }

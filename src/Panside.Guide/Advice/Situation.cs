@@ -21,6 +21,7 @@ public sealed partial class Situation
     private readonly Lazy<DrawCourse> _course;
     private readonly Lazy<double> _drawShift;
     private readonly Lazy<IReadOnlyList<string>> _unmet;
+    private readonly Lazy<StillingPour?> _stillingPour;
     private readonly Lazy<double?> _stop;
     private readonly Lazy<double?> _stopOnceCharged;
 
@@ -29,6 +30,7 @@ public sealed partial class Situation
     {
         (Setting, State) = (setting, state);
         _unmet = new(() => ClearToLeave.Unmet(this));
+        _stillingPour = new(() => StillingPour.Of(this));
         _stop = new(() => ReckonStop(state.Rigs));
         _stopOnceCharged = new(() => ReckonStop(Charged));
         _rate = new(() => IsLit ? Band.Of(state.Rigs.RatesLitersPerHour(IsFiring && state.Rig.IsBoiling).At) : null);
@@ -62,6 +64,9 @@ public sealed partial class Situation
 
     /// <summary>What still speaks against leaving; empty when it is safe.</summary>
     public IReadOnlyList<string> Unmet => _unmet.Value;
+
+    /// <summary>Cold sap or water that would still the dying boil for good; null where none would, or none is needed.</summary>
+    public StillingPour? StillingPour => _stillingPour.Value;
 
     /// <summary>Sap wanted in the tank, in liters.</summary>
     public Band? ReserveLiters => Shutdown is { } s ? Band.Of(s.ReserveLiters) : null;

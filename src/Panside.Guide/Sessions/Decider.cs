@@ -186,10 +186,9 @@ public sealed partial class Decider
             return;
         }
 
-        if (_walker.DeedOf(open.Step) == DeedName.FillPan && _setting.Rig.Feed == Feed.ByHand && answer.Word == AnswerWords.Yes)
+        if (answer.Word == AnswerWords.Yes && AskedPour(turn, open.Step) is { } portion)
         {
-            // Asked to pour one portion, who says yes has poured it.
-            var portion = HandFeed.Measured(_setting.Rig);
+            // Asked to pour so much, who says yes has poured it.
             Consider(turn, new Did(answer.At, DeedName.FillPan, portion) { Is = Liquids.Sap });
             if (turn.State.Last(DeedName.FillPan)?.At == answer.At)
             {
@@ -201,6 +200,13 @@ public sealed partial class Decider
 
         _walker.Answer(turn, open, answer.Word);
     }
+
+    /// <summary>How much an open watch asks to pour into the pan: a portion where a hand feeds it, or what stills it; null where it asks for neither.</summary>
+    private Measure? AskedPour(Turn turn, string open) => _walker.DeedOf(open) != DeedName.FillPan ? null
+        : _setting.Flow.Watches.FirstOrDefault(watch => watch.Id == open) is { Advise: "cool-pan" }
+            ? turn.Now.StillingPour is { } pour ? _setting.Units.From(pour.Liquid) : null
+        : _setting.Rig.Feed == Feed.ByHand ? HandFeed.Measured(_setting.Rig)
+        : null;
 
     private void Consider(Turn turn, LineIn line)
     {

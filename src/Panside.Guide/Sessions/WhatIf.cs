@@ -24,6 +24,7 @@ internal static class WhatIf
     {
         _ when !now.IsLit => ["Nothing burns yet, so there is nothing to stop or to go on with. 'panside plan' reckons a boil before the fire."],
         AddSap(var sap) => Added(now, sap),
+        PourIn(var liquid) => PouredIn(now, liquid),
         FireUntil(var until) => Fired(now, until),
         _ => Stopped(now),
     };
@@ -116,6 +117,38 @@ internal static class WhatIf
             $"With {sap} more {rig.OfFire("the last charge comes", "the burner goes off")} about {Clock(now, after.P50)}, {Figures.About(after.P50 - before.P50)} later than without ({Clock(now, before.P50)}).",
             $"At the soonest it comes {Clock(now, after.P5)}, with {Stop(now, stop)} in the tank.",
         ];
+    }
+
+    private static IEnumerable<string> PouredIn(Situation now, Measure liquid)
+    {
+        if (new Possible(now.Setting).Fault(new Did(now.State.Now!.Value, DeedName.FillPan, liquid)) is var (why, _))
+        {
+            return [why];
+        }
+
+        var volume = now.Setting.Units.Volume(liquid);
+        var depth = Amount.Shown(now.Setting.Units.From(now.Depth + (volume / now.Setting.Rig.PanArea)));
+        if (!now.IsHeld)
+        {
+            return [$"The pan would stand at about {depth} and be off the boil for some minutes; over a fire that is fed it comes back."];
+        }
+
+        if (now.Setting.Rig.Back is not null)
+        {
+            return [$"The pan in front would stand at about {depth}. Which of the two boils on, and how long, is not reckoned."];
+        }
+
+        var (poured, waits) = (now.State.Rigs.WithoutFeedOncePoured(volume), now.StillMinutes!.Value);
+        var (about, latest) = (poured.StillMinutes(0.5), poured.StillMinutes(0.95));
+        return waits.P95 < 1
+            ? [$"The pan would stand at about {depth}; nothing boils any more as it is."]
+            :
+            [
+                latest < 1 ? $"The pan would stand at about {depth} and not boil again: look at the boil ten minutes after the pour."
+                : about < 1 ? $"The pan would stand at about {depth} and most likely not boil again; where it does, it is still in {Figures.About(latest)} at the latest."
+                : $"The pan would stand at about {depth} and boil again: still in about {Figures.About(about)}, {Figures.About(latest)} at the latest.",
+                $"Without it: still in about {Figures.About(waits.P50)}, {Figures.About(waits.P95)} at the latest.",
+            ];
     }
 
     private static IEnumerable<string> Fired(Situation now, DateTimeOffset until)

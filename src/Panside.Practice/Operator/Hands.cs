@@ -44,7 +44,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         "add-defoamer" => Simple(10, 30, rig.AddDefoamer, DeedName.AddDefoamer),
         "cover-pan" => Simple(20, 60, rig.Cover, DeedName.CoverPan),
         "raise-level" => isRoutine ? PourPortion() : Pour(atDrawOff: false),
-        "cool-pan" => Pour(atDrawOff: true),
+        "cool-pan" => isRoutine ? Pour(atDrawOff: false) : Pour(atDrawOff: true),
         "check-level" => CheckLevel(),
         "clear-to-leave" => [new(chance.Between(30, 90), at => new Did(at, DeedName.Leave, null))],
         _ => [],
@@ -59,7 +59,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
     /// <summary>Whether a deed is told for an action, so that no yes is wanted.</summary>
     /// <param name="action">The action.</param>
     /// <param name="isRoutine">Whether it is asked as a thing that comes back.</param>
-    public static bool HasDeed(string action, bool isRoutine) => (action == "raise-level" && isRoutine) || action is "light-fire" or "add-wood" or "open-draw" or "close-draw"
+    public static bool HasDeed(string action, bool isRoutine) => (action is "raise-level" or "cool-pan" && isRoutine) || action is "light-fire" or "add-wood" or "open-draw" or "close-draw"
         or "spread-coals" or "flood-pan" or "add-defoamer" or "cover-pan" or "clear-to-leave";
 
     /// <summary>Whether the words of an advice speak of the pan behind; all that ask for sap in it must.</summary>

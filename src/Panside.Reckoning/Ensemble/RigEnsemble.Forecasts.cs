@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Reckoning.Ensemble;
@@ -14,6 +15,7 @@ public sealed partial class RigEnsemble
 
     private Outlook? _withoutWood;
     private Outlook? _withoutFeed;
+    private ImmutableDictionary<double, Outlook> _poured = ImmutableDictionary<double, Outlook>.Empty;
     private (Mass Wood, Outlook Outlook)? _onceCharged;
     private (Mass Wood, RigEnsemble Rigs)? _charged;
     private RankedValues? _ratesFiring;
@@ -28,6 +30,18 @@ public sealed partial class RigEnsemble
 
     /// <summary>What happens with no more wood and no more feed.</summary>
     public Outlook WithoutFeed => _withoutFeed ??= Outlook.Of(this, fed: false);
+
+    /// <summary>The same with so much cold water poured in now; each amount is reckoned once.</summary>
+    public Outlook WithoutFeedOncePoured(Volume water)
+    {
+        if (!_poured.TryGetValue(water.Liters, out var outlook))
+        {
+            outlook = Poured(water, isWater: true).WithoutFeed;
+            _poured = _poured.SetItem(water.Liters, outlook);
+        }
+
+        return outlook;
+    }
 
     /// <summary>
     /// What happens with no more wood once a last charge is in. The flames of the one before are taken as burned down by then, so

@@ -19,12 +19,14 @@ internal static class JudgeCommand
             HelpName = "NAME",
         };
         command.Add(world);
+        var waits = new Option<bool>("--waits") { Description = "Tell of each boil what it still waited for once it was safe to leave." };
+        command.Add(waits);
         var options = new ManyOptions("boils").AddTo(command);
         command.SetAction(parsed =>
         {
             // A setting of its own for each boil: they run at the same time.
             var (boils, seed, settings) = options.Read(parsed);
-            return Rows.Tell(JudgedTable.Of(boil => settings.Of(boil), AllWorlds.Wanted(parsed.GetValue(world)!), boils, seed));
+            return Rows.Tell(JudgedTable.Of(boil => settings.Of(boil), AllWorlds.Wanted(parsed.GetValue(world)!), boils, seed, parsed.GetValue(waits)));
         });
         return command;
     }

@@ -21,7 +21,7 @@ namespace Panside.Workshop.Judging;
 internal sealed record JudgedBoil(string Name, IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome, RigEnsemble Rigs)
 {
     /// <summary>What still stood against leaving at each look after the first moment at which it would have been safe.</summary>
-    public IReadOnlyList<string> WaitedFor { get; init; } = [];
+    public IReadOnlyList<(long Second, string Unmet)> WaitedFor { get; init; } = [];
 
     /// <summary>Minutes between two looks at that.</summary>
     public const int WaitedMinutes = 2;
@@ -125,7 +125,7 @@ internal static class Judge
         var name = $"{setting.Rig.Name}, {setting.Guidance.ToString().ToLowerInvariant()}, scenario {rig.Scenario.Name}, seed {seed.ToString(CultureInfo.InvariantCulture)}";
         return new(name, judged, outcome, door.State.Rigs)
         {
-            WaitedFor = [.. unmet.Where(look => look.Second >= outcome.SecondsTrulySafe).Select(look => string.Join("; ", look.Unmet))],
+            WaitedFor = [.. unmet.Where(look => look.Second >= outcome.SecondsTrulySafe).Select(look => (look.Second, string.Join("; ", look.Unmet)))],
         };
     }
 

@@ -17,7 +17,12 @@ internal static partial class JudgedTable
     /// <param name="world">The world that they are in.</param>
     /// <param name="boils">How many.</param>
     /// <param name="seed">The first boil's.</param>
-    public static IEnumerable<string> Of(Func<int, Setting> setting, World world, int boils, long seed) => Rows(Boils(setting, world, boils, seed));
+    /// <param name="waits">Whether to tell of each boil what it waited for as well.</param>
+    public static IEnumerable<string> Of(Func<int, Setting> setting, World world, int boils, long seed, bool waits = false)
+    {
+        var judged = Boils(setting, world, boils, seed);
+        return [.. Rows(judged), .. waits ? judged.Where(boil => boil.Outcome.SecondsTrulySafe is not null).Select(Course) : []];
+    }
 
     /// <summary>The judged boils themselves.</summary>
     public static JudgedBoil[] Boils(Func<int, Setting> setting, World world, int boils, long seed)
@@ -32,10 +37,30 @@ internal static partial class JudgedTable
     /// <summary>What they waited for once it would have been safe to leave, in a sentence: the most first, in minutes a boil.</summary>
     public static string Waited(IReadOnlyList<JudgedBoil> boils)
     {
-        var reasons = boils.SelectMany(boil => boil.WaitedFor).GroupBy(reason => Number().Replace(reason, "#")).OrderByDescending(group => group.Count()).Take(8)
+        var reasons = boils.SelectMany(boil => boil.WaitedFor).GroupBy(look => Unnumbered(look.Unmet)).OrderByDescending(group => group.Count()).Take(8)
             .Select(group => string.Create(CultureInfo.InvariantCulture, $"{(double)JudgedBoil.WaitedMinutes * group.Count() / boils.Count:F1} min {(group.Key.Length == 0 ? "said" : group.Key)}"));
         return $"Safe, and waited for: {string.Join(" | ", reasons)}.";
     }
+
+    /// <summary>What one boil waited for, a sentence: from which minute after the first safe moment on, and for what.</summary>
+    private static string Course(JudgedBoil boil)
+    {
+        var steps = new List<string>();
+        var last = "";
+        foreach (var (second, unmet) in boil.WaitedFor.Where(look => look.Second <= (boil.Outcome.SecondsSaidClear ?? long.MaxValue)))
+        {
+            var what = Unnumbered(unmet);
+            if (what != last)
+            {
+                steps.Add(string.Create(CultureInfo.InvariantCulture, $"{(second - boil.Outcome.SecondsTrulySafe!.Value) / 60.0:F0} {what}"));
+                last = what;
+            }
+        }
+
+        return string.Create(CultureInfo.InvariantCulture, $"Waited {boil.Outcome.MinutesPastTruth:F0} min: {boil.Name}: {string.Join(" | ", steps)}.");
+    }
+
+    private static string Unnumbered(string reason) => Number().Replace(reason, "#");
 
     [GeneratedRegex("[0-9]+([./][0-9]+)?")]
     private static partial Regex Number();
@@ -49,7 +74,7 @@ internal static partial class JudgedTable
             $"{boils.Count} boils: {ended.Count} ended, {boils.Count(boil => boil.Outcome.IsScorched)} scorched, "
             + $"{boils.Count(boil => !boil.Outcome.IsPromiseKept)} left too early, {boils.Count(boil => !boil.Outcome.IsGood)} not good; "
             + $"median {Median(ended.Select(boil => boil.Outcome.TankLeft.UsGallons)):F1} gal left in the tank, "
-            + $"{Median(ended.Select(boil => boil.Outcome.MinutesPastTruth).OfType<double>()):F0} min from the first safe moment to the word; "
+            + $"{Median(ended.Select(boil => boil.Outcome.MinutesPastTruth).OfType<double>()):F0} min from the first safe moment to the word, in nine of ten {Level(ended.Select(boil => boil.Outcome.MinutesPastTruth).OfType<double>(), 0.9):F0} at most; "
             + $"draws {Median(ended.Select(boil => boil.Outcome.SyrupErrorBrix).OfType<double>()):F1} Brix off.");
     }
 
@@ -106,9 +131,11 @@ internal static partial class JudgedTable
         return string.Create(CultureInfo.InvariantCulture, $"{100 * share:F1} ± {100 * error:F1} %");
     }
 
-    private static double Median(IEnumerable<double> values)
+    private static double Median(IEnumerable<double> values) => Level(values, 0.5);
+
+    private static double Level(IEnumerable<double> values, double level)
     {
         var sorted = values.Order().ToList();
-        return sorted.Count > 0 ? sorted[sorted.Count / 2] : double.NaN;
+        return sorted.Count > 0 ? sorted[int.Min((int)(level * sorted.Count), sorted.Count - 1)] : double.NaN;
     }
 }

@@ -11,7 +11,7 @@ public abstract partial record Supposition
 
     /// <summary>The forms that are understood, for a sentence.</summary>
     public const string Forms =
-        "'what if I stop now', 'what if I add 5 gal' and 'what if I fire until eight' (or until 20:00, until 8:30 pm, for 30 min)";
+        "'what if I stop now', 'what if I add 5 gal', 'what if I pour a gallon' and 'what if I fire until eight' (or until 20:00, until 8:30 pm, for 30 min)";
 
     /// <summary>The longest firing that is asked about.</summary>
     private static readonly TimeSpan Longest = TimeSpan.FromHours(24);
@@ -29,6 +29,12 @@ public abstract partial record Supposition
         if (Stops().IsMatch(said))
         {
             return new StopNow();
+        }
+
+        if (Pours().Match(said) is { Success: true } pours)
+        {
+            var amount = One().Replace(pours.Groups["amount"].Value, "1 ");
+            return MeasureText.Read(amount, Dimension.Volume, units.Preferred(Dimension.Volume)).Measure is { Value: > 0 } poured ? new PourIn(poured) : null;
         }
 
         if (Adds().Match(said) is { Success: true } adds)
@@ -70,6 +76,14 @@ public abstract partial record Supposition
     private static partial Regex Stops();
 
     [GeneratedRegex(
+        @"^(?:i |we )?pour(?: in)? (?<amount>.+?)(?: more)?(?: (?:of )?(?:cold |clean )*(?:sap|water))?(?: in)?(?: (?:in|to|into) (?:the )?pan)?(?: at (?:the )?(?:draw-off|syrup|feed)(?: side)?)?$",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Pours();
+
+    [GeneratedRegex(@"^(?:an?|one) ", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex One();
+
+    [GeneratedRegex(
         @"^(?:i |we )?(?:add|added|refill|pour in|put in) (?<amount>.+?)(?: more)?(?: (?:of )?sap)?(?: (?:in|to|into) (?:the )?tank)?$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Adds();
@@ -91,6 +105,10 @@ public sealed record StopNow : Supposition;
 /// <summary>Sap goes into the tank.</summary>
 /// <param name="Sap">How much.</param>
 public sealed record AddSap(Measure Sap) : Supposition;
+
+/// <summary>Cold sap or water is poured into the pan.</summary>
+/// <param name="Liquid">How much.</param>
+public sealed record PourIn(Measure Liquid) : Supposition;
 
 /// <summary>The usual firing until a time.</summary>
 /// <param name="Until">The time.</param>
