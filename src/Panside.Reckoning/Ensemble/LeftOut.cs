@@ -2,39 +2,42 @@ namespace Panside.Reckoning.Ensemble;
 
 /// <summary>
 /// What the members leave out, on top of how they differ: charges that burn otherwise than the last, a draft that turns, cells
-/// that are no cells. Standard deviations of logarithms; no source, calibrated against a simulated rig with physics of its own.
+/// that are no cells. Standard deviations of logarithms; no source, calibrated against simulated rigs with physics of their own. The figures stand in
+/// <c>calibration.json</c>.
 /// </summary>
 internal static class LeftOut
 {
+    private static CalibratedNoise Noise => CalibrationFile.Own.LeftOut;
+
     /// <summary>
     /// Part of the rate that the members say for the usual firing: with a blower a rig that was fired slower boils less than in
     /// proportion, since more of the heat goes up the stack.
     /// </summary>
-    public static double PartOfRate(bool forcedDraft) => forcedDraft ? 0.96 : 1;
+    public static double PartOfRate(bool forcedDraft) => forcedDraft ? Noise.RateForced : 1;
 
     /// <summary>Of the time to a draw.</summary>
-    public const double OfDraw = 0.165;
+    public static double OfDraw => Noise.Draw;
 
     /// <summary>Of the time to a draw beside that, in minutes and no logarithm: what stands at the draw-off swings with each charge.</summary>
-    public const double OfDrawMinutes = 7;
+    public static double OfDrawMinutes => Noise.DrawMinutes;
 
     /// <summary>
     /// Of the water that leaves after the last charge: while the fire dies it hangs more and more on how the last coals lie.
     /// </summary>
     /// <param name="dying">How far the fire has died down, 0 to 1.</param>
     /// <param name="forcedDraft">Whether a blower burns it down.</param>
-    public static double OfResidual(double dying, bool forcedDraft) => 0.03 + ((forcedDraft ? 0.2 : 0.1) * dying);
+    public static double OfResidual(double dying, bool forcedDraft) => Noise.Residual + ((forcedDraft ? Noise.ResidualDyingForced : Noise.ResidualDying) * dying);
 
     /// <summary>Of the time until the boil goes still.</summary>
     /// <param name="dying">How far the fire has died down, 0 to 1.</param>
     /// <param name="forcedDraft">Whether a blower burns it down.</param>
-    public static double OfStill(double dying, bool forcedDraft) => (forcedDraft ? 0.25 : 0.12) * dying;
+    public static double OfStill(double dying, bool forcedDraft) => (forcedDraft ? Noise.StillDyingForced : Noise.StillDying) * dying;
 
     /// <summary>Of the time to the last charge: how the charges to come differ.</summary>
-    public const double OfLastCharge = 0.08;
+    public static double OfLastCharge => Noise.LastCharge;
 
     /// <summary>The same in minutes: a person is late, or early.</summary>
-    public const double OfLastChargeMinutes = 3;
+    public static double OfLastChargeMinutes => Noise.LastChargeMinutes;
 
     /// <summary>Values of members, each off by a chance of its own; always the same one, so that a band moves only by what was told.</summary>
     /// <param name="values">One for each member, changed in place.</param>

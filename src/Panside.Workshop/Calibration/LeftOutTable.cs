@@ -32,13 +32,39 @@ internal sealed class LeftOutTable
         _looks = [.. boils.Select(world => world.SelectMany((boil, number) => boil.Judgements.Select(one => (number, one))).ToList())];
     }
 
-    /// <summary>The table.</summary>
+    /// <summary>The table, and the program's calibration with what was fitted on all worlds in its place; what was not fitted stays as it was.</summary>
     /// <param name="setting">What boil number so many runs on.</param>
     /// <param name="worlds">The worlds.</param>
     /// <param name="boils">How many in each.</param>
     /// <param name="seed">The first boil's.</param>
-    public static IEnumerable<string> Of(Func<int, Setting> setting, IReadOnlyList<World> worlds, int boils, long seed) =>
-        new LeftOutTable(worlds, [.. worlds.Select(world => JudgedTable.Boils(setting, world, boils, seed))]).Rows();
+    /// <param name="by">The command, as it was typed.</param>
+    public static (IEnumerable<string> Rows, CalibrationFile Fitted) WithFit(Func<int, Setting> setting, IReadOnlyList<World> worlds, int boils, long seed, string by)
+    {
+        var table = new LeftOutTable(worlds, [.. worlds.Select(world => JudgedTable.Boils(setting, world, boils, seed))]);
+        return (table.Rows(), table.Calibrated(by));
+    }
+
+    private CalibrationFile Calibrated(string by)
+    {
+        var own = CalibrationFile.Own;
+        return own with
+        {
+            Version = own.Version + 1,
+            FittedOn = $"the simulated worlds {string.Join(", ", _worlds.Select(world => world.Name))}, each counting alike",
+            FittedBy = by,
+            Corrections = SetRight.ToDictionary(forecast => forecast, forecast => new CalibratedForecast(
+                Corrections.OffsetOf(forecast),
+                [.. Enum.GetValues<FireStage>().SelectMany(stage => Enum.GetValues<CalibratedDraft>().Select(draft => (stage, draft)))
+                    .Select(one => Calibrated(forecast, one.stage, one.draft)).OfType<CalibratedStage>()])),
+        };
+    }
+
+    private CalibratedStage? Calibrated(string forecast, FireStage stage, CalibratedDraft draft)
+    {
+        var forced = draft == CalibratedDraft.Forced;
+        var fit = Group(None, forecast, stage, forced).Sum(one => one.Count) >= FewLooks ? FitWithout(None, forecast, stage, forced) : CalibrationFile.Own.Of(forecast, stage, forced);
+        return fit == Correction.None ? null : new(stage, draft, double.Round(fit.Shift, 2), double.Round(fit.Below, 2), double.Round(fit.Above, 2));
+    }
 
     private IEnumerable<string> Rows() => [.. Judged(), "", .. Fitted(), "", .. Ended()];
 
@@ -92,19 +118,11 @@ internal sealed class LeftOutTable
         if (!_fits.TryGetValue((world, forecast, stage, forced), out var fit))
         {
             var group = Group(world, forecast, stage, forced);
-            _fits[(world, forecast, stage, forced)] = fit = group.Sum(one => one.Count) < FewLooks ? Correction.None : CorrectionFit.Of(group, Offset(forecast));
+            _fits[(world, forecast, stage, forced)] = fit = group.Sum(one => one.Count) < FewLooks ? Correction.None : CorrectionFit.Of(group, Corrections.OffsetOf(forecast));
         }
 
         return fit;
     }
-
-    private static double Offset(string forecast) => forecast switch
-    {
-        Forecasts.ToDraw => Corrections.DrawOffset,
-        Forecasts.ToStill => Corrections.StillOffset,
-        Forecasts.ToLastCharge => Corrections.LastChargeOffset,
-        _ => 0,
-    };
 
     private List<IReadOnlyList<Judgement>> Group(int without, string forecast, FireStage stage, bool forced) =>
         [.. _looks.Where((_, world) => world != without).Select(world => (IReadOnlyList<Judgement>)
