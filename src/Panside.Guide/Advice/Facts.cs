@@ -79,6 +79,9 @@ public static class Facts
         ["pan-unsteady"] = now => now.IsPanUnsteady,
         ["pan-falling"] = now => now.IsPanFallen && now.Setting.Rig.Feed != Feed.ByHand,
         ["pour-due"] = HandFeed.IsDue,
+        ["pour-unmeasured"] = now => now.IsLit && Poured.IsUnmeasuredSince(now.State.Last(DeedName.FillPan), now.State.Last(ReadingName.PanDepth)?.At),
+        ["back-pour-unmeasured"] = now => now.IsLit && now.Setting.Rig.Back is not null
+            && Poured.IsUnmeasuredSince(now.State.Last(DeedName.FillPan), now.State.Last(ReadingName.BackPanDepth)?.At),
         ["pan-flooded"] = now => DoneSinceWood(now, DeedName.FloodPan)
             || (now.DepthRead?.Meters >= now.Setting.Rig.FloodDepth.Meters * 0.95
                 && (now.Setting.Rig.Back is not { } back || now.BackDepthRead?.Meters >= back.FloodDepth.Meters * 0.95)),

@@ -39,7 +39,7 @@ public static partial class Figures
         ["batch-remedy"] = now => KitchenMeasures.Remedy(now) is { } remedy ? Sentence(remedy) : "Leave it as it is",
         ["draw-remedy"] = now => Sentence(KitchenMeasures.RemedyOfDraw(now) ?? "stir in a little hot sap until it tests on target"),
         ["draw-temperature"] = now => now.State.Last(ReadingName.DrawTemperature) is { } read ? Amount.Shown(read.Value) : Unknown,
-        ["draw-elevation"] = now => Amount.Shown(now.Setting.Units.From(DrawPoint.Today(now.Setting, now.State) - now.State.Rig.Boiling)),
+        ["draw-elevation"] = now => Amount.Shown(now.Setting.Units.From(DrawPoint.Today(now.Setting, now.State) - now.State.Rig.Boiling, now.Degree)),
         ["large-draw"] = now => Amount.Shown(now.Setting.Units.From(
             now.Setting.Rig.LargeDraw, now.Setting.Units.SmallVolume)),
         ["syrup-brix"] = now => SyrupSample.TrueSugar(now.State) is { } sugar ? Amount.Shown(new(sugar.Brix, Unit.Brix)) : Unknown,
@@ -108,7 +108,7 @@ public static partial class Figures
 
     private static string Depth(Situation now, Length depth) => Amount.Shown(now.Setting.Units.From(depth));
 
-    private static string Temperature(Situation now, Temperature temperature) => Amount.Shown(now.Setting.Units.From(temperature));
+    private static string Temperature(Situation now, Temperature temperature) => Amount.Shown(now.Setting.Units.From(temperature, now.Degree));
 
     private static string FromTo(Situation now, Band liters)
     {

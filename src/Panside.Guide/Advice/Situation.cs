@@ -44,6 +44,9 @@ public sealed partial class Situation
     /// <summary>What is known.</summary>
     public SessionState State { get; }
 
+    /// <summary>The degree that the pan's thermometer shows, as it was read last; else that of the rig's units.</summary>
+    public Unit Degree => ThermometerScale.Degree(State, Setting.Units);
+
     /// <summary>Whether there is a fire: it was lit, or what was seen can only come from one.</summary>
     public bool IsLit => State.Deeds.ContainsKey(DeedName.LitFire) || State.Deeds.ContainsKey(DeedName.AddWood)
         || State.Observations.ContainsKey(ObservationName.Boil) || State.Observations.ContainsKey(ObservationName.Coals);

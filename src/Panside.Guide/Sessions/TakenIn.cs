@@ -151,7 +151,8 @@ internal sealed class TakenIn(Setting setting)
         "close-draw" => Shut(state.ThisDraw.IsShut ? state with { Draws = state.Draws.Add(did.At) } : state, did),
         "refill-tank" when did.Measure is { } added => Refilled(state, setting.Units.Volume(added)),
         "spread-coals" => state with { Rigs = state.Rigs.CoalsSpread() },
-        "fill-pan" when did.Measure is { } poured => Poured(state, new(did.At, poured, did.Is ?? Liquids.Sap, setting.Units.Volume(poured))),
+        "fill-pan" when did.IsUnmeasured => state with { Pours = state.Pours.Add(new(did.At, setting.Units.From(default(Volume)), did.Is ?? Liquids.Sap, default) { Pan = did.Pan }) },
+        "fill-pan" when did.Measure is { } poured => Poured(state, new(did.At, poured, did.Is ?? Liquids.Sap, setting.Units.Volume(poured)) { Pan = did.Pan }),
         "flood-pan" => state with { Rigs = state.Rigs.Flooded() },
         _ => state,
     };
@@ -204,7 +205,7 @@ internal sealed class TakenIn(Setting setting)
     private SessionState Poured(SessionState state, Pour pour)
     {
         var isDipped = setting.Rig.Feed == Feed.ByHand && pour.Liquid == Liquids.Sap;
-        var rigs = state.Rigs.Poured(pour.Volume, pour.Liquid == Liquids.Water);
+        var rigs = state.Rigs.Poured(pour.Volume, pour.Liquid == Liquids.Water, pour.Pan == Pans.Front);
         return state with { Rigs = isDipped ? rigs.Dipped(pour.Volume) : rigs, Pours = state.Pours.Add(pour with { IsOutOfTank = isDipped }) };
     }
 

@@ -45,11 +45,14 @@ public sealed partial class PracticeRig
     }
 
     /// <summary>Sap as in the tank, or water, that somebody brought is poured into the pan at the feed side.</summary>
-    public void FillPan(Volume liquid, bool isWater)
+    /// <param name="liquid">How much.</param>
+    /// <param name="isWater">Whether it is water.</param>
+    /// <param name="intoFront">Whether it goes into the pan with the draw-off, of two.</param>
+    public void FillPan(Volume liquid, bool isWater, bool intoFront = false)
     {
         var brix = isWater ? 0 : Truth.Tank.Fraction * 100;
         var brought = Brought(Scenario.Liquid(Makeup, brix, Makeup.SapCelsius, liquid.Liters));
-        Truth = Pan.PouredAtFeed(Truth, brought, Makeup.BackCells > 0 ? Makeup.BackCells : int.Max(Truth.Pan.Length / Makeup.Rig.Channels, 1));
+        Truth = intoFront && Makeup.BackCells > 0 ? Pan.PouredOver(Makeup, Truth, brought, isBack: false) : Pan.PouredAtFeed(Truth, brought, Makeup.BackCells > 0 ? Makeup.BackCells : int.Max(Truth.Pan.Length / Makeup.Rig.Channels, 1));
     }
 
     /// <summary>Water from the pails goes into the pan at the draw-off; sap from the tank where they are empty.</summary>

@@ -205,13 +205,14 @@ public sealed partial class RigEnsemble
     /// </summary>
     /// <param name="liquid">How much was said.</param>
     /// <param name="isWater">Whether it is clean water, which brings no sugar.</param>
-    public RigEnsemble Poured(Volume liquid, bool isWater) => Changed(
+    /// <param name="intoFront">Whether it went into the pan with the draw-off, of two; else into the one that the tank feeds.</param>
+    public RigEnsemble Poured(Volume liquid, bool isWater, bool intoFront = false) => Changed(
         (members, noise) =>
         {
             for (var member = 0; member < members.Count; member++)
             {
                 var fraction = isWater ? 0 : members[Field.Sap][member];
-                PanDeeds.PourAtFeed(members, member, liquid.Liters * double.Exp(ByHand * noise[member]), fraction, Constants.SapCelsius);
+                PanDeeds.PourAtFeed(members, member, liquid.Liters * double.Exp(ByHand * noise[member]), fraction, Constants.SapCelsius, intoFront ? members.Front : null);
             }
         },
         liquid.Liters > PouredLiters ? Common with { ChilledAt = Minute } : Common);
