@@ -99,6 +99,9 @@ public sealed class Attended(IDoor door, PracticeRig rig, DateTimeOffset start)
             case "close-draw":
                 rig.CloseDraw();
                 break;
+            case "empty-pan":
+                rig.EmptyPan();
+                break;
             case "spread-coals":
                 rig.SpreadCoals();
                 break;

@@ -32,6 +32,7 @@ public static partial class Figures
         ["target"] = now => Amount.Shown(new(now.Setting.Rig.Target.Brix, Unit.Brix)),
         ["boiling-water"] = now => Temperature(now, now.State.Rig.Boiling),
         ["draw-point"] = now => Temperature(now, now.DrawPointToday),
+        ["syrup-point"] = now => Temperature(now, now.SyrupPointToday),
         ["draw-point-low"] = now => Temperature(now, now.ShutUnder),
         ["draw-shift"] = now => double.Abs(now.DrawShift) < LeastShift || now.IsDrawForeseen ? ""
             : $" (batch: {(now.DrawShift < 0 ? "-" : "+")}{Amount.Shown(new(double.Abs(now.DrawShift), Unit.Brix))})",

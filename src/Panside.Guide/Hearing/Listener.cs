@@ -50,7 +50,7 @@ public sealed partial class Listener(Setting setting)
         (said, text) = (Pails.InVolume(said, setting), Pails.InVolume(text, setting));
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
-        var understood = Word(at, said, open) ?? Pouring.Understand(at, said, setting.Rig) ?? Amount(at, said, open) ?? _talk.Term(text);
+        var understood = Word(at, said, open) ?? Emptying.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, said, setting.Rig) ?? Amount(at, said, open) ?? _talk.Term(text);
         return understood is not (null or MeansNothing) ? understood : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? Lost(text, said, open);
     }
 

@@ -149,7 +149,7 @@ internal static partial class Pouring
     }
 
     /// <summary><c>a gallon</c> and <c>half a gallon</c> as numbers; other words stay.</summary>
-    private static string InDigits(string words)
+    internal static string InDigits(string words)
     {
         var halved = Half().Replace(words, "0.5 ");
         return Counted().Replace(halved, match => UnitNames.FromWord(match.Groups["unit"].Value)?.Kind() == Dimension.Volume

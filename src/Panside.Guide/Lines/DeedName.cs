@@ -65,12 +65,19 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
         Doubted = PouredDoubted,
     };
 
+    /// <summary>A batch is poured out: the pan is emptied whole; the value is the volume that came out.</summary>
+    public static readonly DeedName EmptyPan = new("empty-pan", Dimension.Volume, "pan poured out")
+    {
+        Words = ["poured out", "poured it out", "poured the pan out", "poured the batch out", "poured off", "poured it off", "emptied", "emptied the pan", "emptied it", "pan emptied", "pan is empty", "tipped out", "tipped it out", "poured into the pot", "poured it into the pot", "poured out into the pot"],
+        Most = rig => rig.Units.From(rig.ToWalls),
+    };
+
     /// <summary>The operator leaves.</summary>
     public static readonly DeedName Leave = new("leave", null, "leaving") { Words = ["left", "leaving", "i leave", "i am leaving", "gone home"] };
 
     /// <summary>All of them.</summary>
     public static readonly IReadOnlyList<DeedName> All =
-        [LitFire, AddWood, ShutOff, OpenDraw, CloseDraw, SpreadCoals, FloodPan, AddDefoamer, CoverPan, RefillTank, FillPan, Leave];
+        [LitFire, AddWood, ShutOff, OpenDraw, CloseDraw, SpreadCoals, FloodPan, AddDefoamer, CoverPan, RefillTank, FillPan, EmptyPan, Leave];
 
     /// <summary>What is typed for each; the amount may follow.</summary>
     public static readonly FrozenDictionary<string, DeedName> Said = All

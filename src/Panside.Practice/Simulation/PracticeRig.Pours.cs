@@ -12,6 +12,7 @@ public sealed partial class PracticeRig
     public Volume PourPortion(Volume wanted)
     {
         (Truth, var sap) = Makeup.World.Portioned(Makeup, Truth, wanted.Liters);
+        BackOn();
         return Volume.FromLiters(Liters(sap));
     }
 
@@ -52,6 +53,7 @@ public sealed partial class PracticeRig
     {
         var brix = isWater ? 0 : Truth.Tank.Fraction * 100;
         var brought = Brought(Scenario.Liquid(Makeup, brix, Makeup.SapCelsius, liquid.Liters));
+        BackOn();
         Truth = intoFront && Makeup.BackCells > 0 ? Pan.PouredOver(Makeup, Truth, brought, isBack: false) : Pan.PouredAtFeed(Truth, brought, Makeup.BackCells > 0 ? Makeup.BackCells : int.Max(Truth.Pan.Length / Makeup.Rig.Channels, 1));
     }
 
@@ -89,6 +91,7 @@ public sealed partial class PracticeRig
         var missing = wanted - Volume.FromLiters(Liters(sap));
         var water = TakeWater(missing.Liters > 0.05 ? missing : default);
         var brought = Brought(Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters));
+        BackOn();
         Truth = Truth with { Tank = Truth.Tank - sap };
         Truth = Makeup.BackCells == 0
             ? Pan.Poured(Truth, sap + brought, cells)
@@ -102,6 +105,9 @@ public sealed partial class PracticeRig
         var brought = Brought(Truth.Pail);
         Truth = Pan.Poured(Truth with { Pail = default }, brought, 1);
     }
+
+    /// <summary>A pan that was poured out goes back over the fire once something is in it.</summary>
+    private void BackOn() => Truth = Truth with { PanOff = false };
 
     private Cell Brought(Cell liquid)
     {
