@@ -79,7 +79,7 @@ public static class LineReader
         var kind = kinds[0];
         string[] allowed = kind switch
         {
-            "did" when Liquids(root.GetProperty(kind)).Count > 0 => ["at", kind, "value", "unit", "is"],
+            "did" when Liquids(root.GetProperty(kind)).Count > 0 => ["at", kind, "value", "unit", "is", "pan"],
             "reading" or "did" => ["at", kind, "value", "unit"],
             "observed" => ["at", kind, "is"],
             _ => ["at", kind],
@@ -178,6 +178,16 @@ public static class LineReader
             }
 
             var did = new Did(_at, name, good);
+            if (_root.TryGetProperty("pan", out _))
+            {
+                if (Code("pan", name.Pans) is not { } pan)
+                {
+                    return Wrong("pan", "one of " + string.Join(", ", name.Pans));
+                }
+
+                did = did with { Pan = pan };
+            }
+
             if (!_root.TryGetProperty("is", out _))
             {
                 return did;

@@ -131,6 +131,11 @@ public static class LineWriter
                     json.WriteString("is", liquid);
                 }
 
+                if (did.Pan is { } pan)
+                {
+                    json.WriteString("pan", pan);
+                }
+
                 break;
             case Answer answer:
                 json.WriteString("answer", answer.Word);

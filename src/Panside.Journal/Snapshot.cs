@@ -137,7 +137,7 @@ internal sealed record Snapshot(long Covered, int Lines, IReadOnlyList<int> Dama
         var header = setting.Header;
         string[] parts =
         [
-            "panside snapshot 1", header.Program, header.Flow, header.FlowHash, header.Rig, header.RigText, header.Guidance, header.LearnedText ?? "-",
+            "panside snapshot 2", header.Program, header.Flow, header.FlowHash, header.Rig, header.RigText, header.Guidance, header.LearnedText ?? "-",
             $"{header.Practice} {header.Imported}", setting.Flow.Hash,
             typeof(Snapshot).Module.ModuleVersionId.ToString(), typeof(Session).Module.ModuleVersionId.ToString(), typeof(RigEnsemble).Module.ModuleVersionId.ToString(),
             RuntimeInformation.RuntimeIdentifier, RuntimeInformation.FrameworkDescription, $"{Vector<double>.Count}",

@@ -36,16 +36,9 @@ public sealed class Attended(IDoor door, PracticeRig rig, DateTimeOffset start)
             }
         }
 
-        foreach (var pour in door.State.Pours.Skip(before.Pours.Count))
+        foreach (var pour in door.State.Pours.Where(pour => !before.Pours.Exists(known => known.At == pour.At && known.Liquid == pour.Liquid && known.Measure == pour.Measure)))
         {
-            if (pour.IsOutOfTank)
-            {
-                rig.PourPortion(pour.Volume);
-            }
-            else
-            {
-                rig.FillPan(pour.Volume, pour.Liquid == Liquids.Water);
-            }
+            Pour(pour, before.Pours is [.., { IsUnmeasured: true } told] && !door.State.Pours.Contains(told) ? rig.Makeup.Rig.Portion : default);
         }
 
         if (door.State.Last(ReadingName.PanDepth) is { } read && before.Last(ReadingName.PanDepth) != read)
@@ -55,6 +48,21 @@ public sealed class Attended(IDoor door, PracticeRig rig, DateTimeOffset start)
 
         _account.Hear(line, answers, IsHeld, rig);
         return answers;
+    }
+
+    /// <param name="pour">The pour; one that nobody measured is a portion.</param>
+    /// <param name="already">What went in while its amount was not told yet.</param>
+    private void Pour(Pour pour, Volume already)
+    {
+        var volume = pour.IsUnmeasured ? rig.Makeup.Rig.Portion : pour.Volume > already ? pour.Volume - already : default;
+        if (pour.IsOutOfTank)
+        {
+            rig.PourPortion(volume);
+        }
+        else
+        {
+            rig.FillPan(volume, pour.Liquid == Liquids.Water, pour.Pan == Pans.Front);
+        }
     }
 
     /// <summary>Time passes at the rig.</summary>
@@ -90,6 +98,9 @@ public sealed class Attended(IDoor door, PracticeRig rig, DateTimeOffset start)
                 break;
             case "close-draw":
                 rig.CloseDraw();
+                break;
+            case "empty-pan":
+                rig.EmptyPan();
                 break;
             case "spread-coals":
                 rig.SpreadCoals();

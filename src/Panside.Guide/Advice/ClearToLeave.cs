@@ -55,6 +55,13 @@ public static class ClearToLeave
             unmet.Add("the draw-off is open");
         }
 
+        if (now.IsPanEmptied)
+        {
+            // An empty pan off the fire can neither boil dry nor scorch; the fire alone keeps its operator there.
+            FireDown(now, unmet);
+            return unmet;
+        }
+
         Seen(now, ObservationName.Smell, "the smell", unmet, smell => smell == "scorched" ? "the pan smells scorched" : null, required: false);
         Seen(now, ObservationName.Foam, "the foam", unmet, foam => foam is "rising" or "over" ? "the foam is up" : null, required: false);
         Seen(now, ObservationName.Boil, "the boil", unmet, boil => boil == "still" ? null : $"the boil was last seen {boil}", required: true);
@@ -63,12 +70,7 @@ public static class ClearToLeave
             unmet.Add(soon);
         }
 
-        Seen(now, ObservationName.Coals, "the coals", unmet, coals => coals switch
-        {
-            "deep" => "the coals were last seen deep",
-            "thin" when !AreThinCoalsDown(now) => "the coals were last seen thin, not spent",
-            _ => null,
-        }, required: ObservationName.Coals.IsThere(now.Setting.Rig));
+        FireDown(now, unmet);
 
         if (now.IsBurnerOn)
         {
@@ -80,7 +82,7 @@ public static class ClearToLeave
         }
         else if (state.DepthChangedBy is { } by)
         {
-            unmet.Add($"the depth has not been read since the last {(by == DeedName.FillPan ? "pour" : by == DeedName.FloodPan ? "flood" : "draw")}");
+            unmet.Add($"the depth has not been read since the last {(by == DeedName.FillPan ? "pour" : by == DeedName.FloodPan ? "flood" : by == DeedName.EmptyPan ? "batch was poured out" : "draw")}");
         }
         else if (state.Last(ObservationName.Boil) is { Value: "still" } calm && calm.At.Time - depth.At.Time > Together)
         {
@@ -104,6 +106,14 @@ public static class ClearToLeave
 
         return unmet;
     }
+
+    private static void FireDown(Situation now, List<string> unmet) =>
+        Seen(now, ObservationName.Coals, "the coals", unmet, coals => coals switch
+        {
+            "deep" => "the coals were last seen deep",
+            "thin" when !AreThinCoalsDown(now) => "the coals were last seen thin, not spent",
+            _ => null,
+        }, required: ObservationName.Coals.IsThere(now.Setting.Rig));
 
     /// <summary>
     /// A thin bed counts as down for a confident hand; for the cautious, once the boil has been seen still at looks so far apart, with no

@@ -58,7 +58,7 @@ public static class Counts
 
     private static Count? ToDraw(Situation now) => now.ToDrawPoint is { } rise
         ? new Count(
-            Least(now.Setting.Units.From(rise)), Share(rise.Celsius, (DrawPoint.Today(now.Setting, now.State) - now.State.Rig.Boiling).Celsius))
+            Least(now.Setting.Units.From(rise, now.Degree)), Share(rise.Celsius, (DrawPoint.Today(now.Setting, now.State) - now.State.Rig.Boiling).Celsius))
         : null;
 
     private static Count? ToStop(Situation now) => now.State.Rig.Tank is { } tank && now.StopLiters is { } stop && !now.IsHeld

@@ -71,13 +71,13 @@ internal sealed class DrawCourse(SessionState state, Func<Temperature, (double M
     public bool IsOverIn(double seconds, Temperature point) => Line is { } line && line.After(MinutesSinceRead + (seconds / 60)) >= point.Celsius;
 
     private static Noted<Measure>? LastOf(SessionState state) => state.Last(ReadingName.DrawTemperature) is { } read
-        && !(state.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
+        && !(state.DrawEnded?.Time >= read.At.Time)
             ? read
             : null;
 
     private static List<Noted<Measure>> ReadingsOf(SessionState state)
     {
-        var (kept, shut) = (new List<Noted<Measure>>(), state.Last(DeedName.CloseDraw)?.At.Time);
+        var (kept, shut) = (new List<Noted<Measure>>(), state.DrawEnded?.Time);
         foreach (var one in state.Readings.GetValueOrDefault(ReadingName.DrawTemperature, []).Reverse()
                      .TakeWhile(one => !(shut >= one.At.Time) && state.MinutesSince(one.At) < ReadingMinutes))
         {

@@ -73,15 +73,20 @@ public static class Facts
         ["wood-near"] = now => now.IsFiring,
         ["smell-scorched"] = now => Seen(now, ObservationName.Smell, "scorched"),
         ["reserve-short"] = now => now.State.Rig.Tank is { } tank && now.ReserveLiters is { } reserve && reserve.P95 > tank.Liters + 1,
-        ["pan-low"] = now => now.IsLit && now.Depth.Meters < now.Setting.Rig.LeastDepth.Meters * 1.2,
-        ["pan-below-least"] = now => now.IsLit && now.DepthRead is { } read && read.Meters < now.Setting.Rig.LeastDepth.Meters,
+        ["pan-low"] = now => now.IsLit && !now.IsPanEmptied && now.Depth.Meters < now.Setting.Rig.LeastDepth.Meters * 1.2,
+        ["pan-below-least"] = now => now.IsLit && !now.IsPanEmptied && now.DepthRead is { } read && read.Meters < now.Setting.Rig.LeastDepth.Meters,
         ["pan-shallow"] = now => now.Depth.Meters < now.Setting.Rig.RunDepth.Meters * 0.8,
         ["pan-fallen"] = now => now.IsPanFallen,
         ["pan-fallen-lately"] = now => now.IsPanFallenLately,
         ["pan-risen"] = now => now.IsPanRisen,
         ["pan-unsteady"] = now => now.IsPanUnsteady,
         ["pan-falling"] = now => now.IsPanFallen && now.Setting.Rig.Feed != Feed.ByHand,
+        ["pan-emptied"] = now => now.IsPanEmptied,
+        ["batch-near"] = now => now.IsBatchNear,
         ["pour-due"] = HandFeed.IsDue,
+        ["pour-unmeasured"] = now => now.IsLit && Poured.IsUnmeasuredSince(now.State.Last(DeedName.FillPan), now.State.Last(ReadingName.PanDepth)?.At),
+        ["back-pour-unmeasured"] = now => now.IsLit && now.Setting.Rig.Back is not null
+            && Poured.IsUnmeasuredSince(now.State.Last(DeedName.FillPan), now.State.Last(ReadingName.BackPanDepth)?.At),
         ["pan-flooded"] = now => DoneSinceWood(now, DeedName.FloodPan)
             || (now.DepthRead?.Meters >= now.Setting.Rig.FloodDepth.Meters * 0.95
                 && (now.Setting.Rig.Back is not { } back || now.BackDepthRead?.Meters >= back.FloodDepth.Meters * 0.95)),

@@ -32,6 +32,7 @@ public static partial class Figures
         ["target"] = now => Amount.Shown(new(now.Setting.Rig.Target.Brix, Unit.Brix)),
         ["boiling-water"] = now => Temperature(now, now.State.Rig.Boiling),
         ["draw-point"] = now => Temperature(now, now.DrawPointToday),
+        ["syrup-point"] = now => Temperature(now, now.SyrupPointToday),
         ["draw-point-low"] = now => Temperature(now, now.ShutUnder),
         ["draw-shift"] = now => double.Abs(now.DrawShift) < LeastShift || now.IsDrawForeseen ? ""
             : $" (batch: {(now.DrawShift < 0 ? "-" : "+")}{Amount.Shown(new(double.Abs(now.DrawShift), Unit.Brix))})",
@@ -39,7 +40,7 @@ public static partial class Figures
         ["batch-remedy"] = now => KitchenMeasures.Remedy(now) is { } remedy ? Sentence(remedy) : "Leave it as it is",
         ["draw-remedy"] = now => Sentence(KitchenMeasures.RemedyOfDraw(now) ?? "stir in a little hot sap until it tests on target"),
         ["draw-temperature"] = now => now.State.Last(ReadingName.DrawTemperature) is { } read ? Amount.Shown(read.Value) : Unknown,
-        ["draw-elevation"] = now => Amount.Shown(now.Setting.Units.From(DrawPoint.Today(now.Setting, now.State) - now.State.Rig.Boiling)),
+        ["draw-elevation"] = now => Amount.Shown(now.Setting.Units.From(DrawPoint.Today(now.Setting, now.State) - now.State.Rig.Boiling, now.Degree)),
         ["large-draw"] = now => Amount.Shown(now.Setting.Units.From(
             now.Setting.Rig.LargeDraw, now.Setting.Units.SmallVolume)),
         ["syrup-brix"] = now => SyrupSample.TrueSugar(now.State) is { } sugar ? Amount.Shown(new(sugar.Brix, Unit.Brix)) : Unknown,
@@ -111,7 +112,7 @@ public static partial class Figures
 
     private static string Depth(Situation now, Length depth) => Amount.Shown(now.Setting.Units.From(depth));
 
-    private static string Temperature(Situation now, Temperature temperature) => Amount.Shown(now.Setting.Units.From(temperature));
+    private static string Temperature(Situation now, Temperature temperature) => Amount.Shown(now.Setting.Units.From(temperature, now.Degree));
 
     private static string FromTo(Situation now, Band liters)
     {

@@ -15,7 +15,7 @@ internal static class HandFeed
     /// Whether a portion is due: the pan boils and stands half a portion under the depth that it is run at, so that it swings about that
     /// depth; once no more wood goes in as well, for until it is still it lives on what is poured.
     /// </summary>
-    public static bool IsDue(Situation now) => now.Setting.Rig is { Feed: Feed.ByHand } rig && now.IsLit && now.State.Rig.IsBoiling
+    public static bool IsDue(Situation now) => now.Setting.Rig is { Feed: Feed.ByHand } rig && now.IsLit && now.State.Rig.IsBoiling && !now.IsPanEmptied && !now.IsBatchNear
         && !Facts.Holds(now, "boil-still") && now.Depth <= rig.RunDepth - Half(now);
 
     /// <summary>How much goes in at once, in words: <c>one pail, 2 gal</c>.</summary>

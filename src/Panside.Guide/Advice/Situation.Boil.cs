@@ -14,6 +14,8 @@ public sealed partial class Situation : IBoil
 
     RigEnsemble IBoil.Rigs => State.Rigs;
 
+    Unit IBoil.Degree => Degree;
+
     Temperature IBoil.BoilingByWeather =>
         DrawPoint.BoilingToday(Setting, State with { Readings = State.Readings.Remove(ReadingName.BoilingWaterTemperature) });
 

@@ -20,6 +20,23 @@ public sealed partial class Situation
         ? open.At
         : null;
 
+    /// <summary>
+    /// Whether the pan was poured out, and no sap covers it again since: it stands off the fire, for a bare pan over one burns. Its
+    /// depth, its boil and its feed are nothing then.
+    /// </summary>
+    public bool IsPanEmptied => State.Last(DeedName.EmptyPan) is { } emptied
+        && !(State.Last(DeedName.FloodPan)?.At.Time >= emptied.At.Time)
+        && !(State.Last(DeedName.FillPan)?.At.Time >= emptied.At.Time && Depth >= Setting.Rig.LeastDepth)
+        && !(State.Last(ReadingName.PanDepth) is { } read && read.At.Time > emptied.At.Time && UnitSystem.Length(read.Value) >= Setting.Rig.LeastDepth);
+
+    /// <summary>
+    /// Whether a batch comes to its point so soon that no more wood goes under it: it is lifted or poured over a fire that has burned low.
+    /// </summary>
+    public bool IsBatchNear => Setting.Rig.IsBatch && !IsPanEmptied && State.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } && (IsDrawDue || IsDrawAtHand || MinutesToDraw is { P50: <= BatchMinutes });
+
+    /// <summary>In minutes: a charge of wood flames out in about as long. No source.</summary>
+    private const double BatchMinutes = 15;
+
     /// <summary>The course of its thermometer since the last draw.</summary>
     internal DrawCourse Course => _course.Value;
 
@@ -27,7 +44,10 @@ public sealed partial class Situation
     public Band? MinutesToDraw => _toDraw.Value;
 
     /// <summary>Where the draw-off thermometer stands at syrup today, shifted for this draw so that the batch ends on target.</summary>
-    public Temperature DrawPointToday => PointAt(Setting.Rig.Target.Brix + DrawShift);
+    public Temperature DrawPointToday => PointAt(Setting.Rig.LeavesPanAt.Brix + DrawShift);
+
+    /// <summary>Where a thermometer stands at finished syrup today, in the pan or in a pot.</summary>
+    public Temperature SyrupPointToday => PointAt(Setting.Rig.Target.Brix);
 
     /// <summary>
     /// By how much this draw is taken over the target, in Brix by the thermometer, less than nothing under it: what the samples have taught of
@@ -59,7 +79,7 @@ public sealed partial class Situation
         !(State.Last(DeedName.AddDefoamer)?.At.Time >= foam.At.Time - Setting.Flow.Values[FlowValue.DefoamerWorks]);
 
     /// <summary>Where the draw-off is opened: over the draw point by as much as it ends under it, so that the pail is on it.</summary>
-    public Temperature OpenAt => PointAt(Setting.Rig.Target.Brix + DrawShift + OpenedOver);
+    public Temperature OpenAt => PointAt(Setting.Rig.LeavesPanAt.Brix + DrawShift + (Setting.Rig.IsBatch ? 0 : OpenedOver));
 
     /// <summary>
     /// Under which reading the draw-off is shut. Opened late the pail has begun heavy, and is drawn on for longer. It is put between two steps
@@ -121,12 +141,15 @@ public sealed partial class Situation
     /// Whether the draw-off is to be looked at again after a draw: half of the time in which it came back before tonight has gone, or four
     /// minutes where it never did.
     /// </summary>
-    public bool IsDrawAgain => DrawOpenSince is null && Course.Last is null && State.Last(DeedName.CloseDraw) is { } shut
-        && State.MinutesSince(shut.At) is var since && since >= Cycle && since < AgainMinutes;
+    public bool IsDrawAgain => DrawOpenSince is null && Course.Last is null && State.DrawEnded is { } shut
+        && State.MinutesSince(shut) is var since && since >= Cycle && since < AgainMinutes;
 
     /// <summary>Whether the draw-off is to be opened now.</summary>
-    public bool IsDrawDue => Course.Last is { } last && State.MinutesSince(last.At) < DrawCourse.ReadingMinutes
+    public bool IsDrawDue => Course.Last is { } last && State.MinutesSince(last.At) < DrawCourse.ReadingMinutes && !IsThinnedSince(last.At)
         && UnitSystem.Temperature(last.Value) is var read && (IsOver(read) ? IsOverEnough(read) : IsForeseen(read));
+
+    /// <summary>Whether sap went into a batch since: what was read then stands there no more.</summary>
+    private bool IsThinnedSince(Moment read) => Setting.Rig.IsBatch && (State.Last(DeedName.FillPan)?.At.Time >= read.Time || State.Last(DeedName.FloodPan)?.At.Time >= read.Time);
 
     /// <summary>Whether it is to be opened by its course, before a reading is over the point.</summary>
     public bool IsDrawForeseen => IsDrawDue && Course.Last is { } last && !IsOver(UnitSystem.Temperature(last.Value));
@@ -191,6 +214,12 @@ public sealed partial class Situation
 
     private double ReckonShift()
     {
+        if (Setting.Rig.IsBatch)
+        {
+            // A batch is one: nothing makes up for another.
+            return 0;
+        }
+
         var target = Setting.Rig.Target.Brix;
         var lacks = 0.0;
         if (SyrupBatch.Of(State) is { } batch)
@@ -209,7 +238,7 @@ public sealed partial class Situation
             return null;
         }
 
-        var band = Band.Of(State.Rigs.MinutesTo(Setting.Rig.Target).At);
+        var band = Band.Of(State.Rigs.MinutesTo(Setting.Rig.LeavesPanAt).At);
         return band.P50 >= RigEnsemble.LongestToDraw ? null : band with { P95 = double.Min(band.P95, RigEnsemble.LongestToDraw) };
     }
 

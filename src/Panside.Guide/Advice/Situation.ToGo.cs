@@ -14,7 +14,7 @@ public sealed partial class Situation
     /// </summary>
     public TemperatureRise? ToDrawPoint => State.Last(ReadingName.DrawTemperature) is { } read
         && State.MinutesSince(read.At) <= 2 * ReadingName.DrawTemperature.Interval.TotalMinutes
-        && !(State.Last(DeedName.CloseDraw)?.At.Time >= read.At.Time)
+        && !(State.DrawEnded?.Time >= read.At.Time)
             ? DrawPointToday - UnitSystem.Temperature(read.Value)
             : null;
 

@@ -46,6 +46,9 @@ public sealed partial class Situation
     /// <summary>What is known.</summary>
     public SessionState State { get; }
 
+    /// <summary>The degree that the pan's thermometer shows, as it was read last; else that of the rig's units.</summary>
+    public Unit Degree => ThermometerScale.Degree(State, Setting.Units);
+
     /// <summary>Whether there is a fire: it was lit, or what was seen can only come from one.</summary>
     public bool IsLit => State.Deeds.ContainsKey(DeedName.LitFire) || State.Deeds.ContainsKey(DeedName.AddWood)
         || State.Observations.ContainsKey(ObservationName.Boil) || State.Observations.ContainsKey(ObservationName.Coals);
@@ -208,7 +211,7 @@ public sealed partial class Situation
     /// Whether the pan was last read well under its run depth over a fire. Feed or fire is then not what the reckoning holds it
     /// for, and a shallow pan thickens faster than any forecast says.
     /// </summary>
-    public bool IsPanFallen => IsLit && DepthRead is { } read && IsFallen(read + PouredSince);
+    public bool IsPanFallen => IsLit && !IsPanEmptied && DepthRead is { } read && IsFallen(read + PouredSince);
 
     /// <summary>By how much what was poured in since the depth was read has raised it, where a hand feeds the pan: there it is read less often than poured.</summary>
     private Length PouredSince => Setting.Rig.Feed == Feed.ByHand && State.Last(ReadingName.PanDepth) is { } read
@@ -262,7 +265,7 @@ public sealed partial class Situation
     /// Minutes in which the pan, from its last depth on, would show its floor if no sap came any more, on a rig that boils fast;
     /// null where nobody read the depth or nothing boils.
     /// </summary>
-    public double? MinutesToBare => IsLit && State.Rig.IsBoiling && DepthRead is { } read && FastLitersPerHour is { } rate
+    public double? MinutesToBare => IsLit && !IsPanEmptied && State.Rig.IsBoiling && DepthRead is { } read && FastLitersPerHour is { } rate
         ? double.Max((read + PouredSince - (Setting.Rig.LeastDepth * BareShare)).Meters, 0) * Setting.Rig.PanArea.SquareMeters * 1000
             / (rate * Setting.Description.BoiledInFront) * 60
         : null;

@@ -56,7 +56,7 @@ public sealed record StillingPour(Volume Liquid, Band Clear)
     private static bool IsToBeTried(Situation now)
     {
         var (state, rig) = (now.State, now.Setting.Rig);
-        return now.IsHeld && rig.Back is null && !now.IsBurnerOn && now.DrawOpenSince is null
+        return now.IsHeld && !Facts.Holds(now, "pan-emptied") && rig.Back is null && !now.IsBurnerOn && now.DrawOpenSince is null
             && now.LastWood is { } wood && state.MinutesSince(wood) >= FlamesDown.TotalMinutes
             && IsSince(state.Last(ObservationName.Boil), wood, "simmering", "steady")
             && (rig.IsBurner || IsSince(state.Last(ObservationName.Coals), wood, "thin", "spent"))

@@ -8,11 +8,13 @@ namespace Panside.Guide.Belief;
 public sealed class Possible(Setting setting)
 {
     /// <summary>The range of a reading on this rig, in the unit that is shown; where no rig could have more or less.</summary>
-    public (double Low, double High, Unit Unit) Range(ReadingName name)
+    /// <param name="name">The reading.</param>
+    /// <param name="shown">The unit; null for the one that the rig's units have.</param>
+    public (double Low, double High, Unit Unit) Range(ReadingName name, Unit? shown = null)
     {
         var units = setting.Units;
         var (low, high) = name.Possible(setting.Rig);
-        var unit = units.Preferred(name.Kind);
+        var unit = shown ?? units.Preferred(name.Kind);
         return (units.Convert(low, unit).Value, units.Convert(high, unit).Value, unit);
     }
 
@@ -31,7 +33,8 @@ public sealed class Possible(Setting setting)
             return ($"This rig has no {reading.Name.Spoken}: its file names one pan. Say 'depth' for it.", "reading");
         }
 
-        var (low, high, unit) = Range(reading.Name);
+        // A temperature's range is told in the degree that was typed.
+        var (low, high, unit) = Range(reading.Name, reading.Name.Kind == Dimension.Temperature ? reading.Measure.Unit : null);
         var value = setting.Units.Convert(reading.Measure, unit).Value;
         if (value >= low - Rounding(low) && value <= high + Rounding(high))
         {
@@ -73,6 +76,11 @@ public sealed class Possible(Setting setting)
 
     private (string, string)? Fault(Did did)
     {
+        if (did.Pan is not null && setting.Rig.Back is null)
+        {
+            return ("This rig has one pan: its file names no other. Say 'poured 2 gal'.", "pan");
+        }
+
         if (did.Measure is not { } measure)
         {
             return did.Name.WantsAmount ? ($"How much was {did.Name.Spoken}? Say it with its amount, like 'poured 2 gal'.", "value") : null;

@@ -17,14 +17,14 @@ internal sealed class Unexpected(UnitSystem units)
 
         var measure = reading.Measure;
         return new(
-            $"{Amount.Plain(measure)} {reading.Name.Where}? About {Shown(reading.Name, expected)} is expected.{Slip(measure, expected)}",
+            $"{Amount.Plain(measure)} {reading.Name.Where}? About {Shown(reading, expected)} is expected.{Slip(measure, expected)}",
             reading.Name.WouldTake(boil, measure, IsHigh(measure, expected)));
     }
 
     /// <summary>How to take back what warns of danger and is far off all the same: it is acted on first. Null for anything else.</summary>
     public string? WayBack(IBoil before, Reading reading) =>
         FarOff(before, reading) is { } expected && WarnsOfDanger(before, reading, expected)
-            ? $"About {Shown(reading.Name, expected)} was expected, {Amount.Plain(reading.Measure)} is said. If it is mistyped, 'undo' takes it back."
+            ? $"About {Shown(reading, expected)} was expected, {Amount.Plain(reading.Measure)} is said. If it is mistyped, 'undo' takes it back."
             : null;
 
     /// <summary>By how many deviations a reading lies above what is expected of it; null where nothing is.</summary>
@@ -48,11 +48,11 @@ internal sealed class Unexpected(UnitSystem units)
         _ => measure.Value,
     };
 
-    private string Shown(ReadingName name, Expectation expected) => Amount.Shown(name.Kind switch
+    private string Shown(Reading reading, Expectation expected) => Amount.Shown(reading.Name.Kind switch
     {
-        Dimension.Volume => units.From(Volume.FromLiters(expected.Mean), name.UnitIn(units)),
+        Dimension.Volume => units.From(Volume.FromLiters(expected.Mean), reading.Name.UnitIn(units)),
         Dimension.Length => Tenths(units.From(Length.FromMeters(expected.Mean))),
-        Dimension.Temperature => units.From(Temperature.FromCelsius(expected.Mean)),
+        Dimension.Temperature => units.From(Temperature.FromCelsius(expected.Mean), reading.Measure.Unit),
         Dimension.Pressure => units.Convert(new(expected.Mean, Unit.Kilopascal), units.Preferred(Dimension.Pressure)),
         _ => new(expected.Mean, Unit.Brix),
     });

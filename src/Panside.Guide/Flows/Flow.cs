@@ -192,8 +192,8 @@ public sealed record Step
     /// <summary>The marks that a yes sets.</summary>
     public required IReadOnlyList<string> Marks { get; init; }
 
-    /// <summary>The mark that a yes takes away; null where none.</summary>
-    public required string? Unmark { get; init; }
+    /// <summary>The marks that a yes takes away.</summary>
+    public required IReadOnlyList<string> Unmarks { get; init; }
 
     /// <summary>The deed that a yes tells of; null where it tells of none.</summary>
     public required DeedName? Deed { get; init; }

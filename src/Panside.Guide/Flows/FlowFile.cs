@@ -186,7 +186,7 @@ public sealed partial class FlowFile
             Prepare = map.Flag("prepare") ?? false,
             Forecast = map.Word("forecast", [.. _vocabulary.Forecasts]),
             Marks = map.Texts("mark"),
-            Unmark = map.Text("unmark"),
+            Unmarks = map.Texts("unmark"),
             Deed = DeedOf(map.Texts("done-by")),
             Clock = Clock(map),
             IfNo = Worded(map, "if-no"),

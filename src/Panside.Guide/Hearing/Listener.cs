@@ -50,7 +50,7 @@ public sealed partial class Listener(Setting setting)
         (said, text) = (Pails.InVolume(said, setting), Pails.InVolume(text, setting));
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
-        var understood = Word(at, said, open) ?? Pouring.Understand(at, said, setting.Units) ?? Amount(at, said, open) ?? _talk.Term(text);
+        var understood = Word(at, said, open) ?? Emptying.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, said, setting.Rig) ?? Amount(at, said, open) ?? _talk.Term(text);
         return understood is not (null or MeansNothing) ? understood : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? Lost(text, said, open);
     }
 
@@ -111,7 +111,7 @@ public sealed partial class Listener(Setting setting)
 
         return !DeedName.Said.TryGetValue(said, out var deed) ? null
             : deed == DeedName.RefillTank ? new MeansNothing("How much? Say 'refill 10 gal'; or read the tank: 'tank 22'.")
-            : deed == DeedName.FillPan ? new MeansNothing(Pouring.HowMuch)
+            : deed == DeedName.FillPan ? new MeansPoured(new(at, deed, null))
             : new MeansLine(new Did(at, deed, null));
     }
 
@@ -256,6 +256,26 @@ public sealed partial class Listener(Setting setting)
 
     [GeneratedRegex(@"^(?:i'?m|i am|we'?re|we are|it'?s|it is|the|all|now|and) (?:all )?", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Subject();
+
+    /// <summary>What answers how much a pour was that nobody measured: a volume with its unit, alone or in a sentence; null where the words say something else.</summary>
+    /// <param name="at">When it was said.</param>
+    /// <param name="text">The words.</param>
+    /// <param name="pour">The pour.</param>
+    public Did? Measured(Moment at, string text, Did pour)
+    {
+        var said = Pails.InVolume(Spaces().Replace(text.Trim(), " ").TrimEnd('.', '!', ','), setting);
+        if (!said.Any(char.IsLetter) || Pouring.Understand(at, said, setting.Rig) is MeansNothing or MeansPoured)
+        {
+            return null;
+        }
+
+        return (Pouring.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, "poured " + said, setting.Rig)) is MeansLine(Did { Name.Code: "fill-pan", Measure: not null } did)
+            ? did with { Is = NamesLiquid().IsMatch(said) ? did.Is : pour.Is, Pan = did.Pan ?? pour.Pan }
+            : null;
+    }
+
+    [GeneratedRegex(@"\b(sap|water)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex NamesLiquid();
 
     [GeneratedRegex(@"\s+", RegexOptions.CultureInvariant)]
     private static partial Regex Spaces();

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Hearing;
 
@@ -28,11 +29,13 @@ internal static partial class Pouring
         In,
         Into,
         Pail,
+        Back,
+        Front,
     }
 
     private static readonly FrozenDictionary<string, Part> Known = new (Part Part, string[] Words)[]
     {
-        (Part.Filler, ["i", "we", "i've", "we've", "have", "just", "now", "about", "of", "the", "a", "an", "more", "another", "cold", "clean", "raw", "fresh", "head", "with", "up", "by", "hand", "some", "went"]),
+        (Part.Filler, ["i", "we", "i've", "we've", "have", "just", "now", "about", "of", "the", "a", "an", "more", "another", "cold", "clean", "raw", "fresh", "head", "with", "up", "by", "hand", "some", "went", "bit", "little", "lot", "few"]),
         (Part.Pour, ["poured", "pour"]),
         (Part.Add, ["added", "add", "put", "filled", "fill", "topped"]),
         (Part.Refill, ["refilled", "refill"]),
@@ -42,6 +45,8 @@ internal static partial class Pouring
         (Part.Tank, ["tank"]),
         (Part.In, ["in"]),
         (Part.Into, ["into", "to"]),
+        (Part.Back, ["back", "rear", "flue"]),
+        (Part.Front, ["front", "syrup"]),
         (Part.Pail, ["pail", "pails", "bucket", "buckets", "pailful"]),
     }.SelectMany(row => row.Words.Select(word => (word, row.Part))).ToFrozenDictionary(row => row.word, row => row.Part, StringComparer.Ordinal);
 
@@ -53,23 +58,24 @@ internal static partial class Pouring
     /// <summary>What it means; null where it says nothing of sap or water that went anywhere.</summary>
     /// <param name="at">When it was said.</param>
     /// <param name="said">The words, with single spaces.</param>
-    /// <param name="units">The units of a bare number.</param>
-    public static Understood? Understand(Moment at, string said, UnitSystem units)
+    /// <param name="rig">The rig: its units are those of a bare number, and where it has two pans their names count.</param>
+    public static Understood? Understand(Moment at, string said, Rig rig)
     {
+        var units = rig.Units;
         var words = InDigits(Side().Replace(Source().Replace(said.ToLowerInvariant().Replace(", ", " ", StringComparison.Ordinal), ""), " pan"));
         if (Amount().Match(words) is not { Success: true } found)
         {
-            return Parts(words) is { } plain && plain.Any(IsVerb) ? new MeansNothing(HowMuch) : null;
+            return Parts(words, rig) is not { } plain || !plain.Any(IsVerb) ? null : Unmeasured(at, plain);
         }
 
-        if (!MeasureText.TryNumber(words[found.Index..], out var value, out var behind) || Parts(words[..found.Index]) is not { } before)
+        if (!MeasureText.TryNumber(words[found.Index..], out var value, out var behind) || Parts(words[..found.Index], rig) is not { } before)
         {
             return null;
         }
 
         var (word, rest) = behind.IndexOf(' ', StringComparison.Ordinal) is > 0 and var space ? (behind[..space], behind[space..]) : (behind, "");
         var unit = word.Length > 0 ? UnitNames.FromWord(word) : null;
-        if (Parts(unit is null ? behind : rest) is not { } after)
+        if (Parts(unit is null ? behind : rest, rig) is not { } after)
         {
             return null;
         }
@@ -82,7 +88,7 @@ internal static partial class Pouring
 
         if (all.Contains(Part.Pail))
         {
-            return new MeansNothing(HowMuch);
+            return Unmeasured(at, all);
         }
 
         return unit is { } other && other.Kind() != Dimension.Volume
@@ -95,13 +101,21 @@ internal static partial class Pouring
     {
         if (all.Contains(Part.Pan) != all.Contains(Part.Tank))
         {
-            return all.Contains(Part.Pan) ? added.IntoPan(added.At) : added.IntoTank(added.At);
+            return all.Contains(Part.Pan) ? added.IntoPan(added.At) with { Pan = PanOf(all) } : added.IntoTank(added.At);
         }
 
         return all.Contains(Part.Refill) ? added.IntoTank(added.At)
             : all.Contains(Part.Pour) || (!all.Any(IsVerb) && all.Contains(Part.Water)) ? added.IntoPan(added.At)
             : added;
     }
+
+    /// <summary>A pour of unknown size, where it went into the pan; where it may have gone into the tank, how much is asked and nothing taken.</summary>
+    private static Understood Unmeasured(Moment at, List<Part> all) =>
+        all.Contains(Part.Tank) || all.Contains(Part.Refill) || (!all.Contains(Part.Pan) && !all.Contains(Part.Pour) && !all.Contains(Part.Water))
+            ? new MeansNothing(HowMuch)
+            : new MeansPoured(new(at, DeedName.FillPan, null) { Is = all.Contains(Part.Water) ? Liquids.Water : Liquids.Sap, Pan = PanOf(all) });
+
+    private static string? PanOf(List<Part> all) => all.Contains(Part.Back) == all.Contains(Part.Front) ? null : all.Contains(Part.Back) ? Pans.Back : Pans.Front;
 
     /// <summary>
     /// Without a verb only a way says that something went: <c>2 gal into the tank</c>, <c>water 2 gal in</c>. What is in the tank or
@@ -118,12 +132,12 @@ internal static partial class Pouring
     private static bool IsVerb(Part part) => part is Part.Pour or Part.Add or Part.Refill;
 
     /// <summary>What each word is; null where one is none of these.</summary>
-    private static List<Part>? Parts(string words)
+    private static List<Part>? Parts(string words, Rig rig)
     {
         var parts = new List<Part>();
         foreach (var word in words.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (!Known.TryGetValue(word, out var part))
+            if (!Known.TryGetValue(word, out var part) || (part is Part.Back or Part.Front && rig.Back is null))
             {
                 return null;
             }
@@ -135,7 +149,7 @@ internal static partial class Pouring
     }
 
     /// <summary><c>a gallon</c> and <c>half a gallon</c> as numbers; other words stay.</summary>
-    private static string InDigits(string words)
+    internal static string InDigits(string words)
     {
         var halved = Half().Replace(words, "0.5 ");
         return Counted().Replace(halved, match => UnitNames.FromWord(match.Groups["unit"].Value)?.Kind() == Dimension.Volume

@@ -140,6 +140,7 @@ internal sealed class TalkListener(Setting setting)
             && (heard.IsUnreal(meaning.Words) || (meaning.Root is not "reading" && meaning.Amount is null && heard.IsHalf(meaning.Words)));
         var isSure = !isUnreal && meaning.Share >= (meaning.Kind == Sweet ? SurelySweet : understood is MeansWord or MeansLine(Answer) ? BegunFrom : TakenFrom);
         return isSure || understood is MeansTalk or MeansNothing ? understood
+            : understood is MeansPoured ? new MeansNothing(Pouring.HowMuch)
             : meaning.Kind == Sweet ? new MeansNothing(WhichSmell)
             : understood is MeansLine(var line) && line is not (Answer or Did { Name.Code: "leave" }) ? new MeansUnsure(line)
             : new MeansNothing($"Not sure what was meant by '{meaning.Words}'. Say it in other words{(understood is MeansWord(var word, _) ? $", or '{word}'" : "")}.");
@@ -155,10 +156,10 @@ internal sealed class TalkListener(Setting setting)
             case "observed" when ObservationName.FromCode(parts[1]) is { } seen:
                 return new MeansLine(new Observed(at, seen, parts[2]));
             case "did" when DeedName.FromCode(parts[1]) is { } deed:
-                return Deed(at, deed, parts.Length > 2 ? parts[2] : null, meaning.Amount);
+                return Deed(at, deed, parts.Length > 2 ? parts[2] : null, deed.Pans.Count > 0 ? PanIn(meaning.Words) : null, meaning.Amount);
             case "added" when meaning.Amount is { } amount:
                 var place = Added.Places.FirstOrDefault(place => meaning.Words.Split(' ').Contains(place));
-                return Measured(amount.In(setting.Units.Preferred(Dimension.Volume)), measure => Placed(new(at, measure, Liquids.Sap), place));
+                return Measured(amount.In(setting.Units.Preferred(Dimension.Volume)), measure => Placed(new(at, measure, Liquids.Sap), place, PanIn(meaning.Words)));
             case "hold" when KnownTalk.Ear(setting.Flow.Language)?.SaysOneMore(meaning.Words) == true:
                 return new MeansNothing("Did wood go in, or goes no more in? Say 'wood' or 'shutdown'.");
             case "hold" when setting.Flow.Words.TryGetValue("hold wood", out var word):
@@ -172,23 +173,31 @@ internal sealed class TalkListener(Setting setting)
         }
     }
 
-    private static LineIn Placed(Added added, string? place) => place switch
+    /// <summary>The pan that the words name, on a rig that has two; null where they name none, or both.</summary>
+    private string? PanIn(string words)
     {
-        "pan" => added.IntoPan(added.At),
+        var named = setting.Rig.Back is null ? [] : Pans.All.Where(pan => words.Contains(pan + " pan", StringComparison.OrdinalIgnoreCase)).ToList();
+        return named is [var one] ? one : null;
+    }
+
+    private static LineIn Placed(Added added, string? place, string? pan) => place switch
+    {
+        "pan" => added.IntoPan(added.At) with { Pan = pan },
         "tank" => added.IntoTank(added.At),
         _ => added,
     };
 
-    private Understood Deed(Moment at, DeedName deed, string? liquid, SpokenAmount? amount)
+    private Understood Deed(Moment at, DeedName deed, string? liquid, string? pan, SpokenAmount? amount)
     {
         if (amount is null || deed.Kind is not { } kind)
         {
-            return deed == DeedName.RefillTank || deed.WantsAmount ? new MeansNothing(Pouring.HowMuch) : new MeansLine(new Did(at, deed, null));
+            return deed == DeedName.FillPan ? new MeansPoured(new(at, deed, null) { Is = liquid ?? Liquids.Sap, Pan = pan })
+                : deed == DeedName.RefillTank || deed.WantsAmount ? new MeansNothing(Pouring.HowMuch) : new MeansLine(new Did(at, deed, null));
         }
 
         return Measured(
             amount.In(deed.Reads?.UnitIn(setting.Units) ?? setting.Units.Preferred(kind)),
-            measure => liquid is null ? new Did(at, deed, measure) : new Did(at, deed, measure) { Is = liquid });
+            measure => liquid is null ? new Did(at, deed, measure) { Pan = pan } : new Did(at, deed, measure) { Is = liquid, Pan = pan });
     }
 
     private static Understood Measured((double Value, Unit Unit) amount, Func<Measure, LineIn> means) =>

@@ -8,6 +8,10 @@ public abstract record Understood;
 /// <summary>A reading, an observation, a deed or an answer.</summary>
 public sealed record MeansLine(LineIn Line) : Understood;
 
+/// <summary>Liquid went into the pan, and nobody said how much.</summary>
+/// <param name="Pour">The deed without its amount.</param>
+public sealed record MeansPoured(Did Pour) : Understood;
+
 /// <summary>A word of the assistant's own, or of the flow, with what stands behind it.</summary>
 public sealed record MeansWord(string Word, string Rest) : Understood;
 

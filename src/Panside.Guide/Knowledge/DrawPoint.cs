@@ -57,7 +57,7 @@ internal static class DrawPoint
 
     /// <summary>Today's draw point: boiling water today and the elevation of the target density.</summary>
     public static Temperature Today(Setting setting, SessionState state) =>
-        state.Rig.Boiling + Reckoning.Batch.DrawPoint.For(setting.Rig.Target, PressureAt(state.Rig.Boiling)).Elevation;
+        state.Rig.Boiling + Reckoning.Batch.DrawPoint.For(setting.Rig.LeavesPanAt, PressureAt(state.Rig.Boiling)).Elevation;
 
     /// <summary>The sugar content that a draw-off temperature means today; null below boiling water.</summary>
     public static SugarContent? SugarAt(SessionState state, Temperature drawOff)

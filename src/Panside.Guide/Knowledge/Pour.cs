@@ -17,17 +17,24 @@ public sealed record Pour(Moment At, Measure Measure, string Liquid, Volume Volu
     /// </summary>
     public bool IsOutOfTank { get; init; }
 
+    /// <summary>Into which of two pans; null where nobody said.</summary>
+    public string? Pan { get; init; }
+
+    /// <summary>Whether nobody said how much it was: it then stands here with no volume, and the depth that is read next tells of it.</summary>
+    public bool IsUnmeasured => Measure.Value == 0;
+
     /// <summary>All that was poured of each liquid, in words: <c>2 gal of sap and 1 gal of water</c>; null where nothing was.</summary>
     public static string? Told(IReadOnlyList<Pour> pours, UnitSystem units)
     {
         string[] told =
         [
             .. pours.GroupBy(pour => pour.Liquid).OrderBy(of => of.Key, StringComparer.Ordinal).Select(of =>
-                $"{Amount.Shown(units.From(Volume.FromLiters(of.Sum(pour => pour.Volume.Liters))))} of {of.Key}"),
+                of.All(pour => pour.IsUnmeasured) ? $"some {of.Key}"
+                : $"{Amount.Shown(units.From(Volume.FromLiters(of.Sum(pour => pour.Volume.Liters))))} of {of.Key}{(of.Any(pour => pour.IsUnmeasured) ? " and some more" : "")}"),
         ];
         return told.Length > 0 ? string.Join(" and ", told) : null;
     }
 
     /// <summary>The deed that told of it.</summary>
-    public Did Did => new(At, DeedName.FillPan, Measure) { Is = Liquid };
+    public Did Did => new(At, DeedName.FillPan, IsUnmeasured ? null : Measure) { Is = Liquid, Pan = Pan };
 }

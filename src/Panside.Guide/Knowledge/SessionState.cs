@@ -154,6 +154,13 @@ public sealed record SessionState
     /// <summary>The newest deed of a kind; null where there is none.</summary>
     public Noted<Measure?>? Last(DeedName name) => Deeds.TryGetValue(name, out var noted) ? noted : null;
 
+    /// <summary>When the last draw was shut, or the last batch poured out; null before any.</summary>
+    public Moment? DrawEnded => (Last(DeedName.CloseDraw)?.At, Last(DeedName.EmptyPan)?.At) switch
+    {
+        ({ } shut, { } emptied) => emptied.Time > shut.Time ? emptied : shut,
+        var (shut, emptied) => shut ?? emptied,
+    };
+
     /// <summary>Whole minutes from a moment until now, never negative.</summary>
     public int MinutesSince(Moment moment) =>
         Now is { } now ? (int)double.Max(0, (now.Time - moment.Time).TotalMinutes) : 0;

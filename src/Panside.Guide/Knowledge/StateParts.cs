@@ -148,10 +148,11 @@ internal static class StateParts
         to.Write(pour.Liquid);
         to.Write(pour.Volume.Liters);
         to.Write(pour.IsOutOfTank);
+        to.MaybeText(pour.Pan, to.Write);
     }
 
     public static Pour Pour(this BinaryReader from) =>
-        new(from.Moment(), from.Measure(), from.ReadString(), Volume.FromLiters(from.ReadDouble())) { IsOutOfTank = from.ReadBoolean() };
+        new(from.Moment(), from.Measure(), from.ReadString(), Volume.FromLiters(from.ReadDouble())) { IsOutOfTank = from.ReadBoolean(), Pan = from.MaybeText(from.ReadString) };
 
     public static void Syrup(this BinaryWriter to, DrawnSyrup draw)
     {
@@ -198,6 +199,7 @@ internal static class StateParts
                 to.Write(did.Name.Code);
                 to.Maybe(did.Measure, to.Measure);
                 to.MaybeText(did.Is, to.Write);
+                to.MaybeText(did.Pan, to.Write);
                 break;
             case Added added:
                 to.Write('a');
@@ -216,7 +218,7 @@ internal static class StateParts
         {
             'r' => new Reading(at, readings.Find(from.ReadString())!, from.Measure()),
             'o' => new Observed(at, ObservationName.FromCode(from.ReadString())!, from.ReadString()),
-            'd' => new Did(at, DeedName.FromCode(from.ReadString())!, from.Maybe(from.Measure)) { Is = from.MaybeText(from.ReadString) },
+            'd' => new Did(at, DeedName.FromCode(from.ReadString())!, from.Maybe(from.Measure)) { Is = from.MaybeText(from.ReadString), Pan = from.MaybeText(from.ReadString) },
             'a' => new Added(at, from.Measure(), from.ReadString()),
             _ => throw new InvalidDataException("A line of no kind."),
         };

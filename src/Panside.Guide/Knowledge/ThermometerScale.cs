@@ -31,6 +31,14 @@ internal static class ThermometerScale
     public static double Error(SessionState state) =>
         double.Sqrt((EyeKelvin * EyeKelvin) + (StepKelvin(state) * StepKelvin(state) / 12));
 
+    /// <summary>
+    /// The degree that the thermometer shows, by whatever it was read in last, at the draw-off or in boiling water; else that of the rig's units.
+    /// Who reads in one degree is told no limit in the other.
+    /// </summary>
+    public static Unit Degree(SessionState state, UnitSystem units) =>
+        new[] { state.Last(ReadingName.DrawTemperature), state.Last(ReadingName.BoilingWaterTemperature) }
+            .Where(read => read is not null).MaxBy(read => read!.Value.At.Time)?.Value.Unit ?? units.Preferred(Dimension.Temperature);
+
     /// <summary>Whether it is read in degrees Fahrenheit.</summary>
     public static bool IsFahrenheit(SessionState state) => state.Last(ReadingName.DrawTemperature)?.Value.Unit == Unit.DegreeFahrenheit;
 }

@@ -59,9 +59,17 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
     {
         Words = ["poured", "poured in", "pour"],
         Liquids = Lines.Liquids.All,
+        Pans = Lines.Pans.All,
         WantsAmount = true,
         Most = rig => rig.Units.From(rig.ToWalls),
         Doubted = PouredDoubted,
+    };
+
+    /// <summary>A batch is poured out: the pan is emptied whole; the value is the volume that came out.</summary>
+    public static readonly DeedName EmptyPan = new("empty-pan", Dimension.Volume, "pan poured out")
+    {
+        Words = ["poured out", "poured it out", "poured the pan out", "poured the batch out", "poured off", "poured it off", "emptied", "emptied the pan", "emptied it", "pan emptied", "pan is empty", "tipped out", "tipped it out", "poured into the pot", "poured it into the pot", "poured out into the pot"],
+        Most = rig => rig.Units.From(rig.ToWalls),
     };
 
     /// <summary>The operator leaves.</summary>
@@ -69,7 +77,7 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
 
     /// <summary>All of them.</summary>
     public static readonly IReadOnlyList<DeedName> All =
-        [LitFire, AddWood, ShutOff, OpenDraw, CloseDraw, SpreadCoals, FloodPan, AddDefoamer, CoverPan, RefillTank, FillPan, Leave];
+        [LitFire, AddWood, ShutOff, OpenDraw, CloseDraw, SpreadCoals, FloodPan, AddDefoamer, CoverPan, RefillTank, FillPan, EmptyPan, Leave];
 
     /// <summary>What is typed for each; the amount may follow.</summary>
     public static readonly FrozenDictionary<string, DeedName> Said = All
@@ -84,6 +92,9 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
 
     /// <summary>The liquids that it can be done with, the usual one first; empty where nobody says which.</summary>
     public IReadOnlyList<string> Liquids { get; init; } = [];
+
+    /// <summary>The pans that it can be done to, where a rig has two of them; empty where that is not said.</summary>
+    public IReadOnlyList<string> Pans { get; init; } = [];
 
     /// <summary>Whether it tells nothing without its amount.</summary>
     public bool WantsAmount { get; init; }
@@ -115,6 +126,29 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
                 "It would take many pails, or another unit.")
             : null;
     }
+}
+
+/// <summary>What is known of liquid that was poured into the pan.</summary>
+internal static class Poured
+{
+    /// <summary>Whether the last pour was told without its amount, and no depth has been read since that could tell it.</summary>
+    /// <param name="pour">The last pour; null before any.</param>
+    /// <param name="read">When the depth was read last; null before that.</param>
+    public static bool IsUnmeasuredSince(Noted<Measure?>? pour, Moment? read) =>
+        pour is { Value: null } told && !(read?.Time > told.At.Time);
+}
+
+/// <summary>The pans of a rig that has two.</summary>
+public static class Pans
+{
+    /// <summary>The one that the tank feeds.</summary>
+    public const string Back = "back";
+
+    /// <summary>The one with the draw-off.</summary>
+    public const string Front = "front";
+
+    /// <summary>Both, in the order of the sap.</summary>
+    public static readonly IReadOnlyList<string> All = [Back, Front];
 }
 
 /// <summary>What can be poured into the pan.</summary>

@@ -20,6 +20,9 @@ public interface IBoil
     /// <summary>The units shown and assumed.</summary>
     UnitSystem Units => Rig.Units;
 
+    /// <summary>The degree that the pan's thermometer shows: that of its last reading, else the one of <see cref="Units"/>.</summary>
+    Unit Degree { get; }
+
     /// <summary>Where this rig's thermometer stands in boiling water.</summary>
     Temperature Boiling => Rigs.Summary.Boiling;
 

@@ -17,6 +17,12 @@ public sealed record Did(Moment At, DeedName Name, Measure? Measure) : LineIn(At
 {
     /// <summary>What it was done with: of what is poured into the pan, sap unless said; null of any other deed.</summary>
     public string? Is { get; init; } = Name.Liquids.Count > 0 ? Name.Liquids[0] : null;
+
+    /// <summary>Into which of two pans it was poured, one of <see cref="Pans"/>; null where nobody said, and of any other deed.</summary>
+    public string? Pan { get; init; }
+
+    /// <summary>Whether liquid went into the pan, and nobody said how much: no line of the stream says it, only typed words do.</summary>
+    public bool IsUnmeasured => Name.WantsAmount && Measure is null;
 }
 
 /// <summary>

@@ -55,7 +55,7 @@ public sealed partial class ReadingName
         Instruments = ["thermometer"],
         Words = ["draw", "draw temp", "draw-off", "temp", "temperature"],
         Row = "draw-off",
-        Usual = boil => (boil.Units.From(boil.Boiling), boil.Units.From(boil.DrawPointToday + TemperatureRise.FromCelsius(1))),
+        Usual = boil => (boil.Units.From(boil.Boiling, boil.Degree), boil.Units.From(boil.DrawPointToday + TemperatureRise.FromCelsius(1), boil.Degree)),
         Possible = _ => Between(-10, 130, Unit.DegreeCelsius),
         Expected = boil => DrawOffExpected(boil),
         WouldTake = (boil, read, isHigh) => !isHigh ? NotBoilingThere
@@ -74,7 +74,7 @@ public sealed partial class ReadingName
         Instruments = ["thermometer"],
         Words = ["water", "boiling water", "boiling", "water temp"],
         Usual = boil => (
-            boil.Units.From(boil.Boiling - TemperatureRise.FromCelsius(2)), boil.Units.From(boil.Boiling + TemperatureRise.FromCelsius(2))),
+            boil.Units.From(boil.Boiling - TemperatureRise.FromCelsius(2), boil.Degree), boil.Units.From(boil.Boiling + TemperatureRise.FromCelsius(2), boil.Degree)),
         Possible = _ => Between(85, 107, Unit.DegreeCelsius),
         Expected = boil => boil.Last(BoilingWaterTemperature!) is { } before
             ? new(UnitSystem.Temperature(before.Value).Celsius, 0.3)
@@ -207,7 +207,7 @@ public sealed partial class ReadingName
     {
         var run = runDepth.Meters;
         var wasLow = boil.Last(name) is { } last && UnitSystem.Length(last.Value) < least;
-        if (!IsLit(boil) || boil.Rig.Feed == Feed.ByHand || wasLow || boil.IsEmergency)
+        if (!IsLit(boil) || boil.Rig.Feed == Feed.ByHand || wasLow || boil.IsEmergency || Poured.IsUnmeasuredSince(boil.Last(DeedName.FillPan), boil.Last(name)?.At))
         {
             return new(1.2 * run, 0.35 * run);
         }
@@ -266,8 +266,8 @@ public sealed partial class ReadingName
                 : null;
         }
 
-        var point = Amount.Shown(boil.Units.From(boil.DrawPointToday));
-        var range = $"Water boils at {Amount.Shown(boil.Units.From(boil.Boiling))} today and syrup is drawn at {point}.";
+        var point = Amount.Shown(boil.Units.From(boil.DrawPointToday, reading.Measure.Unit));
+        var range = $"Water boils at {Amount.Shown(boil.Units.From(boil.Boiling, reading.Measure.Unit))} today and syrup is drawn at {point}.";
         return new(
             $"{Amount.Plain(reading.Measure)} at the draw-off? {range}{OtherDegree(reading.Measure, boil.Boiling, 9)}",
             low ? NotBoilingThere : "It would take sugar nearly candy there: if so, flood the pan now.");
@@ -293,7 +293,7 @@ public sealed partial class ReadingName
         if (double.Abs((read - expected).Celsius) > 2.2)
         {
             return new(
-                $"{Amount.Plain(reading.Measure)} in boiling water? About {Amount.Shown(boil.Units.From(expected))} is expected here.{OtherDegree(reading.Measure, expected, 2.2)}",
+                $"{Amount.Plain(reading.Measure)} in boiling water? About {Amount.Shown(boil.Units.From(expected, reading.Measure.Unit))} is expected here.{OtherDegree(reading.Measure, expected, 2.2)}",
                 "It would take a thermometer that is off, water not at a full boil, or another altitude than the rig file says.");
         }
 

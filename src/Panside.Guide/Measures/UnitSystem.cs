@@ -106,13 +106,13 @@ public sealed class UnitSystem
         ? new(length.Centimeters, Unit.Centimeter)
         : new(length.Inches, Unit.Inch);
 
-    /// <summary>A temperature in this system's unit.</summary>
-    public Measure From(Temperature temperature) => this == Metric
+    /// <summary>A temperature in the degree that is asked for, or in this system's.</summary>
+    public Measure From(Temperature temperature, Unit? unit = null) => (unit ?? Preferred(Dimension.Temperature)) == Unit.DegreeCelsius
         ? new(temperature.Celsius, Unit.DegreeCelsius)
         : new(temperature.Fahrenheit, Unit.DegreeFahrenheit);
 
-    /// <summary>A difference of temperature in this system's degree.</summary>
-    public Measure From(TemperatureRise rise) => this == Metric
+    /// <summary>A difference of temperature in the degree that is asked for, or in this system's.</summary>
+    public Measure From(TemperatureRise rise, Unit? unit = null) => (unit ?? Preferred(Dimension.Temperature)) == Unit.DegreeCelsius
         ? new(rise.Celsius, Unit.DegreeCelsius)
         : new(rise.Fahrenheit, Unit.DegreeFahrenheit);
 

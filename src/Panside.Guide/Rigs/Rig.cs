@@ -167,6 +167,18 @@ public sealed record Rig
     /// <summary>The syrup's density aimed at.</summary>
     public required SugarContent Target { get; init; }
 
+    /// <summary>Whether a whole batch is poured out of the pan, and not drawn off it.</summary>
+    public bool IsBatch => DrawnBy == DrawnBy.Pour;
+
+    /// <summary>
+    /// Where syrup leaves the pan: at its target; a batch that a pot finishes nearly there, while it still pours and does not scorch within a
+    /// minute. Common practice, no source.
+    /// </summary>
+    public SugarContent LeavesPanAt => IsBatch && HasFinishingPot ? SugarContent.FromBrix(double.Min(NearlySyrup, Target.Brix)) : Target;
+
+    /// <summary>In Brix: some two degrees Fahrenheit under the draw point of finished syrup.</summary>
+    private const double NearlySyrup = 60;
+
     /// <summary>The file's text.</summary>
     public required string Text { get; init; }
 

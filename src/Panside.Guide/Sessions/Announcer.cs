@@ -186,7 +186,7 @@ internal sealed class Announcer(Setting setting)
     {
         if (turn.State.Doubted is { } doubted)
         {
-            turn.Tell(doubted is Added added ? PanOrTank.StillOpen(added) : $"Still open: {Words.Describe.Line(doubted)}? A yes answers this first.");
+            turn.Tell(doubted is Added added ? PanOrTank.StillOpen(added) : SomePoured.Open(turn.State) is { } poured ? SomePoured.StillOpen(poured) : $"Still open: {Words.Describe.Line(doubted)}? A yes answers this first.");
         }
     }
 
@@ -203,8 +203,10 @@ internal sealed class Announcer(Setting setting)
         if (setting.Readings.Find(ask) is { } reading)
         {
             var (low, high) = reading.Usual(turn.Now);
-            var unit = reading.UnitIn(setting.Units);
             var last = turn.State.Last(reading);
+            var unit = reading.Kind != Dimension.Temperature ? reading.UnitIn(setting.Units)
+                : reading == ReadingName.DrawTemperature || reading == ReadingName.BoilingWaterTemperature ? turn.Now.Degree
+                : last?.Value.Unit ?? reading.UnitIn(setting.Units);
             return new(
                 id, ask, unit, text, because, Round(low, unit), Round(high, unit),
                 last is { } noted ? Round(noted.Value, unit) : null,

@@ -17,6 +17,12 @@ public sealed partial class Decider
             return;
         }
 
+        if (SomePoured.Open(turn.State) is { } poured && _listener.Measured(text.At, text.Words, poured) is { } measured)
+        {
+            HearMeant(turn, measured);
+            return;
+        }
+
         HearUnderstood(turn, text, _listener.Understand(text.At, text.Words, Asked(turn.State)));
     }
 
@@ -29,6 +35,9 @@ public sealed partial class Decider
                 break;
             case MeansUnsure(var unsure):
                 AskWhether(turn, unsure);
+                break;
+            case MeansPoured(var pour):
+                HearPoured(turn, pour);
                 break;
             case MeansTalk(var meaning):
                 _conversation.Answer(turn, text.At, meaning);
@@ -72,6 +81,36 @@ public sealed partial class Decider
     }
 
     /// <summary>
+    /// Liquid went into the pan, and nobody said how much. It is taken at once as a pour of unknown size, for cold liquid hides a boil whatever
+    /// its amount; then how much is asked, and the depth is read soon. In an emergency its own steps ask for the depth.
+    /// </summary>
+    private void HearPoured(Turn turn, Did pour)
+    {
+        if (_possible.Fault(pour with { Measure = _setting.Units.From(_setting.Rig.Portion) }) is { } fault)
+        {
+            turn.Refuse(fault.Why, "text");
+            return;
+        }
+
+        if (turn.State.SaidNow.Contains(pour))
+        {
+            turn.Refuse("This very line was said at this very time already.");
+            return;
+        }
+
+        turn.Say((at, number) => new HeardLine(at, number, pour));
+        Take(turn, pour);
+        if (_setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
+        {
+            turn.Tell(SomePoured.Unasked);
+        }
+        else
+        {
+            Question(turn, pour, SomePoured.Question(pour, _setting.Units));
+        }
+    }
+
+    /// <summary>
     /// What was said in one breath is taken one by one, and one undo takes all of it back. Of several that are not sure one is asked,
     /// and what could not be taken is told as that: what was taken stays.
     /// </summary>
@@ -85,7 +124,7 @@ public sealed partial class Decider
                 break;
             }
 
-            if (turn.State.Doubted is { } open && open.At == text.At && !ReferenceEquals(open, before.Doubted))
+            if (turn.State.Doubted is { } open && open.At == text.At && !ReferenceEquals(open, before.Doubted) && SomePoured.Open(turn.State) is null)
             {
                 // What was just asked is not answered in the same breath, and nothing goes past it.
                 turn.Tell($"Not taken yet{(fact is MeansLine(var waiting) ? $": {Describe.Line(waiting)}" : "")}. Answer the question first.");
@@ -104,9 +143,13 @@ public sealed partial class Decider
             }
 
             HearUnderstood(turn, text, fact);
-            if (fact is MeansLine(var line) && turn.State.Doubted?.At != text.At)
+            if (fact is MeansLine(var line) && (turn.State.Doubted?.At != text.At || SomePoured.Open(turn.State) is not null))
             {
                 said.Add(Describe.Line(line));
+            }
+            else if (fact is MeansPoured(var pour))
+            {
+                said.Add(Describe.Line(pour));
             }
         }
 

@@ -141,6 +141,13 @@ public sealed partial class Decider
     {
         if (turn.State.Doubted is { } doubted)
         {
+            if (SomePoured.Open(turn.State) is not null)
+            {
+                turn.Happen(new Doubted(null));
+                turn.Tell(SomePoured.Unasked);
+                return;
+            }
+
             if (answer.At.Time - doubted.At.Time > Situation.DoubtLasts)
             {
                 turn.Happen(new Doubted(null));
@@ -231,6 +238,12 @@ public sealed partial class Decider
         var before = turn.State.Doubted is { } doubted && Describe.SameKind(doubted, line) ? doubted : null;
         if (before is not null)
         {
+            turn.Happen(before is Did { IsUnmeasured: true } ? new Measured() : new Doubted(null));
+        }
+
+        if (SomePoured.Open(turn.State) is not null && line is Reading { Name.Code: "pan-depth" or "back-pan-depth" })
+        {
+            // The depth says how much it was.
             turn.Happen(new Doubted(null));
         }
 
@@ -266,7 +279,7 @@ public sealed partial class Decider
 
     private static void Question(Turn turn, LineIn line, Doubt doubt, IReadOnlyList<string>? choices = null)
     {
-        if (turn.State.Doubted is { } open)
+        if (turn.State.Doubted is { } open && SomePoured.Open(turn.State) is null)
         {
             turn.Tell($"Dropped, as it was not answered: {Describe.Line(open)}.");
         }

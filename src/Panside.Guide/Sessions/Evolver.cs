@@ -63,6 +63,11 @@ public sealed class Evolver(Setting setting)
         Marked(var mark) => state with { Marks = state.Marks.Add(mark) },
         Unmarked(var mark) => state with { Marks = state.Marks.Remove(mark) },
         Doubted(var line) => state with { Doubted = line },
+        Measured => state with
+        {
+            Doubted = null,
+            Pours = state.Pours is [.., { IsUnmeasured: true }] pours ? pours.RemoveAt(pours.Count - 1) : state.Pours,
+        },
         TookBack => Back(state),
         Settled(var advice) => state with { Advised = state.Advised.Remove(advice) },
         Advised(var advice) => state with { Advised = state.Advised.SetItem(advice, state.Now ?? default) },

@@ -52,6 +52,9 @@ public sealed record ClockRanDown(RunningClock Clock) : Happening;
 /// <summary>A line is not believed yet; null closes the question.</summary>
 public sealed record Doubted(LineIn? Line) : Happening;
 
+/// <summary>How much was poured is told after all: the amount takes the place of the pour of unknown size.</summary>
+public sealed record Measured : Happening;
+
 /// <summary>The last thing said is taken back.</summary>
 public sealed record TookBack : Happening;
 

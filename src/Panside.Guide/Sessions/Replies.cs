@@ -85,7 +85,7 @@ internal sealed class Replies(Setting setting)
 
     private static void Undo(Turn turn)
     {
-        if (turn.State.Doubted is { } doubted)
+        if (turn.State.Doubted is { } doubted && SomePoured.Open(turn.State) is null)
         {
             turn.Happen(new Doubted(null));
             turn.Tell($"Dropped: {Words.Describe.Line(doubted)}.");

@@ -1,4 +1,5 @@
 using Panside.Guide.Lines;
+using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Sessions;
 
@@ -29,6 +30,8 @@ internal static class Sequence
             "shut-off" when !turn.Now.IsBurnerOn && turn.Now.Setting.Flow.Steps[state.Step].Deed != DeedName.ShutOff => "The burner is off already.",
             "lit-fire" when state.Last(DeedName.LitFire) is not null => "The fire is lit already. For more wood say 'wood'.",
             "open-draw" when open => "The draw-off is open already. Say 'drew' with the volume when it is shut.",
+            "empty-pan" when !rig.IsBatch && turn.Now.IsLit && !turn.Holds("fire-spent")
+                => $"This pan is not emptied over a fire: its syrup is {(rig.DrawnBy == DrawnBy.Ladle ? "ladled" : "drawn")} off. Say 'drew' with the volume.",
             "refill-tank" when did.Measure is { } added && state.Rig.Tank is { } tank && turn.Now.Setting.Rig.TankIsStated
                 && (tank + turn.Now.Setting.Units.Volume(added)).Liters > turn.Now.Setting.Rig.Tank.Liters * 1.05
                 => $"With {added} more the tank would hold over its {turn.Now.Setting.Units.From(turn.Now.Setting.Rig.Tank)}. Say what the tank reads instead.",

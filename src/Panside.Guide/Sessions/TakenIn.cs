@@ -5,6 +5,7 @@ using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Rigs;
 using Panside.Reckoning.Ensemble;
+using Panside.Reckoning.Properties;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Sessions;
@@ -43,7 +44,8 @@ internal sealed class TakenIn(Setting setting)
 
     /// <summary>Wood boils a still pan again, and cold sap hides for a while that it boils: what was seen before counts no more.</summary>
     private static SessionState Stirred(SessionState state, Did did) =>
-        did.Name == DeedName.FloodPan || did.Name == DeedName.FillPan ? state with { StillSince = null, ChilledAt = did.At, DepthChangedBy = did.Name }
+        did.Name == DeedName.EmptyPan ? state with { StillSince = null, DepthChangedBy = DeedName.EmptyPan }
+        : did.Name == DeedName.FloodPan || did.Name == DeedName.FillPan ? state with { StillSince = null, ChilledAt = did.At, DepthChangedBy = did.Name }
         : did.Name == DeedName.OpenDraw || did.Name == DeedName.CloseDraw ? state with { DepthChangedBy = DeedName.CloseDraw }
         : did.Name == DeedName.LitFire || did.Name == DeedName.AddWood || did.Name == DeedName.SpreadCoals ? state with { StillSince = null }
         : state;
@@ -107,7 +109,7 @@ internal sealed class TakenIn(Setting setting)
 
     private static DrawOffAnchor Anchored(SessionState state, SugarContent read, Moment at)
     {
-        var last = state.DrawOff is { } anchor && !(state.Last(DeedName.CloseDraw)?.At.Time >= anchor.At.Time) ? anchor : null;
+        var last = state.DrawOff is { } anchor && !(state.DrawEnded?.Time >= anchor.At.Time) ? anchor : null;
         var before = last?.Sugar ?? SugarContent.FromBrix(double.Clamp(state.Rigs.ExpectedDrawSugar.Mean, 0, 100));
         return new(read, state.Rig.Evaporated.Liters, before, last is not null, at);
     }
@@ -151,7 +153,9 @@ internal sealed class TakenIn(Setting setting)
         "close-draw" => Shut(state.ThisDraw.IsShut ? state with { Draws = state.Draws.Add(did.At) } : state, did),
         "refill-tank" when did.Measure is { } added => Refilled(state, setting.Units.Volume(added)),
         "spread-coals" => state with { Rigs = state.Rigs.CoalsSpread() },
-        "fill-pan" when did.Measure is { } poured => Poured(state, new(did.At, poured, did.Is ?? Liquids.Sap, setting.Units.Volume(poured))),
+        "fill-pan" when did.IsUnmeasured => state with { Pours = state.Pours.Add(new(did.At, setting.Units.From(default(Volume)), did.Is ?? Liquids.Sap, default) { Pan = did.Pan }) },
+        "fill-pan" when did.Measure is { } poured => Poured(state, new(did.At, poured, did.Is ?? Liquids.Sap, setting.Units.Volume(poured)) { Pan = did.Pan }),
+        "empty-pan" => Emptied(state, did),
         "flood-pan" => state with { Rigs = state.Rigs.Flooded() },
         _ => state,
     };
@@ -204,8 +208,29 @@ internal sealed class TakenIn(Setting setting)
     private SessionState Poured(SessionState state, Pour pour)
     {
         var isDipped = setting.Rig.Feed == Feed.ByHand && pour.Liquid == Liquids.Sap;
-        var rigs = state.Rigs.Poured(pour.Volume, pour.Liquid == Liquids.Water);
+        var rigs = state.Rigs.Poured(pour.Volume, pour.Liquid == Liquids.Water, pour.Pan == Pans.Front);
         return state with { Rigs = isDipped ? rigs.Dipped(pour.Volume) : rigs, Pours = state.Pours.Add(pour with { IsOutOfTank = isDipped }) };
+    }
+
+    /// <summary>
+    /// A batch is out: what is told of it, or all that is reckoned to be in the pan, with the sugar that is reckoned to be in it. It counts as
+    /// the syrup that it makes: what a pot has still to boil away is left out.
+    /// </summary>
+    private SessionState Emptied(SessionState state, Did did)
+    {
+        var held = state.Rig.DrawPan.Liters;
+        var liters = double.Min(did.Measure is { } told ? setting.Units.Volume(told).Liters : held, double.Max(held, 0.01));
+        var sugar = state.Rig.DrawPanSugar.Kilograms * liters / double.Max(held, 0.01);
+        var target = setting.Rig.Target;
+        var syrup = sugar / target.MassFraction / (SugarSolution.DensityOf(target, SyrupBatch.InThePail).KilogramsPerCubicMeter / 1000);
+        return state with
+        {
+            ThisDraw = new(syrup, IsShut: true),
+            Draws = state.Draws.Add(did.At),
+            Syrup = state.Syrup.Add(new(did.At) { Shut = did.At, Liters = syrup, Brix = target.Brix }),
+            Totals = state.Totals with { DrawnLiters = state.Totals.DrawnLiters + syrup },
+            Rigs = state.Rigs.Emptied(did.Measure is { } measured ? setting.Units.Volume(measured) : null),
+        };
     }
 
     /// <summary>What one draw gave. Told again it is the same draw: the later figure takes the place of the earlier one.</summary>

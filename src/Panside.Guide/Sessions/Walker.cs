@@ -100,11 +100,6 @@ internal sealed class Walker(Setting setting)
                     Done(turn, step);
                 }
 
-                if (word == AnswerWords.Yes && step?.Unmark is { } gone)
-                {
-                    turn.Happen(new Unmarked(gone));
-                }
-
                 if (watch is not null)
                 {
                     turn.Happen(new Completed(watch.Id, word == AnswerWords.Skip));
@@ -124,6 +119,11 @@ internal sealed class Walker(Setting setting)
         foreach (var mark in step.Marks)
         {
             turn.Happen(new Marked(mark));
+        }
+
+        foreach (var gone in step.Unmarks.Where(turn.State.Marks.Contains))
+        {
+            turn.Happen(new Unmarked(gone));
         }
 
         if (step.Clock is { } clock)
@@ -234,7 +234,10 @@ internal sealed class Walker(Setting setting)
         {
             // A yes in an emergency answers the emergency, and nothing older.
             turn.Happen(new Doubted(null));
-            turn.Tell($"Dropped: {Describe.Line(doubted)}. Say it again later.");
+            if (doubted is not Did { IsUnmeasured: true })
+            {
+                turn.Tell($"Dropped: {Describe.Line(doubted)}. Say it again later.");
+            }
         }
 
         turn.Happen(new Moved(to.Id, back));

@@ -10,7 +10,9 @@ public static class Describe
     {
         Reading reading => $"{reading.Name.Spoken} {reading.Measure}",
         Observed observed => $"{observed.Name.Code} {observed.Is}",
+        Did { Pan: { } pan, Measure: { } measure, Is: { } liquid } => $"poured into the {pan} pan, {measure} of {liquid}",
         Did { Measure: { } measure, Is: { } liquid } did => $"{did.Name.Spoken}, {measure} of {liquid}",
+        Did { IsUnmeasured: true, Is: { } liquid } did => $"some {liquid} poured into the {(did.Pan is { } one ? one + " " : "")}pan",
         Did { Measure: { } measure } did => $"{did.Name.Spoken}, {measure}",
         Did did => did.Name.Spoken,
         Added added => $"{added.Measure} of {added.Liquid} added",

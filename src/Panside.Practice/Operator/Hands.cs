@@ -37,6 +37,7 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
         "light-fire" => Light(),
         "add-wood" => AddWood(),
         "hold-wood" => Hold(),
+        "open-draw" when rig.Makeup.Rig.IsBatch => isReady ? [new(chance.Between(20, 60), at => new Answer(at, AnswerWords.Yes))] : EmptyPan(),
         "open-draw" => rig.IsDrawOpen ? CloseDraw(null) : OpenDraw(),
         "close-draw" => isReady ? CloseDraw(Temperatures.In(text)) : ShutDraw(),
         "spread-coals" => Simple(45, 120, rig.SpreadCoals, DeedName.SpreadCoals),
@@ -111,6 +112,15 @@ internal sealed class Hands(PracticeRig rig, Instruments instruments, UnitSystem
             rig.ShutBurner();
             yield return Told(5, at => new Did(at, DeedName.ShutOff, null));
         }
+    }
+
+    /// <summary>The pan is poured out, and how much it was is told to the quarter.</summary>
+    private IEnumerable<Act> EmptyPan()
+    {
+        yield return new(chance.Between(40, 90));
+        var said = units.From(rig.EmptyPan());
+        said = said.With(double.Round(said.Value * 4) / 4);
+        yield return Told(20, at => new Did(at, DeedName.EmptyPan, said.Value > 0 ? said : null));
     }
 
     private IEnumerable<Act> OpenDraw()

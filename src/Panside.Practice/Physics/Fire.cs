@@ -13,9 +13,9 @@ internal readonly record struct Given(double ToPan, Truth After);
 internal static class Fire
 {
     /// <summary>The constant of Stefan and Boltzmann, in MW/(m² K⁴).</summary>
-    private const double Radiation = 5.670374e-14;
+    internal const double Radiation = 5.670374e-14;
 
-    private const double Kelvin = 273.15;
+    internal const double Kelvin = 273.15;
 
     /// <summary>A charge of wood goes in.</summary>
     public static Truth Charged(Makeup makeup, Truth truth, double kilograms)

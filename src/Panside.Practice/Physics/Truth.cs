@@ -116,6 +116,9 @@ internal sealed record Truth
     /// <summary>Whether the draw-off is open.</summary>
     public bool DrawOpen { get; init; }
 
+    /// <summary>Whether the pan was poured out and stands off the fire: no heat comes to it.</summary>
+    public bool PanOff { get; init; }
+
     /// <summary>The syrup drawn since it was last opened.</summary>
     public Cell Pail { get; init; }
 

@@ -12,6 +12,7 @@ public sealed partial class PracticeRig
     public Volume PourPortion(Volume wanted)
     {
         (Truth, var sap) = Makeup.World.Portioned(Makeup, Truth, wanted.Liters);
+        BackOn();
         return Volume.FromLiters(Liters(sap));
     }
 
@@ -45,11 +46,15 @@ public sealed partial class PracticeRig
     }
 
     /// <summary>Sap as in the tank, or water, that somebody brought is poured into the pan at the feed side.</summary>
-    public void FillPan(Volume liquid, bool isWater)
+    /// <param name="liquid">How much.</param>
+    /// <param name="isWater">Whether it is water.</param>
+    /// <param name="intoFront">Whether it goes into the pan with the draw-off, of two.</param>
+    public void FillPan(Volume liquid, bool isWater, bool intoFront = false)
     {
         var brix = isWater ? 0 : Truth.Tank.Fraction * 100;
         var brought = Brought(Scenario.Liquid(Makeup, brix, Makeup.SapCelsius, liquid.Liters));
-        Truth = Pan.PouredAtFeed(Truth, brought, Makeup.BackCells > 0 ? Makeup.BackCells : int.Max(Truth.Pan.Length / Makeup.Rig.Channels, 1));
+        BackOn();
+        Truth = intoFront && Makeup.BackCells > 0 ? Pan.PouredOver(Makeup, Truth, brought, isBack: false) : Pan.PouredAtFeed(Truth, brought, Makeup.BackCells > 0 ? Makeup.BackCells : int.Max(Truth.Pan.Length / Makeup.Rig.Channels, 1));
     }
 
     /// <summary>Water from the pails goes into the pan at the draw-off; sap from the tank where they are empty.</summary>
@@ -86,6 +91,7 @@ public sealed partial class PracticeRig
         var missing = wanted - Volume.FromLiters(Liters(sap));
         var water = TakeWater(missing.Liters > 0.05 ? missing : default);
         var brought = Brought(Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters));
+        BackOn();
         Truth = Truth with { Tank = Truth.Tank - sap };
         Truth = Makeup.BackCells == 0
             ? Pan.Poured(Truth, sap + brought, cells)
@@ -99,6 +105,9 @@ public sealed partial class PracticeRig
         var brought = Brought(Truth.Pail);
         Truth = Pan.Poured(Truth with { Pail = default }, brought, 1);
     }
+
+    /// <summary>A pan that was poured out goes back over the fire once something is in it.</summary>
+    private void BackOn() => Truth = Truth with { PanOff = false };
 
     private Cell Brought(Cell liquid)
     {

@@ -170,7 +170,7 @@ public sealed partial class PracticeRig : IMishapRig
             }
 
             HasFoamedOver |= Truth.Foam >= 1;
-            if (Truth.Ledger.Wood > 0)
+            if (Truth.Ledger.Wood > 0 && !Truth.PanOff)
             {
                 LeastDepth = Depth < LeastDepth ? Depth : LeastDepth;
                 LeastBackDepth = BackDepth < LeastBackDepth ? BackDepth : LeastBackDepth;
@@ -218,6 +218,32 @@ public sealed partial class PracticeRig : IMishapRig
         Truth = Truth with { DrawOpen = false };
     }
 
+    /// <summary>The pan is taken off the fire and poured out; a film stays in it. It goes back over the fire with the next sap.</summary>
+    /// <returns>How much came out.</returns>
+    public Volume EmptyPan()
+    {
+        var film = FilmMeters * 1000 * Makeup.CellArea;
+        var cells = Truth.Pan.ToArray();
+        var poured = default(Cell);
+        for (var cell = Makeup.BackCells; cell < cells.Length; cell++)
+        {
+            var part = cells[cell].Part(double.Max(cells[cell].Mass - film, 0));
+            (cells[cell], poured) = (cells[cell] - part, poured + part);
+        }
+
+        var batch = Volume.FromLiters(Liters(poured));
+        Truth = Truth with { Pan = [.. cells], PanOff = true, Pail = poured, Ledger = Truth.Ledger with { Drawn = Truth.Ledger.Drawn + poured } };
+        if (!Makeup.Rig.HasFinishingPot && poured.Mass > 0.05)
+        {
+            _draws.Add(new(Second, SugarContent.FromMassFraction(poured.Fraction), batch));
+        }
+
+        return batch;
+    }
+
+    /// <summary>What clings to a pan that was poured out, in m. No source.</summary>
+    private const double FilmMeters = 0.001;
+
     /// <summary>The tank's valve is opened all the way, and the float is freed.</summary>
     public void FreeFeed()
     {
@@ -259,6 +285,12 @@ public sealed partial class PracticeRig : IMishapRig
     internal static Truth Stepped(Makeup makeup, Truth truth)
     {
         var (toPan, after) = makeup.World.Burned(makeup, truth);
+        if (truth.PanOff)
+        {
+            // Nothing stands over the fire: what would go into the pan goes up the stack.
+            (toPan, after) = (0, after with { Ledger = after.Ledger with { Stack = after.Ledger.Stack + toPan } });
+        }
+
         return makeup.World.Boiled(makeup, after, toPan) with { Second = truth.Second + 1 };
     }
 

@@ -60,7 +60,7 @@ internal static class PanDeeds
     private const double PourPart = 0.25;
 
     /// <summary>
-    /// Liquid is poured into the first cell in small parts, and the cells level out after each, so that what stood there moves on
+    /// Liquid is poured into a pan's first cell in small parts, and the cells level out after each, so that what stood there moves on
     /// toward the draw-off. Cold liquid takes the pan off the boil.
     /// </summary>
     /// <param name="members">The members.</param>
@@ -68,28 +68,29 @@ internal static class PanDeeds
     /// <param name="liters">How much.</param>
     /// <param name="fraction">Its sugar, as a mass fraction.</param>
     /// <param name="celsius">How warm it is.</param>
-    public static void PourAtFeed(Members members, int member, double liters, double fraction, double celsius)
+    /// <param name="pan">Into which pan; null for the one that the tank feeds.</param>
+    public static void PourAtFeed(Members members, int member, double liters, double fraction, double celsius, Stretch? pan = null)
     {
-        var into = members.Fed;
-        var (cells, pan, whole) = (into.Count, members.Liters(into, member), members[Field.Pan][member]);
+        var into = pan ?? members.Fed;
+        var (cells, liquid, whole) = (into.Count, members.Liters(into, member), members[Field.Pan][member]);
         var sugarPerLiter = RigConstants.KilogramsOfSap(fraction) * fraction;
         for (var left = liters; left > 0;)
         {
-            var part = double.Min(left, PourPart * pan / cells);
+            var part = double.Min(left, PourPart * liquid / cells);
             for (var at = cells - 2; at >= 0; at--)
             {
-                var on = members[Field.Sugar + at][member] * (part * cells / pan) * (cells - 1 - at) / cells;
-                members[Field.Sugar + at][member] -= on;
-                members[Field.Sugar + at + 1][member] += on;
+                var on = members[Field.Sugar + into.First + at][member] * (part * cells / liquid) * (cells - 1 - at) / cells;
+                members[Field.Sugar + into.First + at][member] -= on;
+                members[Field.Sugar + into.First + at + 1][member] += on;
             }
 
-            members[Field.Sugar][member] += part * sugarPerLiter;
+            members[Field.Sugar + into.First][member] += part * sugarPerLiter;
             members[Field.Temperature][member] -= (members[Field.Temperature][member] - celsius) * part / (whole + part);
-            (pan, whole) = (pan + part, whole + part);
+            (liquid, whole) = (liquid + part, whole + part);
             left = part < left ? left - part : 0;
         }
 
-        members.SetLiters(into, member, pan);
+        members.SetLiters(into, member, liquid);
     }
 
     /// <summary>

@@ -205,16 +205,34 @@ public sealed partial class RigEnsemble
     /// </summary>
     /// <param name="liquid">How much was said.</param>
     /// <param name="isWater">Whether it is clean water, which brings no sugar.</param>
-    public RigEnsemble Poured(Volume liquid, bool isWater) => Changed(
+    /// <param name="intoFront">Whether it went into the pan with the draw-off, of two; else into the one that the tank feeds.</param>
+    public RigEnsemble Poured(Volume liquid, bool isWater, bool intoFront = false) => Changed(
         (members, noise) =>
         {
             for (var member = 0; member < members.Count; member++)
             {
                 var fraction = isWater ? 0 : members[Field.Sap][member];
-                PanDeeds.PourAtFeed(members, member, liquid.Liters * double.Exp(ByHand * noise[member]), fraction, Constants.SapCelsius);
+                PanDeeds.PourAtFeed(members, member, liquid.Liters * double.Exp(ByHand * noise[member]), fraction, Constants.SapCelsius, intoFront ? members.Front : null);
             }
         },
         liquid.Liters > PouredLiters ? Common with { ChilledAt = Minute } : Common);
+
+    /// <summary>What clings to a pan that was poured out, as a depth over its floor, in meters. No source.</summary>
+    private const double Clings = 0.001;
+
+    /// <summary>The pan with the draw-off is poured out: what came out takes its part of the sugar with it, and a film stays.</summary>
+    /// <param name="poured">How much was said to have come out; null for all of it.</param>
+    public RigEnsemble Emptied(Volume? poured) => Changed((members, noise) =>
+    {
+        var film = (Rig.PanArea * Length.FromMeters(Clings)).Liters;
+        for (var member = 0; member < members.Count; member++)
+        {
+            var held = members.Liters(members.Front, member);
+            var left = double.Max(poured is { } said ? held - (said.Liters * double.Exp(ByHand * noise[member])) : 0, double.Min(film, held));
+            PanDeeds.ScaleSugar(members, member, members.Front, left / held);
+            members.SetLiters(members.Front, member, left);
+        }
+    });
 
     /// <summary>Sap that was poured into the pan came out of the tank after all.</summary>
     public RigEnsemble Dipped(Volume sap) => Changed((members, noise) =>

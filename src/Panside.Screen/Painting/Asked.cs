@@ -68,7 +68,7 @@ internal sealed record Asked(
 
         // Danger is never hidden behind a question about a number.
         return asked.Tone == Tone.Danger
-            ? asked with { Reasons = [$"{question[0]} [{(doubted is Added ? "pan or tank" : "yes or no")} answers this first]"] }
+            ? asked with { Reasons = [$"{question[0]} [{(doubted is Added ? "pan or tank" : doubted is Did { IsUnmeasured: true } ? "an amount" : "yes or no")} answers this first]"] }
             : new(question[0], Tone.Doubt, [.. question.Skip(1)], "", EntryKind.Question);
     }
 

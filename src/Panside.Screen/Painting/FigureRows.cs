@@ -73,7 +73,7 @@ internal static class FigureRows
     private static PanelRow DrawPoint(Situation now)
     {
         var told = $"Draw at {Figures.Of(now, "draw-point")} today";
-        var toGo = now.ToDrawPoint is { Celsius: > LeastToGo } rise ? Amount.Shown(now.Setting.Units.From(rise)) : null;
+        var toGo = now.ToDrawPoint is { Celsius: > LeastToGo } rise ? Amount.Shown(now.Setting.Units.From(rise, now.Degree)) : null;
         return toGo is null ? PanelRow.Of(PanelRow.Deciding, told) : PanelRow.Of(PanelRow.Deciding, $"{told}, {toGo} to go", $"Draw at {Figures.Of(now, "draw-point")}, {toGo} to go", told);
     }
 
@@ -81,7 +81,7 @@ internal static class FigureRows
 
     private static string Shown(Situation now, ReadingName name, Noted<Measure> read)
     {
-        var unit = now.Setting.Units.Preferred(name.Kind);
+        var unit = name.Kind == Dimension.Temperature ? read.Value.Unit : now.Setting.Units.Preferred(name.Kind);
         return read.Value.Unit == unit ? Amount.Plain(read.Value) : Amount.Shown(now.Setting.Units.Convert(read.Value, unit));
     }
 

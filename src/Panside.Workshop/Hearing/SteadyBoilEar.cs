@@ -22,6 +22,7 @@ internal sealed class SteadyBoilEar
     {
         MeansSeveral(var facts) => facts.SelectMany(Of),
         MeansUnsure(var line) => [Line(line) with { IsAsked = true }],
+        MeansPoured => [new("how-much", null, null, false)],
         MeansLine(var line) => [Line(line)],
         MeansTalk(var meaning) => [new(meaning.Kind, meaning.Amount?.Value, meaning.Amount?.Unit, false)],
         MeansCry => [new("cry", null, null, false)],

@@ -15,7 +15,7 @@ internal static class RecordKeys
         ["advice forecast"] = Forecast,
         ["caution"] = ["text"],
         ["forecast"] = Forecast,
-        ["heard"] = ["reading", "observed", "did", "answer", "text", "tick", "resume", "value", "unit", "is"],
+        ["heard"] = ["reading", "observed", "did", "answer", "text", "tick", "resume", "value", "unit", "is", "pan"],
         ["question"] = ["text", "would-take", "choices"],
         ["refused"] = ["why", "field"],
         ["told"] = ["text"],

@@ -19,7 +19,7 @@ internal static class FactRows
     /// <summary>The rows of a boil, the names of the columns first.</summary>
     public static string Of(BoilStory story) => story.Poured is null
         ? Csv.Of([Columns, .. story.Facts.Select(Row)])
-        : Csv.Of([PouredColumns, .. story.Facts.Select(fact => (IReadOnlyList<string>)[.. Row(fact), fact is Did { Is: { } liquid } ? liquid : ""])]);
+        : Csv.Of([PouredColumns, .. story.Facts.Select(fact => (IReadOnlyList<string>)[.. Row(fact), fact is Did { Is: { } liquid, Pan: null, IsUnmeasured: false } ? liquid : ""])]);
 
     /// <summary>A row as the line in that it stands for; an <see cref="Unreadable"/> that says why where it stands for none.</summary>
     /// <param name="cells">As many as there are columns; the last ones may be missing.</param>
@@ -33,6 +33,9 @@ internal static class FactRows
 
     private static IReadOnlyList<string> Row(LineIn fact) => fact switch
     {
+        // No column tells of two pans, or of a pour that nobody measured: they stand as they would be typed.
+        Did { Pan: { } pan, Measure: { } poured, Is: { } liquid } => [fact.At.Written, "text", $"poured {poured} of {liquid} into the {pan} pan", "", ""],
+        Did { IsUnmeasured: true, Is: { } some } did => [fact.At.Written, "text", $"poured some {some} into the {(did.Pan is { } one ? one + " " : "")}pan", "", ""],
         Reading reading => [fact.At.Written, "reading", reading.Name.Code, Csv.Number(reading.Measure.Value), reading.Measure.Unit.Code()],
         Observed observed => [fact.At.Written, "observed", observed.Name.Code, observed.Is, ""],
         Did { Measure: { } measure } did => [fact.At.Written, "did", did.Name.Code, Csv.Number(measure.Value), measure.Unit.Code()],

@@ -63,7 +63,8 @@ public class DangerProofTests
             mutants[$"without {way.Trim()}"] = Text.Replace("    when:\n" + way, "", StringComparison.Ordinal);
         }
 
-        mutants["no mark ends the wood"] = Text.Replace("        mark: wood-held\n", "", StringComparison.Ordinal).Replace("mark: [wood-held, fire-over]", "mark: fire-over", StringComparison.Ordinal);
+        mutants["no mark ends the wood"] = Text.Replace("        mark: wood-held\n", "", StringComparison.Ordinal).Replace("mark: [wood-held, fire-over]", "mark: fire-over", StringComparison.Ordinal)
+            .Replace("mark: [wood-held, stop-after-draw]", "mark: stop-after-draw", StringComparison.Ordinal);
         mutants["no mark ends the fire"] = Text.Replace("mark: [wood-held, fire-over]", "mark: wood-held", StringComparison.Ordinal);
         mutants["the end is not gated"] = Text.Replace("{ when: did leave, given: [clear-to-leave], go: over }", "{ when: did leave, go: over }", StringComparison.Ordinal);
         mutants["the gate is turned round"] = Text.Replace("given: [clear-to-leave], go: over", "given: [not clear-to-leave], go: over", StringComparison.Ordinal);

@@ -59,12 +59,43 @@ public class PouringTests
     }
 
     [Theory]
-    [InlineData("poured")]
-    [InlineData("poured in")]
+    [InlineData("poured", "sap")]
+    [InlineData("poured in", "sap")]
+    [InlineData("poured some water", "water")]
+    [InlineData("poured in a little sap", "sap")]
+    [InlineData("added sap to the pan", "sap")]
+    [InlineData("added some water", "water")]
+    [InlineData("poured in a pail of water", "water")]
+    [InlineData("poured 2 pails", "sap")]
+    public void A_pour_into_the_pan_without_a_volume_is_heard_as_one_that_nobody_measured(string text, string liquid)
+    {
+        var pour = Assert.IsType<MeansPoured>(Understand(text)).Pour;
+        Assert.Equal((DeedName.FillPan, null, liquid), (pour.Name, pour.Measure, pour.Is));
+    }
+
+    [Theory]
+    [InlineData("poured 1 gal into the back pan", "back")]
+    [InlineData("added 1 gal to the rear pan", "back")]
+    [InlineData("1 gal of water into the flue pan", "back")]
+    [InlineData("poured 1 gal in the front pan", "front")]
+    [InlineData("poured half a gallon of water into the syrup pan", "front")]
+    [InlineData("poured some water into the back pan", "back")]
+    [InlineData("poured 1 gal into the pan", null)]
+    public void Of_two_pans_the_one_that_is_named_is_heard(string text, string? pan)
+    {
+        var two = new Conversation(rig: "flue-and-syrup-pan.yaml", members: Conversation.Few);
+        var understood = new Listener(two.Session.Setting).Understand(two.Now, text, Confirm);
+        var did = understood is MeansPoured(var pour) ? pour : Assert.IsType<Did>(Assert.IsType<MeansLine>(understood).Line);
+        Assert.Equal((DeedName.FillPan, pan), (did.Name, did.Pan));
+    }
+
+    [Fact]
+    public void Of_one_pan_no_other_is_heard() => Assert.False(Understand("poured 1 gal into the back pan") is MeansLine(Did { Pan: not null }));
+
+    [Theory]
     [InlineData("added")]
-    [InlineData("added sap to the pan")]
-    [InlineData("poured in a pail of water")]
-    [InlineData("poured 2 pails")]
+    [InlineData("added sap")]
+    [InlineData("refilled the tank")]
     [InlineData("poured 7 lb")]
     public void A_pour_without_a_volume_is_asked_how_much(string text) =>
         Assert.Matches("How much|told in gal", Assert.IsType<MeansNothing>(Understand(text)).Why);

@@ -14,7 +14,10 @@ public partial class RigMakingTests
     private static readonly string[] Least = ["us", "4 ft", "2 ft", "no", "yes"];
 
     private static readonly string[] Whole =
-        ["us", "4 ft 2 in", "23 1/2", "blower", "no", "2 gal", "5", "2", "10 in", "40 thin bricks", "35", "6 lb", "7", "half dry", "ladle", "thermometer, hydrometer", "no", "yes", "900", "north shed"];
+        ["us", "4 ft 2 in", "23 1/2", "blower", "no", "2 gal", "5", "2", "10 in", "40 thin bricks", "35", "6 lb", "7", "half dry", "ladle", "thermometer, hydrometer and finishing pot", "900", "north shed"];
+
+    private static readonly string[] TwoPans =
+        ["us", "24", "20", "blower", "yes", "4 ft by 2 ft", "6 flues 7 in deep", "2, least 1, flood 3, wall 9", "3 and 2", "1 1/4, least 1/2", "8 in", "40 bricks", "60", "9 lb", "8", "dry", "valve", "all", "900", "two pans"];
 
     [Fact]
     public void Answers_in_feet_inches_and_words_come_into_the_file()
@@ -36,7 +39,7 @@ public partial class RigMakingTests
     [Fact]
     public void A_metric_person_types_centimeters_liters_and_kilograms()
     {
-        var rig = Made("metric", "120", "0.6 m", "yes", "yes", "3", "4", "20", "60 kg", "130", "3.2", "8", "dry", "", "all", "yes", "I don't know", "270", "shed", "yes");
+        var rig = Made("metric", "120", "0.6 m", "yes", "yes", "no", "3", "4", "20", "60 kg", "130", "3.2", "8", "dry", "", "thermometer, lid", "270", "shed", "yes");
         Assert.Equal((120, 60), (double.Round(rig.PanLength.Centimeters, 6), double.Round(rig.PanWidth.Centimeters, 6)));
         Assert.Equal((4, 20), (double.Round(rig.RunDepth.Centimeters, 6), double.Round(rig.WallDepth.Centimeters, 6)));
         Assert.Equal((60, 130, 3.2), (double.Round(rig.Firebrick.Kilograms, 6), double.Round(rig.Tank.Liters, 6), double.Round(rig.Charge.Kilograms, 6)));
@@ -65,12 +68,15 @@ public partial class RigMakingTests
         Assert.Equal(RigMark.Of(RigFile.Read("r", making.Text)), RigMark.Of(stated));
     }
 
-    [Fact]
-    public void Each_question_shows_what_to_measure_its_range_and_why_and_fits_a_screen()
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void Each_question_shows_what_to_measure_its_range_and_why_and_fits_a_screen(bool two)
     {
+        var whole = two ? TwoPans : Whole;
         var making = Begun();
         var pictures = new HashSet<string>();
-        foreach (var answer in Whole)
+        foreach (var answer in whole)
         {
             var page = making.Page;
             Assert.NotEmpty(page.Picture);
@@ -91,6 +97,23 @@ public partial class RigMakingTests
     }
 
     [Theory]
+    [InlineData("behind", "yes", "x 'yes' is no length by a width. Expected: no, or like '4 ft by 2 ft'.")]
+    [InlineData("behind", "4 by 2", "x 4 of what? Say '4 ft' or '4 in'.")]
+    [InlineData("flues", "70 flues 7 in deep", "x '70 flues 7 in deep' is not understood. Expected: flat, 1 to 60 flues with their depth, or factor 1 to 12.")]
+    [InlineData("flues", "6 flues 7 gal deep", "x 'gal' is no unit of length. Expected: 1 to 24 in.")]
+    [InlineData("rear", "20 in", "x the depths are least 0.75 in, run 20 in, flood 21 in, wall 8 in; expected each deeper than the one before.")]
+    public void Of_a_second_pan_bad_input_says_what_was_expected(string at, string typed, string said)
+    {
+        var making = Begun();
+        foreach (var answer in TwoPans.TakeWhile(_ => RigQuestions.All.Single(one => one.Ask == making.Page.Ask).Name != at))
+        {
+            making.Hear(answer);
+        }
+
+        Assert.Equal([said], making.Hear(typed));
+    }
+
+    [Theory]
     [InlineData("length", "4", "x 4 of what? Say '4 ft' or '4 in'.")]
     [InlineData("length", "30 ft", "x 30 ft is out of what such rigs have. Expected: 6 to 240 in.")]
     [InlineData("length", "long", "x 'long' is no number with a unit. Expected: 6 to 240 in.")]
@@ -102,6 +125,8 @@ public partial class RigMakingTests
     [InlineData("depth", "0.5", "x the depths are least 0.75 in, run 0.5 in, flood 2.5 in, wall 8 in; expected each deeper than the one before.")]
     [InlineData("brick", "9999 bricks", "x 9999 bricks would be 74992 lb. Expected: 0 to 5000 lb.")]
     [InlineData("tank", "0", "x 0 gal is out of what such rigs have. Expected: 1 to 2000 gal.")]
+    [InlineData("depth", "2, 3", "x '2, 3' tells one depth twice. Expected: one each of run, least, flood.")]
+    [InlineData("has", "spoon", "x 'spoon' is not understood. Expected: all, none, or some of thermometer, hydrometer, refractometer, sight glass, lid, finishing pot.")]
     [InlineData("wood", "soaked", "x 'soaked' is not understood. Expected: dry, half dry, green, or 0 to 150 %.")]
     [InlineData("name", "a name that is far too long to stand on a screen", "x That name has 48 letters. Expected: at most 32.")]
     public void Bad_input_says_what_is_wrong_and_what_was_expected_and_changes_nothing(string at, string typed, string said)
@@ -191,9 +216,103 @@ public partial class RigMakingTests
     [Fact]
     public void No_rig_is_asked_more_than_twenty_questions()
     {
-        Assert.EndsWith(" of 20", Said("us", "4 ft", "2 ft", "no", "no").Page.Title, StringComparison.Ordinal);
-        Assert.EndsWith(" of 18", Said("us", "4 ft", "2 ft", "gas", "hand").Page.Title, StringComparison.Ordinal);
+        Assert.EndsWith(" of 18", Said("us", "4 ft", "2 ft", "no", "no").Page.Title, StringComparison.Ordinal);
+        Assert.EndsWith(" of 16", Said("us", "4 ft", "2 ft", "gas", "hand").Page.Title, StringComparison.Ordinal);
+        Assert.EndsWith(" of 20", Said("us", "4 ft", "2 ft", "no", "yes", "4 ft by 2 ft").Page.Title, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Two_pans_are_asked_for_each_with_its_size_floor_channels_and_depths()
+    {
+        var making = Said([.. TwoPans, "yes"]);
+        Assert.Equal(RigMade.Written, making.End);
+        var rig = RigFile.Read("r", making.Text);
+        var back = rig.Back!;
+        Assert.Equal((24, 20), (double.Round(rig.PanLength.Inches, 6), double.Round(rig.PanWidth.Inches, 6)));
+        Assert.Equal((48, 24), (double.Round(back.Length.Inches, 6), double.Round(back.Width.Inches, 6)));
+        Assert.Equal((true, 4.5, 3, 2), (back.HasFlues, double.Round(back.HeatedTimes, 6), rig.Channels, back.Channels));
+        Assert.Equal((2, 1, 3, 9), (double.Round(back.RunDepth.Inches, 6), double.Round(back.LeastDepth.Inches, 6), double.Round(back.FloodDepth.Inches, 6), double.Round(back.WallDepth.Inches, 6)));
+        Assert.Equal((1.25, 0.5, 8), (double.Round(rig.RunDepth.Inches, 6), double.Round(rig.LeastDepth.Inches, 6), double.Round(rig.WallDepth.Inches, 6)));
+    }
+
+    [Fact]
+    public void Of_a_second_pan_only_its_size_must_be_known()
+    {
+        var making = Said("us", "2 ft", "2 ft", "no", "yes", "4 ft x 2 ft", "rest", "yes");
+        Assert.Equal((false, 1, 48), (RigFile.Read("r", making.Text).Back!.HasFlues, RigFile.Read("r", making.Text).Back!.Channels, double.Round(RigFile.Read("r", making.Text).Back!.Length.Inches, 6)));
+        Assert.Null(RigFile.Read("r", Said([.. Least, "rest", "yes"]).Text).Back);
+    }
+
+    [Fact]
+    public void A_float_that_is_not_there_after_all_takes_the_second_pan_with_it()
+    {
+        var making = Said([.. TwoPans, "float no", "1 gal", "yes"]);
+        Assert.Equal(RigMade.Written, making.End);
+        Assert.Equal((null, Feed.ByHand), (RigFile.Read("r", making.Text).Back, RigFile.Read("r", making.Text).Feed));
+    }
+
+    /// <summary>
+    /// Every path through the questions, by answers drawn from all that each may be given, ends in a file that is read back without a fault and
+    /// says what was answered.
+    /// </summary>
+    [Fact]
+    public void On_every_path_the_file_is_read_back_and_no_more_than_twenty_are_asked() => Gen.Int[0, 1_000_000].Array[24].Holds(
+        drawn =>
+        {
+            var (making, answered) = (Begun(), new Dictionary<string, string>());
+            for (var at = 0; making.Page.Title.Contains("question", StringComparison.Ordinal); at++)
+            {
+                Assert.InRange(at, 0, 19);
+                var question = RigQuestions.All.Single(one => one.Ask == making.Page.Ask);
+                var choices = AnswersTo(question.Name);
+                var typed = choices[drawn[at] % choices.Length];
+                if (question.Usual is null && typed == "I don't know")
+                {
+                    Assert.StartsWith("x Nobody but you", Assert.Single(making.Hear(typed)), StringComparison.Ordinal);
+                    typed = choices[0];
+                }
+
+                var reply = Assert.Single(making.Hear(typed));
+                Assert.True(reply.StartsWith("  Heard", StringComparison.Ordinal) || reply.StartsWith("  As usual", StringComparison.Ordinal), $"{question.Name} '{typed}': {reply}");
+                answered[question.Name] = typed;
+            }
+
+            making.Hear("yes");
+            Assert.Equal(RigMade.Written, making.End);
+            var rig = RigFile.Read("rig.yaml", making.Text);
+            Assert.Equal(answered.GetValueOrDefault("behind", "no") is not ("no" or "I don't know"), rig.Back is not null);
+            Assert.Equal(answered["draft"] is "gas" or "oil" or "electric", rig.IsBurner);
+            Assert.Equal(answered["draw"] switch { "pour" => DrawnBy.Pour, "ladle" => DrawnBy.Ladle, _ => DrawnBy.Valve }, rig.DrawnBy);
+            Assert.Equal(answered["has"] is "all" or "hydrometer, pot", rig.HasFinishingPot);
+        },
+        cases: 400);
+
+    /// <summary>What each question may be given: what goes together with all the others.</summary>
+    private static string[] AnswersTo(string name) => name switch
+    {
+        "units" => ["us", "metric", "imperial", "I don't know"],
+        "length" => ["50 in", "1.2 m", "4 ft 2 in", "I don't know"],
+        "width" => ["23 1/2 in", "60 cm", "2 ft", "I don't know"],
+        "draft" => ["no", "yes", "gas", "oil", "electric", "I don't know"],
+        "float" => ["yes", "yes", "no", "valve", "I don't know"],
+        "pail" => ["1 gal", "7 L", "I don't know"],
+        "behind" => ["4 ft by 2 ft", "120 cm x 60 cm", "no", "I don't know"],
+        "flues" => ["flat", "6 flues 7 in deep", "4, 12 cm", "factor 4", "I don't know"],
+        "rear" => ["2 in", "5 cm, least 2 cm", "2 in, least 1 in, flood 3 in, wall 9 in", "I don't know"],
+        "channels" => ["3", "1", "5 channels", "I don't know"],
+        "depth" => ["1 1/2 in", "4 cm, least 1.5 cm", "run 2 in, flood 3 in", "I don't know"],
+        "wall" => ["8 in", "20 cm", "I don't know"],
+        "brick" => ["none", "16 bricks", "50 kg", "I don't know"],
+        "tank" => ["35 gal", "130 L", "I don't know"],
+        "boils" => ["8 gal/h", "30 L/h", "I don't know"],
+        "charge" => ["7 lb", "3 kg", "I don't know"],
+        "interval" => ["8 min", "I don't know"],
+        "wood" => ["dry", "half dry", "25 %", "I don't know"],
+        "draw" => ["valve", "ladle", "pour", "I don't know"],
+        "has" => ["all", "none", "lid", "hydrometer, pot", "thermometer and sight glass", "I don't know"],
+        "altitude" => ["900 ft", "270 m", "sea level", "I don't know"],
+        _ => ["north shed", "O'Brien: # {x}", "I don't know"],
+    };
 
     [Fact]
     public void A_file_that_is_there_already_is_asked_about_before_it_is_replaced()
@@ -235,7 +354,7 @@ public partial class RigMakingTests
     [Fact]
     public void R8_whatever_is_typed_nothing_is_thrown_and_a_file_that_is_made_is_read()
     {
-        string[] words = [.. Whole, .. Least, "rest", "back", "yes", "no", "", "anew", "length", "depth 20 in", "wall 1 in", "units metric", "units imperial", "é'\"# {", "\0", "1e9 in", "-3", "usual"];
+        string[] words = [.. Whole, .. TwoPans, .. Least, "rest", "back", "yes", "no", "", "anew", "length", "depth 20 in", "wall 1 in", "units metric", "units imperial", "é'\"# {", "\0", "1e9 in", "-3", "usual"];
         var made = 0;
         Gen.Int[0, words.Length - 1].Array[1, 60].Holds(
             typed =>
@@ -265,6 +384,7 @@ public partial class RigMakingTests
         "brick" => "How much firebrick does the fire heat?",
         "tank" => "How much does the head tank hold?",
         "wood" => "How dry is the wood?",
+        "has" => "Which of these are there?",
         _ => "What is the rig called?",
     };
 

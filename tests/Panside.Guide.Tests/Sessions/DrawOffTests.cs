@@ -125,6 +125,36 @@ public class DrawOffTests
         Assert.Equal(right.State.Rig.PanSugar.Kilograms, boil.State.Rig.PanSugar.Kilograms, 1);
     }
 
+    [Theory]
+    [InlineData("no more wood")]
+    [InlineData("shutdown")]
+    public void No_more_wood_in_an_open_draw_ends_the_draw_and_then_the_firing(string said)
+    {
+        var boil = Opened();
+        boil.Say(said);
+        Assert.DoesNotContain(boil.Answers, line => line is RefusedLine);
+        Assert.Equal("draw-last", boil.State.Step);
+        Assert.Contains("No wood goes in any more", boil.Only<PromptLine>().Prompt.Because, StringComparison.Ordinal);
+        boil.Say("drew 2 qt");
+        Assert.Contains("wood-held", boil.State.Marks);
+        boil.Say("depth 1.5", "skip", "skip", "skip");
+        Assert.Equal("shutdown", boil.Phase);
+        Assert.NotEqual("hold-wood", boil.State.Step);
+    }
+
+    [Fact]
+    public void Over_a_burner_the_draw_ends_first_and_then_it_is_shut_off()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: "gas-divided.yaml");
+        boil.Say("draw 218.2", "yes", "shutdown");
+        Assert.Equal("draw-last", boil.State.Step);
+        boil.Say("drew 2 qt", "depth 1.5", "skip", "skip", "skip");
+        Assert.Equal("shut-burner", boil.State.Step);
+        boil.Say("yes");
+        Assert.Equal("shutdown", boil.Phase);
+        Assert.DoesNotContain("stop-after-draw", boil.State.Marks);
+    }
+
     private static Conversation Opened()
     {
         var boil = Conversation.AtSteadyBoil();

@@ -111,7 +111,7 @@ public sealed class RigCommandTests : IDisposable
     public void The_conversation_in_the_guide_is_the_programs()
     {
         const string Begin = "<!-- conversation -->\n```\n";
-        var guide = RepositoryFiles.Read("docs", "rigs.md").ReplaceLineEndings("\n");
+        var guide = RepositoryFiles.Read("docs", "rig-questions.md").ReplaceLineEndings("\n");
         var shown = guide[(guide.IndexOf(Begin, StringComparison.Ordinal) + Begin.Length)..];
         shown = shown[..shown.IndexOf("```", StringComparison.Ordinal)];
         var typed = shown.Split('\n').Where(line => line.StartsWith("$ ", StringComparison.Ordinal)).Select(line => line[2..]).ToList();

@@ -9,7 +9,7 @@ namespace Panside.Tests.Screen;
 public sealed class AskingScreenTests
 {
     private static readonly string[] Whole =
-        ["us", "4 ft", "23 1/2", "yes", "yes", "3", "1 1/2", "8", "16 bricks", "35", "7", "8", "dry", "900", "north shed"];
+        ["us", "4 ft", "23 1/2", "yes", "yes", "no", "3", "1 1/2", "8", "16 bricks", "35", "7", "8", "dry", "valve", "thermometer, hydrometer, lid", "900", "north shed"];
 
     private readonly RigMaking _making = new("/home/ada/panside/rig.yaml", null, _ =>
     [
@@ -28,13 +28,32 @@ public sealed class AskingScreenTests
         stage.Play(Whole[..1]);
         Pictures.Same($"rig-length-{size}", stage.Text);
         stage.Type("4");
-        stage.Play(Whole[1..5]);
+        stage.Play(Whole[1..6]);
         Pictures.Same($"rig-channels-{size}", stage.Text);
         stage.Press(Key.F1);
         Pictures.Same($"rig-help-{size}", stage.Text);
         stage.Press(Key.Esc);
-        stage.Play(Whole[5..]);
+        stage.Play(Whole[6..]);
         Pictures.Same($"rig-whole-{size}", stage.Text);
+    }
+
+    private static readonly string[] TwoPans =
+        ["us", "2 ft", "23 1/2", "yes", "yes", "4 ft by 2 ft", "6 flues 7 in deep", "2 in, least 1 in", "3 and 2", "1 1/2", "8", "16 bricks", "35", "7", "8", "dry", "valve", "all", "900", "two pans"];
+
+    [Fact]
+    public void Every_question_about_two_pans_stands_whole_at_80_by_24()
+    {
+        using var stage = new Stage(talk: new AskingTalk(_making));
+        foreach (var answer in TwoPans)
+        {
+            var page = _making.Page;
+            Assert.All(page.Picture, row => Assert.Contains(row.TrimEnd(), stage.Text, StringComparison.Ordinal));
+            Assert.Contains(page.Ask, stage.Text, StringComparison.Ordinal);
+            Assert.DoesNotContain("...", stage.Text, StringComparison.Ordinal);
+            stage.Type(answer);
+        }
+
+        Assert.Contains("RIG FILE   all answered", stage.Text, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -48,7 +48,7 @@ public sealed class RigPictureTests
         Assert.Contains("the burner is off; boil rolling", Painter.Paint(Unlike.Moments["gas-off"].Play().Picture, 120, 40).ToString());
         var flat = Painter.Paint(Unlike.Moments["by-hand-boiling"].Play().Picture, 120, 40).ToString();
         Assert.Contains("by hand ►", flat);
-        Assert.Contains("▲ by ladle", flat);
+        Assert.Contains("► poured off", flat);
         Assert.DoesNotContain('┴', flat.Split('\n').First(row => row.StartsWith('└')));
     }
 }

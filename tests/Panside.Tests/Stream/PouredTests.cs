@@ -70,6 +70,36 @@ public class PouredTests
         Assert.Equal(table, FactRows.Of(Story.Of(scratch["again.jsonl"])));
     }
 
+    private static readonly string[] Unmeasured = [Tick(0), Text(1, "yes"), Text(2, "depth 1.5"), Text(3, "tank 30"), Text(5, "lit"), Text(30, "boil rolling"), Text(40, "poured some water"), Text(41, "yes"), Text(42, "depth 2"), Text(51, "leave"), Text(52, "yes")];
+
+    [Fact]
+    public void A_pour_that_nobody_measured_is_heard_kept_and_brought_in_again()
+    {
+        using var scratch = new Scratch();
+        var run = Of(Unmeasured, scratch["boil.jsonl"]);
+        Assert.Equal("""{"did":"fill-pan","is":"water"}""", Heard(run.Answers[6]));
+        var bytes = File.ReadAllBytes(scratch["boil.jsonl"]);
+        Assert.Equal((0, ""), (Recorded.Verify(bytes).Exit, Recorded.Verify(bytes).Errors));
+        Assert.Equal(ExitStatus.Done, Captured.Run("check", scratch["boil.jsonl"]).Status);
+        var table = FactRows.Of(Story.Of(scratch["boil.jsonl"]));
+        Assert.Contains("text,poured some water into the pan", table, StringComparison.Ordinal);
+        File.WriteAllText(scratch["boil.csv"], table);
+        var brought = Captured.Run("import", scratch["boil.csv"], "--journal", scratch["again.jsonl"], "--home", scratch.Folder);
+        Assert.Equal((ExitStatus.Done, ""), (brought.Status, brought.Errors));
+        Assert.Equal(table, FactRows.Of(Story.Of(scratch["again.jsonl"])));
+    }
+
+    [Fact]
+    public void The_stream_says_into_which_of_two_pans_and_a_line_without_its_amount_stays_refused()
+    {
+        var line = LineReader.Read(At(1, "\"did\":\"fill-pan\",\"value\":2,\"unit\":\"gal\",\"is\":\"water\",\"pan\":\"front\""));
+        Assert.Equal((Pans.Front, Liquids.Water), (Assert.IsType<Did>(line).Pan, ((Did)line).Is));
+        Assert.Equal(line, LineReader.Read(LineWriter.Write(line)));
+        Assert.Equal("pan", Assert.IsType<Unreadable>(LineReader.Read(At(1, "\"did\":\"fill-pan\",\"value\":2,\"unit\":\"gal\",\"pan\":\"left\""))).Field);
+        Assert.IsType<Unreadable>(LineReader.Read(At(1, "\"did\":\"fill-pan\",\"is\":\"water\"")));
+        Assert.IsType<Unreadable>(LineReader.Read(At(1, "\"did\":\"add-wood\",\"value\":2,\"unit\":\"lb\",\"pan\":\"front\"")));
+    }
+
     [Fact]
     public void A_table_without_the_sixth_column_takes_a_pour_for_sap()
     {

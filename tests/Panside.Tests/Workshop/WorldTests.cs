@@ -70,6 +70,23 @@ public class WorldTests
         Assert.InRange((rig.Truth.Ledger.Steam.Water - before) / LitersAGallon / 1.5, forced ? 10 : 6, forced ? 14 : 10);
     }
 
+    public static TheoryData<string, string, double> OverABurner { get; } =
+        [.. AllWorlds.Names.SelectMany(name => new[] { ("gas", 8.0), ("gas", 4), ("oil", 14), ("electric", 6) }.Select(burner => (name, burner.Item1, burner.Item2)))];
+
+    [Theory]
+    [MemberData(nameof(OverABurner))]
+    public void A_burner_boils_away_what_its_file_says(string name, string kind, double gallonsPerHour)
+    {
+        var text = FormattableString.Invariant($"rig: r\nunits: us\naltitude: 600 ft\npan: {{ length: 48 in, width: 24 in }}\nfire: {{ kind: {kind}, boils: {gallonsPerHour} gal/h }}\nfeed: {{ by: float }}\n");
+        var world = AllWorlds.Wanted(name);
+        var burner = RigFile.Read("rig.yaml", text) with { Tank = Volume.FromLiters(400) };
+        var rig = new PracticeRig(world.Made(Makeup.Nominal(burner) with { World = world }, null), Sap, RandomStream.For(1, "start"));
+        Fire(rig, 3 * Hour / 2);
+        var before = rig.Truth.Ledger.Steam.Water;
+        Fire(rig, Hour);
+        Assert.InRange((rig.Truth.Ledger.Steam.Water - before) / LitersAGallon / gallonsPerHour, 0.93, 1.07);
+    }
+
     /// <summary>With a blower, a third to six tenths of what it is without one, and a third to a half of how long.</summary>
     [Theory]
     [MemberData(nameof(OnTwoByFourOtherwise))]

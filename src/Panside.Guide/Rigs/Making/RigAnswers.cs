@@ -24,6 +24,9 @@ internal sealed record RigAnswers(ImmutableDictionary<string, RigAnswer> All)
     /// <summary>Whether a hand feeds it; so it is taken where nobody knows.</summary>
     public bool IsFedByHand => this["float"] is { Value: null or "hand" };
 
+    /// <summary>Whether a second pan stands behind the one with the draw-off: each of two has a float.</summary>
+    public bool HasPanBehind => this["float"]?.Value == "float" && this["behind"]?.Value is { } behind && behind != RigQuestions.None;
+
     /// <summary>The questions that are asked of it.</summary>
     public IReadOnlyList<RigQuestion> Questions => [.. RigQuestions.All.Where(question => question.Applies(this))];
 

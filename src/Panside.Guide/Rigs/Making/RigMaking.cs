@@ -28,6 +28,9 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
 {
     private const string Usual = "usual";
 
+    /// <summary>Letters of an answer in the left one of two columns.</summary>
+    private const int ColumnWidth = 18;
+
     /// <summary>Who does not know takes what such rigs have.</summary>
     private static readonly string[] UsualWords = [Usual, "skip", "i don't know", "don't know", "i do not know", "dunno", "not sure", "no idea"];
 
@@ -220,6 +223,10 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
     private string Told(RigQuestion question) =>
         _answers[question.Name] is { Value: not null } answer ? answer.Told : question.Usual!(_answers);
 
+    /// <summary>The same in a column of two: of several depths the first.</summary>
+    private string Short(RigQuestion question) => Told(question) is var told && told.Length > ColumnWidth && told.IndexOf(", ", StringComparison.Ordinal) is > 0 and var comma
+        && question.Name != "name" ? told[..comma] + ", ..." : told;
+
     /// <summary>A question's name, alone or with an answer; null where it is none. A rig may bear any name, so there it is taken as it is.</summary>
     private IReadOnlyList<string>? Named(string said)
     {
@@ -337,7 +344,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
     private IReadOnlyList<string> Whole()
     {
         var rows = _answers.Questions.Select(question => string.Create(
-            CultureInfo.InvariantCulture, $"{(_answers[question.Name]!.Value is null ? "*" : " ")} {question.Name,-9}{Told(question)}")).ToList();
+            CultureInfo.InvariantCulture, $"{(_answers[question.Name]!.Value is null ? "*" : " ")} {question.Name,-9}{Short(question)}")).ToList();
         var half = (rows.Count + 1) / 2;
         _meaning ??= meaning(_answers.Rig);
         return

@@ -17,6 +17,7 @@ internal static class RigPictures
          door  [ ]  |                   pan                     |  ( stack )
                     |                                           |   '---'
                     +-------------------------------------------+
+         Of two pans: the one with the draw-off.
         """;
 
     public const string Width = """
@@ -71,24 +72,40 @@ internal static class RigPictures
             +------+   v          +----u-+                +------+   v
         """;
 
-    public const string Instruments = """
+    public const string Has = """
           thermometer     hangs in the draw-off
           hydrometer      floats in a full cup of syrup
           refractometer   shows the sugar of a cooled drop
           sight glass     a tube beside the pan that shows its depth
+          lid             covers the still pan overnight
+          finishing pot   a pot on a stove, in which syrup is finished
         """;
 
-    public const string Lid = """
-              ______________________
-             |        lid           |
-             +----------------------+
-             |        pan           |
+    public const string Behind = """
+        from above:  one pan                 two pans
+                   +-----------+           +-----------+--------------+
+             door  |           |     door  |  with the |   behind:    |
+              [ ]  |           |      [ ]  |  draw-off |  sap comes in|
+                   +-----------+           +-----------+--------------+
         """;
 
-    public const string Pot = """
-             pan           pail         finishing pot
-           |~~~~~|  --->   \_/   --->   (~~~~~)   on a stove beside it
-           +-----+                       \___/
+    public const string Flues = """
+        cut across:  flat                    3 flues
+             |~~~~~~~~~~~~~~~~~|       |~~~~~~~~~~~~~~~~~|
+             |                 |       |                 |
+             +-----------------+       +-+  +---+  +---+ +  ---  the floor
+                                         |  |   |  |   | |   |   how deep
+                                         +--+   +--+   +-+  ---  they hang
+         Factor: so many times its floor the fire sees, flues and all.
+        """;
+
+    public const string Rear = """
+        the pan behind, from the side:
+               |~~~~~~~~~~~~~~~~~~~~~~~~~~~~~~~~|  ---
+               |              sap               |   |  depth, over the flues
+               +--+  +--+  +--+  +--+  +--+  +--+  ---
+                  |  |  |  |  |  |  |  |  |  |
+                  +--+  +--+  +--+  +--+  +--+
         """;
 
     public const string Channels = """

@@ -20,6 +20,15 @@ internal static partial class RigQuestions
 
     private const int LongestName = 32;
 
+    /// <summary>The answer that there is none of it.</summary>
+    public const string None = "none";
+
+    /// <summary>A lid, as it stands in an answer.</summary>
+    public const string Lid = "lid";
+
+    /// <summary>A finishing pot, as it stands in an answer.</summary>
+    public const string Pot = "finishing pot";
+
     private static readonly Dictionary<string, (string Share, string Told)> Dryness = new(StringComparer.OrdinalIgnoreCase)
     {
         ["dry"] = ("20 %", "dry"),
@@ -75,20 +84,38 @@ internal static partial class RigQuestions
             Usual = answers => Amount.Shown(HandMeasure(answers)),
             Read = (said, answers) => Sized(said, RigLimit.Pail, answers.Units, " a pail"),
         },
+        new("behind", "Does a second pan stand behind it and feed it?", "Both boil over one fire; whichever runs low first decides.", RigPictures.Behind)
+        {
+            Applies = answers => answers["float"]?.Value == "float",
+            Expected = answers => answers.Units == UnitSystem.Metric ? "no, or its length by its width, inside, like 120 cm by 60 cm" : "no, or its length by its width, inside, like 4 ft by 2 ft",
+            Usual = _ => "one pan",
+            Read = BehindSize,
+        },
+        new("flues", "What does its floor look like?", "Flues take up more of the fire's heat than a flat floor.", RigPictures.Flues)
+        {
+            Applies = answers => answers.HasPanBehind,
+            Expected = answers => $"flat; or flues, like '6 flues {(answers.Units == UnitSystem.Metric ? "18 cm" : "7 in")} deep' or 'factor 4'",
+            Usual = _ => "flat",
+            Read = Flues,
+        },
+        new("rear", "How deep does the sap stand in it, over any flues?", "It feeds the pan in front; its flues burn when it runs low.", RigPictures.Rear)
+        {
+            Applies = answers => answers.HasPanBehind,
+            Expected = answers => DepthsExpected(answers, "2", "5"),
+            Usual = answers => Amount.Shown(answers.Units.From(RigDefaults.RunDepth)),
+            Read = (said, answers) => Depths(said, answers, DepthWords),
+        },
         new("channels", "How many channels does the sap run through?", "Each channel is sweeter than the one before; the last one scorches first.", RigPictures.Channels)
         {
-            Expected = _ => $"{RigLimit.Channels.Low} to {RigLimit.Channels.High}; 1 is an undivided pan",
+            Expected = answers => $"{RigLimit.Channels.Low} to {RigLimit.Channels.High}; 1 is an undivided pan{(answers.HasPanBehind ? "; '3 and 2' of both, this one first" : "")}",
             Usual = answers => answers.Rig.Channels.ToString(CultureInfo.InvariantCulture),
-            Read = (said, _) => int.TryParse(ChannelsWord().Replace(said, ""), NumberStyles.None, CultureInfo.InvariantCulture, out var channels)
-                && channels >= RigLimit.Channels.Low && channels <= RigLimit.Channels.High
-                ? RigReply.Of(channels.ToString(CultureInfo.InvariantCulture), channels == 1 ? "1 channel" : $"{channels} channels")
-                : RigReply.Not($"'{said}' is not understood. Expected: a whole number, {RigLimit.Channels.Low} to {RigLimit.Channels.High}."),
+            Read = Channels,
         },
         new("depth", "How deep does the sap stand while it boils?", "The depth says how much the pan holds before it runs low.", RigPictures.Depth)
         {
-            Expected = answers => Expected(RigLimit.RunDepth, answers.Units, "1 1/2", "4"),
+            Expected = answers => DepthsExpected(answers, "1 1/2", "4"),
             Usual = answers => Amount.Shown(answers.Units.From(RigDefaults.RunDepth)),
-            Read = (said, answers) => Sized(said, RigLimit.RunDepth, answers.Units, " deep"),
+            Read = (said, answers) => Depths(said, answers, [.. DepthWords.Where(word => word != "wall")]),
         },
         new("wall", "How high is the wall of the pan?", "A pan is flooded for the shutdown, and foam rises.", RigPictures.Wall)
         {
@@ -147,25 +174,11 @@ internal static partial class RigQuestions
             Read = (said, _) => said.ToLowerInvariant() is "valve" or "ladle" or "pour" ? RigReply.Of(said.ToLowerInvariant(), said.ToLowerInvariant())
                 : RigReply.Not($"'{said}' is not understood. Expected: valve, ladle or pour."),
         },
-        new("reads", "Which instruments are there?", "Nothing is asked that only a missing one shows.", RigPictures.Instruments)
+        new("has", "Which of these are there?", "Nothing is asked or said of what is not there.", RigPictures.Has)
         {
-            Expected = _ => "all, none, or some of thermometer, hydrometer, refractometer, sight glass",
-            Usual = _ => "all but a glass",
-            Read = Instruments,
-        },
-        new("lid", "Is there a lid for the pan?", "A lid goes on once the pan is still, and only then.", RigPictures.Lid)
-        {
-            Expected = _ => "yes or no",
-            Usual = _ => "yes",
-            Read = (said, _) => IsYes(said, "lid") ? RigReply.Of("true", "yes") : IsNo(said, "none", "no lid") ? RigReply.Of("false", "no")
-                : RigReply.Not($"'{said}' is not understood. Expected: yes or no."),
-        },
-        new("pot", "Is syrup finished in a pot of its own?", "What tests thin then goes into the pot, not back.", RigPictures.Pot)
-        {
-            Expected = _ => "yes or no",
-            Usual = _ => "no",
-            Read = (said, _) => IsYes(said, "pot") ? RigReply.Of("true", "yes") : IsNo(said, "none", "no pot") ? RigReply.Of("false", "no")
-                : RigReply.Not($"'{said}' is not understood. Expected: yes or no."),
+            Expected = _ => "all, none, or some of them, like 'thermometer, hydrometer, lid'",
+            Usual = _ => "no glass, no pot",
+            Read = (said, _) => Things(said),
         },
         new("altitude", "How high above the sea is the sugarhouse?", "Water boils cooler up high; your thermometer in boiling water takes over.", RigPictures.Altitude)
         {
@@ -186,19 +199,28 @@ internal static partial class RigQuestions
 
     private static Measure HandMeasure(RigAnswers answers) => answers.Units.From(answers.Rig.Pail);
 
-    private static RigReply Instruments(string said, RigAnswers answers)
+    /// <summary>What can be there beside the pan: the instruments of a rig file, a lid and a finishing pot.</summary>
+    private static IReadOnlyList<string> AllThings { get; } = [.. Rig.KnownInstruments, Lid, Pot];
+
+    private static RigReply Things(string said)
     {
-        var plain = said.ToLowerInvariant();
-        if (plain == "all" || IsNo(plain, "none"))
+        var plain = said.ToLowerInvariant().Replace(Pot, "pot", StringComparison.Ordinal).Replace("pot", Pot, StringComparison.Ordinal);
+        if (plain == "all")
         {
-            return RigReply.Of(plain == "all" ? $"[{string.Join(", ", Rig.KnownInstruments)}]" : "none", plain == "all" ? "all" : "none");
+            return RigReply.Of(string.Join(", ", AllThings), "all");
         }
 
-        var named = Rig.KnownInstruments.Where(instrument => plain.Contains(instrument, StringComparison.Ordinal)).ToList();
-        var rest = named.Aggregate(plain, (left, name) => left.Replace(name, "", StringComparison.Ordinal)).Replace("and", "", StringComparison.Ordinal).Trim(' ', ',');
-        return named.Count > 0 && rest.Replace(",", "", StringComparison.Ordinal).Trim().Length == 0
-            ? RigReply.Of($"[{string.Join(", ", named)}]", named.Count == 1 ? named[0] : $"{named.Count} of them")
-            : RigReply.Not($"'{said}' is not understood. Expected: all, none, or some of {string.Join(", ", Rig.KnownInstruments)}.");
+        if (IsNo(plain, None))
+        {
+            return RigReply.Of(None, None);
+        }
+
+        var named = AllThings.Where(thing => plain.Contains(thing, StringComparison.Ordinal)).ToList();
+        var rest = named.Aggregate(plain, (left, name) => left.Replace(name, "", StringComparison.Ordinal)).Replace("and", "", StringComparison.Ordinal)
+            .Replace(",", "", StringComparison.Ordinal);
+        return named.Count > 0 && string.IsNullOrWhiteSpace(rest)
+            ? RigReply.Of(string.Join(", ", named), named.Count == 1 ? named[0] : $"{named.Count} of them")
+            : RigReply.Not($"'{said}' is not understood. Expected: all, none, or some of {string.Join(", ", AllThings)}.");
     }
 
     private static Unit UnitOfHeight(UnitSystem units) => units == UnitSystem.Metric ? Unit.Meter : Unit.Foot;
@@ -249,6 +271,93 @@ internal static partial class RigQuestions
             : Sized(said, limit, units, limit == RigLimit.PanLength ? " long" : " wide");
     }
 
+    /// <summary>The depths of a pan, as a rig file names them.</summary>
+    private static string[] DepthWords => ["run", "least", "flood", "wall"];
+
+    private static string DepthsExpected(RigAnswers answers, string like, string likeMetric) =>
+        $"{Expected(RigLimit.RunDepth, answers.Units, like, likeMetric)}; with more: '{(answers.Units == UnitSystem.Metric ? $"{likeMetric}, least 2" : $"{like}, least 3/4")}'";
+
+    /// <summary>The depth that a pan is run at, alone, or with others behind it: <c>2, least 1, flood 3</c>.</summary>
+    private static RigReply Depths(string said, RigAnswers answers, string[] words)
+    {
+        var found = new List<(string Word, RigAnswer Answer)>();
+        foreach (var part in said.Split([", ", ";"], StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries))
+        {
+            var word = words.FirstOrDefault(word => part.StartsWith(word + " ", StringComparison.OrdinalIgnoreCase));
+            var limit = word switch { "least" => RigLimit.LeastDepth, "flood" => RigLimit.FloodDepth, "wall" => RigLimit.WallDepth, _ => RigLimit.RunDepth };
+            var read = Sized(word is null ? part : part[word.Length..].Trim(), limit, answers.Units, word is null or "run" ? " deep" : "");
+            if (read.Answer is not { } answer)
+            {
+                return read;
+            }
+
+            if (found.Exists(one => one.Word == (word ?? "run")))
+            {
+                return RigReply.Not($"'{said}' tells one depth twice. Expected: one each of {string.Join(", ", words)}.");
+            }
+
+            found.Add((word ?? "run", answer));
+        }
+
+        return found.Count == 0 ? Sized(said, RigLimit.RunDepth, answers.Units, " deep")
+            : RigReply.Of(
+                string.Join("; ", found.Select(one => $"{one.Word} {one.Answer.Value}")),
+                string.Join(", ", found.Select(one => one.Word == "run" ? one.Answer.Told : $"{one.Word} {one.Answer.Told}")));
+    }
+
+    private static RigReply BehindSize(string said, RigAnswers answers)
+    {
+        if (IsNo(said, None, "one", "one pan"))
+        {
+            return RigReply.Of(None, "one pan");
+        }
+
+        if (By().Split(said) is not [var length, var width])
+        {
+            return RigReply.Not($"'{said}' is no length by a width. Expected: no, or like '{(answers.Units == UnitSystem.Metric ? "120 cm by 60 cm" : "4 ft by 2 ft")}'.");
+        }
+
+        var (one, other) = (Side(length, RigLimit.PanLength, answers.Units), Side(width, RigLimit.PanWidth, answers.Units));
+        return one.Answer is null ? one : other.Answer is null ? other
+            : RigReply.Of($"{one.Answer.Value} by {other.Answer.Value}", $"{one.Answer.Value} by {other.Answer.Value}");
+    }
+
+    private static RigReply Flues(string said, RigAnswers answers)
+    {
+        if (IsNo(said, None, "flat", "flat floor"))
+        {
+            return RigReply.Of(None, "flat");
+        }
+
+        if (Factor().Match(said) is { Success: true } factor
+            && double.TryParse(factor.Groups["number"].Value, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var times)
+            && times >= RigLimit.HeatedTimes.Low && times <= RigLimit.HeatedTimes.High)
+        {
+            return RigReply.Of(FormattableString.Invariant($"{{ area factor: {times} }}"), FormattableString.Invariant($"factor {times}"));
+        }
+
+        if (FluesOf().Match(said) is not { Success: true } match || !int.TryParse(match.Groups["number"].Value, NumberStyles.None, CultureInfo.InvariantCulture, out var number)
+            || number < RigLimit.Flues.Low || number > RigLimit.Flues.High)
+        {
+            return RigReply.Not($"'{said}' is not understood. Expected: flat, {RigLimit.Flues.Low} to {RigLimit.Flues.High} flues with their depth, or factor {RigLimit.HeatedTimes.Low} to {RigLimit.HeatedTimes.High}.");
+        }
+
+        var depth = Sized(match.Groups["depth"].Value, RigLimit.FlueDepth, answers.Units, "");
+        return depth.Answer is { Value: { } deep } ? RigReply.Of($"{{ depth: {deep}, number: {number} }}", $"{number}, {deep} deep") : depth;
+    }
+
+    /// <summary>Channels of a pan; of two, those of the one behind may follow.</summary>
+    private static RigReply Channels(string said, RigAnswers answers)
+    {
+        var parts = answers.HasPanBehind ? And().Split(ChannelsWord().Replace(said, "")) : [ChannelsWord().Replace(said, "")];
+        var numbers = parts.Select(part => int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var channels) ? channels : 0).ToList();
+        return numbers.Count <= 2 && numbers.TrueForAll(channels => channels >= RigLimit.Channels.Low && channels <= RigLimit.Channels.High)
+            ? RigReply.Of(
+                string.Join(" and ", numbers.Select(channels => channels.ToString(CultureInfo.InvariantCulture))),
+                numbers is [1] ? "1 channel" : $"{string.Join(" and ", numbers.Select(channels => channels.ToString(CultureInfo.InvariantCulture)))} channels")
+            : RigReply.Not($"'{said}' is not understood. Expected: a whole number, {RigLimit.Channels.Low} to {RigLimit.Channels.High}.");
+    }
+
     private static RigReply Brick(string said, RigAnswers answers)
     {
         if (IsNo(said, "none", "no brick"))
@@ -270,6 +379,18 @@ internal static partial class RigQuestions
             ? RigReply.Of(weight.ToString(), $"{told}, {weight}", told)
             : RigReply.Not($"{told} would be {weight}. Expected: {Range(RigLimit.Firebrick, answers.Units)}.");
     }
+
+    [GeneratedRegex(@"\s*(?:\bby\b|\bx\b|×|, )\s*", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex By();
+
+    [GeneratedRegex(@"\s*(?:\band\b|,)\s*", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex And();
+
+    [GeneratedRegex(@"^(?:area )?factor (?<number>[0-9.]{1,6})$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Factor();
+
+    [GeneratedRegex(@"^(?<number>[0-9]{1,3})(?: flues?)?(?: of|,| x|:)? (?<depth>[0-9].*?)(?: deep)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex FluesOf();
 
     [GeneratedRegex(@"\s*channels?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex ChannelsWord();

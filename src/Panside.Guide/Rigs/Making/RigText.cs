@@ -25,11 +25,7 @@ internal static class RigText
         Line(text, "", "rig", Quoted(answers["name"]?.Value ?? UsualName(answers)), "a name, shown and kept in the record");
         Line(text, "", "units", answers["units"]?.Value ?? UnitSystem.Us.Code, "what is shown, and meant where no unit is typed");
         Line(text, "", "altitude", answers["altitude"], usual is null ? null : units == UnitSystem.Metric ? "0 m" : "0 ft", "above the sea");
-        text.Append("pan:\n");
-        Line(text, "  ", "length", answers["length"]?.Value ?? RigLimit.PanLength.Example, "inside, from the door's end to the stack's");
-        Line(text, "  ", "width", answers["width"]?.Value ?? RigLimit.PanWidth.Example, "inside");
-        Line(text, "  ", "channels", answers["channels"], usual?.Channels.ToString(CultureInfo.InvariantCulture), "1 is an undivided pan");
-        Depths(text, answers, usual);
+        Pans(text, answers, usual);
         text.Append("fire:\n");
         if (answers.IsBurner)
         {
@@ -61,9 +57,7 @@ internal static class RigText
             Line(text, "  ", "by", drawn, "valve, ladle or pour: how syrup comes out");
         }
 
-        Line(text, "", "instruments", answers["reads"], null, "what is there to read with");
-        Line(text, "", "lid", answers["lid"], null, "whether the pan has one");
-        Line(text, "", "finishing pot", answers["pot"], null, "whether syrup is finished in a pot of its own");
+        Things(text, answers["has"]?.Value);
         return text.ToString();
     }
 
@@ -78,24 +72,91 @@ internal static class RigText
     public static string UsualName(RigAnswers answers) =>
         $"my rig, {answers["length"]?.Value ?? RigLimit.PanLength.Example} by {answers["width"]?.Value ?? RigLimit.PanWidth.Example}";
 
-    private static void Depths(StringBuilder text, RigAnswers answers, Rig? usual)
+    /// <summary>One pan, or two in the order of the sap.</summary>
+    private static void Pans(StringBuilder text, RigAnswers answers, Rig? usual)
     {
-        var isAnswered = answers["depth"]?.Value is not null || answers["wall"]?.Value is not null;
-        if (!isAnswered && usual is null)
+        var (length, width) = (answers["length"]?.Value ?? RigLimit.PanLength.Example, answers["width"]?.Value ?? RigLimit.PanWidth.Example);
+        var channels = answers["channels"]?.Value?.Split(" and ");
+        if (!answers.HasPanBehind)
+        {
+            text.Append("pan:\n");
+            Pan(text, "  ", (length, width), channels?[0], usual?.Channels, DepthsOf(answers, "depth", "wall"), usual is null ? null : (usual.RunDepth, usual.WallDepth), answers.Units);
+            return;
+        }
+
+        text.Append("pans:".PadRight(NoteColumn)).Append(" # in the order of the sap: the one behind, then the one with the draw-off\n");
+        var (back, flues) = (usual?.Back, answers["flues"]?.Value);
+        var behind = answers["behind"]!.Value!.Split(" by ");
+        Pan(text, "    ", (behind[0], behind[1]), channels is [_, var rear] ? rear : null, back?.Channels, DepthsOf(answers, "rear", null), back is null ? null : (back.RunDepth, back.WallDepth), answers.Units,
+            flues is null or RigQuestions.None ? null : flues);
+        Pan(text, "    ", (length, width), channels?[0], usual?.Channels, DepthsOf(answers, "depth", "wall"), usual is null ? null : (usual.RunDepth, usual.WallDepth), answers.Units);
+    }
+
+    private static void Pan(
+        StringBuilder text, string indent, (string Length, string Width) size, string? channels, int? usualChannels, Dictionary<string, string> depths,
+        (Length Run, Length Wall)? usual, UnitSystem units, string? flues = null)
+    {
+        Line(text, indent.Length > 2 ? "  - " : indent, "length", size.Length, "inside, from the door's end to the stack's");
+        Line(text, indent, "width", size.Width, "inside");
+        if (flues is not null)
+        {
+            Line(text, indent, "flues", flues, "below its floor");
+        }
+
+        Line(text, indent, "channels", channels is null ? null : new(channels, ""), usualChannels?.ToString(CultureInfo.InvariantCulture), "1 is an undivided pan");
+        Depths(text, indent, depths, usual, units);
+    }
+
+    /// <summary>The depths that were answered, by their keys.</summary>
+    private static Dictionary<string, string> DepthsOf(RigAnswers answers, string name, string? wall)
+    {
+        var depths = (answers[name]?.Value ?? "").Split("; ", StringSplitOptions.RemoveEmptyEntries).Select(part => part.Split(' ', 2)).ToDictionary(part => part[0], part => part[1]);
+        if (wall is not null && answers[wall]?.Value is { } high)
+        {
+            depths["wall"] = high;
+        }
+
+        return depths;
+    }
+
+    private static void Depths(StringBuilder text, string indent, Dictionary<string, string> depths, (Length Run, Length Wall)? usual, UnitSystem units)
+    {
+        if (depths.Count == 0 && usual is null)
         {
             return;
         }
 
-        text.Append(isAnswered ? "  depth:\n" : "  # depth:\n");
-        var indent = isAnswered ? "    " : "  #   ";
-        Line(text, indent, "run", answers["depth"], usual is null ? null : Amount.Shown(answers.Units.From(usual.RunDepth)), "of the sap while it boils");
-        if (answers["depth"]?.Value is { } run && MeasureText.Read(run, Dimension.Length, null).Measure is { } measure
+        text.Append(indent).Append(depths.Count > 0 ? "depth:\n" : "# depth:\n");
+        indent += depths.Count > 0 ? "  " : "#   ";
+        void Depth(string key, Length? taken, string note) => Line(
+            text, indent, key, depths.TryGetValue(key, out var told) ? new(told, "") : null, taken is { } length ? Amount.Shown(units.From(length)) : null, note);
+        Depth("run", usual?.Run, "of the sap while it boils");
+        Depth("least", null, "that it must never fall below while hot");
+        if (depths.ContainsKey("flood"))
+        {
+            Depth("flood", null, "for a shutdown");
+        }
+        else if (depths.TryGetValue("run", out var run) && MeasureText.Read(run, Dimension.Length, null).Measure is { } measure
             && UnitSystem.Length(measure) + OverRunDepth is var deeper && deeper > RigDefaults.FloodDepth)
         {
-            Line(text, indent, "flood", answers.Units.From(deeper).ToString(), "for a shutdown: an inch deeper than it runs");
+            Line(text, indent, "flood", units.From(deeper).ToString(), "for a shutdown: an inch deeper than it runs");
         }
 
-        Line(text, indent, "wall", answers["wall"], usual is null ? null : Amount.Shown(answers.Units.From(usual.WallDepth)), "from the bottom to the rim");
+        Depth("wall", usual?.Wall, "from the bottom to the rim");
+    }
+
+    /// <summary>What there is to read with, a lid, a pot; nothing where nobody said.</summary>
+    private static void Things(StringBuilder text, string? has)
+    {
+        if (has is null)
+        {
+            return;
+        }
+
+        var named = Rig.KnownInstruments.Where(instrument => has.Contains(instrument, StringComparison.Ordinal)).ToList();
+        Line(text, "", "instruments", named.Count > 0 ? $"[{string.Join(", ", named)}]" : RigQuestions.None, "what is there to read with");
+        Line(text, "", "lid", has.Contains(RigQuestions.Lid, StringComparison.Ordinal) ? "true" : "false", "whether the pan has one");
+        Line(text, "", "finishing pot", has.Contains(RigQuestions.Pot, StringComparison.Ordinal) ? "true" : "false", "whether syrup is finished in a pot of its own");
     }
 
     /// <summary>A line that is used where it was answered, and shows the usual where it was not.</summary>

@@ -1,0 +1,45 @@
+using System.Collections.Frozen;
+using System.Text.RegularExpressions;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
+
+namespace Panside.Guide.Hearing;
+
+/// <summary>
+/// Hears that a batch was poured out, in whatever order it is said: <c>we poured it out into the pot, 2 gal</c>. Every word must be one of
+/// these; and only of a pan that is emptied whole, for elsewhere what is poured goes in.
+/// </summary>
+internal static partial class Emptying
+{
+    private static readonly FrozenSet<string> Verbs = FrozenSet.ToFrozenSet(["poured", "emptied", "tipped"], StringComparer.Ordinal);
+
+    private static readonly FrozenSet<string> Outward = FrozenSet.ToFrozenSet(["out", "off", "empty", "emptied", "pot"], StringComparer.Ordinal);
+
+    private static readonly FrozenSet<string> Others = FrozenSet.ToFrozenSet(
+        ["i", "we", "i've", "we've", "have", "just", "now", "it", "is", "was", "the", "whole", "all", "of", "batch", "pan", "syrup", "into", "in", "to", "finishing", "pail", "filter", "through", "about", "some", "and", "together", "us", "two", "both"],
+        StringComparer.Ordinal);
+
+    /// <summary>What it means; null where it says nothing of a batch that is out.</summary>
+    /// <param name="at">When it was said.</param>
+    /// <param name="said">The words, with single spaces.</param>
+    /// <param name="rig">The rig.</param>
+    public static Understood? Understand(Moment at, string said, Rig rig)
+    {
+        if (!rig.IsBatch)
+        {
+            return null;
+        }
+
+        var words = Pouring.InDigits(said.ToLowerInvariant().Replace(",", " ", StringComparison.Ordinal));
+        var amount = Amount().Match(words);
+        Measure? told = amount.Success && MeasureText.Read(amount.Value, Dimension.Volume, rig.Units.Preferred(Dimension.Volume)).Measure is { } measure ? measure : null;
+        var rest = (amount.Success ? words.Remove(amount.Index, amount.Length) : words).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        return (amount.Success && told is null) || !rest.Any(Verbs.Contains) || !rest.Any(Outward.Contains) || !rest.All(word => Verbs.Contains(word) || Outward.Contains(word) || Others.Contains(word))
+            ? null
+            : new MeansLine(new Did(at, DeedName.EmptyPan, told));
+    }
+
+    [GeneratedRegex(@"[0-9¼½¾][0-9./ ¼½¾]*\s*(?:gallons?|gal|quarts?|qt|qts|liters?|litres?|l|ml)?\b", RegexOptions.CultureInvariant)]
+    private static partial Regex Amount();
+}

@@ -1,0 +1,189 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
+
+namespace Panside.Guide.Tests.Sessions;
+
+/// <summary>A flat pan that is poured out whole: off the fire first, never bare over it, and what comes out is counted.</summary>
+public class BatchTests
+{
+    private const string Wood = "rig: batch\nunits: us\naltitude: 600 ft\npan: { length: 30 in, width: 20 in, channels: 1 }\nfire: { draft: natural, charge: 3 lb }\nfeed: { by: hand, pail: 1 gal, tank: 20 gal }\ndraw: { by: pour }\ninstruments: [thermometer, hydrometer]\n";
+
+    private const string Gas = "rig: batch\nunits: us\naltitude: 600 ft\npan: { length: 30 in, width: 20 in, channels: 1 }\nfire: { kind: gas, boils: 4 gal/h }\nfeed: { by: hand, pail: 1 gal, tank: 20 gal }\ndraw: { by: pour }\ninstruments: [thermometer, hydrometer]\nfinishing pot: true\n";
+
+    [Theory]
+    [InlineData(false, 66.9)]
+    [InlineData(true, 60)]
+    public void It_is_ready_at_syrup_or_nearly_so_where_a_pot_finishes_it(bool hasPot, double brix)
+    {
+        var boil = Boiling(Wood + (hasPot ? "finishing pot: true\n" : ""));
+        var now = new Situation(boil.Session.Setting, boil.State);
+        Assert.Equal(brix, Knowledge.DrawPoint.SugarAt(boil.State, now.DrawPointToday)!.Value.Brix, 0.2);
+        Assert.Equal(66.9, Knowledge.DrawPoint.SugarAt(boil.State, now.SyrupPointToday)!.Value.Brix, 0.2);
+    }
+
+    [Fact]
+    public void S8_over_a_wood_fire_two_people_lift_it_off_and_only_then_is_it_poured_out()
+    {
+        var boil = Ready(Wood + "finishing pot: true\n");
+        Assert.Equal("batch-off", boil.State.Step);
+        Assert.Contains(boil.All.OfType<CautionLine>(), line => line.Text.Contains("lifts a full pan alone", StringComparison.Ordinal));
+        Assert.Contains("second person", boil.Only<PromptLine>().Prompt.Text, StringComparison.Ordinal);
+        boil.Say("yes");
+        Assert.Equal("batch-empty", boil.State.Step);
+        Assert.Contains("finishing pot", boil.Only<PromptLine>().Prompt.Text, StringComparison.Ordinal);
+        boil.Say("poured out 2 gal");
+        Assert.Equal((DeedName.EmptyPan, 2), (Assert.IsType<Did>(boil.Only<HeardLine>().As).Name, ((Did)boil.Only<HeardLine>().As).Measure!.Value.Value));
+        Assert.Equal("batch-refill", boil.State.Step);
+    }
+
+    [Fact]
+    public void Who_is_alone_thins_it_and_lets_the_fire_die()
+    {
+        var boil = Ready(Wood);
+        boil.Say("no");
+        Assert.Equal("batch-alone", boil.State.Step);
+        boil.Say("poured 1 gal", "depth 1.5");
+        Assert.Equal("hold-wood", boil.State.Step);
+    }
+
+    [Fact]
+    public void What_came_out_leaves_the_pan_with_its_sugar_and_counts_as_the_syrup_that_it_makes()
+    {
+        var boil = Ready(Wood + "finishing pot: true\n");
+        var (held, sugar) = (boil.State.Rig.DrawPan, boil.State.Rig.DrawPanSugar);
+        boil.Say("yes", "poured out");
+        Assert.True(boil.State.Rig.DrawPan.Liters < 0.1 * held.Liters);
+        Assert.True(boil.State.Rig.DrawPanSugar.Kilograms < 0.1 * sugar.Kilograms);
+        Assert.Equal(sugar.Kilograms / 0.669 / 1.28, boil.State.Totals.DrawnLiters, 0.06 * boil.State.Totals.DrawnLiters);
+        boil.Say("undo");
+        Assert.Equal(held.Liters, boil.State.Rig.DrawPan.Liters, 0.1 * held.Liters);
+        Assert.Equal(0, boil.State.Totals.DrawnLiters);
+    }
+
+    [Fact]
+    public void A_bare_pan_is_no_low_pan_no_wood_is_asked_for_and_it_is_filled_before_it_goes_back()
+    {
+        var boil = Ready(Wood);
+        boil.Say("yes", "poured out");
+        boil.After(10);
+        Assert.DoesNotContain(boil.Answers.OfType<AdviceLine>(), line => line.Advice.Action == "add-wood" || line.Advice.Urgency == "danger");
+        Assert.Equal("batch-refill", boil.State.Step);
+        boil.Say("depth 0.5");
+        Assert.Equal("batch-refill", boil.State.Step);
+        boil.Say("depth 1 3/4");
+        Assert.False(new Situation(boil.Session.Setting, boil.State).IsPanEmptied);
+        boil.Say("skip", "skip", "skip");
+        Assert.Equal("steady-boil", boil.Phase);
+    }
+
+    [Fact]
+    public void S1_with_no_sap_left_it_stays_off_and_the_fire_alone_keeps_the_operator()
+    {
+        var boil = Ready(Wood + "finishing pot: true\n");
+        boil.Say("yes", "poured out 2 gal", "no", "yes");
+        Assert.Equal("pot-last", boil.State.Step);
+        boil.Say("yes");
+        Assert.Contains("coals", string.Join(' ', new Situation(boil.Session.Setting, boil.State).Unmet), StringComparison.Ordinal);
+        Assert.Equal(0, boil.After(3).OfType<AdviceLine>().Count(line => line.Advice.Action is "flood-pan" or "raise-level" or "cool-pan"));
+        boil.Say("coals deep");
+        boil.After(20);
+        Assert.DoesNotContain(boil.All, line => line is AdviceLine { Advice.Action: "clear-to-leave" });
+        boil.Say("coals spent");
+        boil.After(2);
+        boil.Say("leave");
+        Assert.True(boil.State is { IsOver: true, IsSafe: true });
+    }
+
+    [Fact]
+    public void Over_a_burner_it_is_shut_off_first_and_lit_again_over_the_filled_pan()
+    {
+        var boil = Ready(Gas);
+        Assert.Equal("batch-burner", boil.State.Step);
+        boil.Say("yes");
+        Assert.Equal("batch-empty", boil.State.Step);
+        boil.Say("poured it out", "depth 1 1/2");
+        Assert.Equal("batch-light", boil.State.Step);
+        boil.Say("yes");
+        Assert.True(new Situation(boil.Session.Setting, boil.State).IsBurnerOn);
+        Assert.Equal("batch-pot", boil.State.Step);
+        Assert.Contains("°F", boil.Only<PromptLine>().Prompt.Text, StringComparison.Ordinal);
+        boil.Say("yes", "skip");
+        Assert.Equal("steady-boil", boil.Phase);
+    }
+
+    [Fact]
+    public void As_it_comes_near_no_more_wood_and_no_more_sap_is_asked_for()
+    {
+        var boil = Boiling(Wood);
+        Read(boil, "pan 63 brix");
+        Read(boil, "draw 217.2");
+        Assert.True(Facts.Holds(new(boil.Session.Setting, boil.State), "batch-near"));
+        var said = boil.After(12);
+        Assert.DoesNotContain(said.OfType<AdviceLine>(), line => line.Advice.Action is "add-wood");
+        Assert.DoesNotContain(said.OfType<PromptLine>(), line => line.Prompt.Step is "pour");
+        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice.Text.Contains("no wood until the batch", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("poured out", null)]
+    [InlineData("poured out 2 gal", 2.0)]
+    [InlineData("we poured it out into the finishing pot, 2 1/2 gal", 2.5)]
+    [InlineData("emptied the pan, two gallons", 2.0)]
+    [InlineData("poured the whole batch off together", null)]
+    public void It_is_told_in_many_words(string words, double? gallons)
+    {
+        var boil = Ready(Wood);
+        boil.Say("yes", words);
+        var did = Assert.IsType<Did>(boil.Only<HeardLine>().As);
+        Assert.Equal((DeedName.EmptyPan, gallons), (did.Name, did.Measure?.Value));
+    }
+
+    [Theory]
+    [InlineData("two-by-four-natural.yaml", "drawn off")]
+    public void A_pan_with_a_draw_off_is_not_emptied_over_a_fire(string rig, string why)
+    {
+        var boil = Conversation.AtSteadyBoil(rig: rig, members: Conversation.Few);
+        boil.Say("emptied the pan");
+        Assert.Contains(why, boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
+    }
+
+    private static Conversation Ready(string rig)
+    {
+        var boil = Boiling(rig);
+        Read(boil, "pan 66 brix");
+        foreach (var read in new[] { "draw 217.6", "draw 218.4" })
+        {
+            if (boil.Phase != "draw-off")
+            {
+                Read(boil, read);
+            }
+        }
+
+        return boil;
+    }
+
+    /// <summary>Reads, and stands by it where it is doubted.</summary>
+    private static void Read(Conversation boil, string read)
+    {
+        boil.Say(read);
+        if (boil.State.Doubted is not null)
+        {
+            boil.Say("yes");
+        }
+    }
+
+    private static Conversation Boiling(string rig)
+    {
+        var boil = new Conversation(Guidance.Practised, rigText: rig, members: Conversation.Few);
+        boil.Say("yes", "yes", "no", "depth 1.75", "yes", "tank 12", "sap 2", "yes", "lit");
+        for (var charge = 0; charge < 4; charge++)
+        {
+            boil.After(9);
+            boil.Say(rig == Gas ? "tank 12" : "wood");
+        }
+
+        boil.Say("boil rolling", "water 210.9", "depth 1.75");
+        return boil;
+    }
+}
