@@ -14,7 +14,7 @@ internal static partial class Emptying
 {
     private static readonly FrozenSet<string> Verbs = FrozenSet.ToFrozenSet(["poured", "emptied", "tipped"], StringComparer.Ordinal);
 
-    private static readonly FrozenSet<string> Outward = FrozenSet.ToFrozenSet(["out", "off", "empty", "emptied", "pot"], StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Outward = FrozenSet.ToFrozenSet(["out", "off", "pot"], StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Others = FrozenSet.ToFrozenSet(
         ["i", "we", "i've", "we've", "have", "just", "now", "it", "is", "was", "the", "whole", "all", "of", "batch", "pan", "syrup", "into", "in", "to", "finishing", "pail", "filter", "through", "about", "some", "and", "together", "us", "two", "both"],

@@ -68,7 +68,7 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
     /// <summary>A batch is poured out: the pan is emptied whole; the value is the volume that came out.</summary>
     public static readonly DeedName EmptyPan = new("empty-pan", Dimension.Volume, "pan poured out")
     {
-        Words = ["poured out", "poured it out", "poured the pan out", "poured the batch out", "poured off", "poured it off", "emptied", "emptied the pan", "emptied it", "pan emptied", "pan is empty", "tipped out", "tipped it out", "poured into the pot", "poured it into the pot", "poured out into the pot"],
+        Words = ["poured out", "poured it out", "poured the pan out", "poured the batch out", "poured off", "poured it off", "emptied the pan", "tipped out", "tipped it out", "poured into the pot", "poured it into the pot", "poured out into the pot"],
         Most = rig => rig.Units.From(rig.ToWalls),
     };
 
