@@ -36,6 +36,9 @@ internal sealed class RowView : View
         }
     }
 
+    /// <summary>Nothing is cleared that is written over: most of the time until a first screen would go into blanks.</summary>
+    protected override bool OnClearingViewport() => _shown.Width >= Viewport.Width;
+
     /// <inheritdoc/>
     protected override bool OnDrawingContent(DrawContext? context)
     {

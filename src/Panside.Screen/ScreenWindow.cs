@@ -94,6 +94,9 @@ internal sealed class ScreenWindow : Window
         Refresh();
     }
 
+    /// <summary>The rows cover it.</summary>
+    protected override bool OnClearingViewport() => _rows.Count >= Viewport.Height;
+
     private void OnPasted(object? sender, PasteEventArgs pasted)
     {
         _desk.Paste(pasted.Text);

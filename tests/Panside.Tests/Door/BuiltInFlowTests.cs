@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Panside.Arguments;
+using Panside.Guide;
 using Panside.Guide.Flows;
 using Panside.Guide.Yaml;
 
@@ -29,6 +30,6 @@ public sealed partial class BuiltInFlowTests
         Assert.Throws<FaultyFileException>(() => Library.Flow(scratch["flow.yaml"]));
     }
 
-    [GeneratedRegex(@",? ?given: \[clear-to-leave\]")]
+    [GeneratedRegex(@", given: \[clear-to-leave\]")]
     private static partial Regex Gate();
 }
