@@ -84,7 +84,9 @@ internal static class PanDrawing
         var what = sight.Back is { } back ? $" Back pan {Shown(back.Depth)}, front {Shown(sight.Depth)}"
             : sight.Depth is null ? " Pan, depth not read"
             : $" Pan, {Shown(sight.Depth)} deep";
-        return sight.IsCovered ? [what + "; covered"] : sight.Sweetness[0] is null ? [what]
+        var bare = sight.Back is null ? $" Pan, {Shown(sight.Depth)}" : what;
+        return sight.IsLastRead && sight.Depth is not null ? [bare + " when last read", bare + ", last read"]
+            : sight.IsCovered ? [what + "; covered"] : sight.Sweetness[0] is null ? [what]
             : [what + (sight.Back is null ? "; Brix as reckoned" : "; Brix reckoned"), what];
     }
 

@@ -71,6 +71,18 @@ public sealed class PanDrawingTests
     }
 
     [Fact]
+    public void In_an_emergency_the_depth_is_told_as_what_was_read_last_and_not_as_what_it_is()
+    {
+        var picture = Played.Scene("dry-pan").Picture;
+        var sight = PanSight.Of(new(picture.Setting, picture.State));
+        Assert.True(sight.IsLastRead);
+        Assert.Equal(1.5, sight.Depth!.Value, 1e-6);
+        Assert.Contains(" Pan, 1.5 in when last read", Painter.Paint(picture, 100, 30).ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("deep", Painter.Paint(picture, 100, 30).Rows[1].ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("front 1.5 in, last read", PanDrawing.Whole(Divided with { IsLastRead = true, Back = new(1.97, 1, 3) }, 63, 6)[0].TrimEnd());
+    }
+
+    [Fact]
     public void In_two_rows_the_pan_alone_is_left() => Same(
         """
         │▂▂▂▂▂▂│▂▂▂▂▂│▂▂▂▂▂├ run 1.5 in
