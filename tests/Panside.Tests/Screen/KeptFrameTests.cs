@@ -69,6 +69,23 @@ public sealed class KeptFrameTests
         Assert.True(door.Asked > asked);
     }
 
+    /// <summary>Long stretches are copied, and what joins or is wide is not: whatever stood there before, the row is the same as on a screen that never had it.</summary>
+    [Fact]
+    public void T1_a_row_drawn_over_another_is_what_it_would_be_on_an_empty_screen()
+    {
+        string[] typed = ["", "a      b", "漢漢漢漢漢漢漢漢", "      ", "e\u0301e\u0301      \u0301x", "──────x──────", "a\u00adb", "⌚      ⌛", "👩\u200d🚒      y", new('═', 30), "      end", ""];
+        using var stage = Stage.At("steady-boil");
+        foreach (var words in typed)
+        {
+            using var fresh = Stage.At("steady-boil");
+            stage.Press(Key.U.WithCtrl);
+            stage.Letters(words);
+            fresh.Letters(words);
+            Assert.Equal(fresh.Text, stage.Text);
+            Assert.Equal(fresh.Ansi, stage.Ansi);
+        }
+    }
+
     [Fact]
     public void T1_a_letter_typed_in_a_replay_draws_one_row()
     {
