@@ -8,7 +8,7 @@ using Terminal.Gui.Input;
 
 namespace Panside.Tests.Screen;
 
-/// <summary>T1: a key costs one row. What stands above the line that is typed on is painted, and reckoned, when something was said or time came on.</summary>
+/// <summary>T2: a key costs one row. What stands above the line that is typed on is painted, and reckoned, when something was said or time came on.</summary>
 public sealed class KeptFrameTests
 {
     private static readonly (int Width, int Height)[] Sizes = [(1, 1), (59, 5), (40, 12), (80, 24), (100, 30), (160, 50)];
@@ -52,7 +52,7 @@ public sealed class KeptFrameTests
     [InlineData(100, 30)]
     [InlineData(120, 40)]
     [InlineData(160, 50)]
-    public void T1_a_letter_typed_draws_one_row_and_asks_the_session_nothing(int width, int height)
+    public void T2_a_letter_typed_draws_one_row_and_asks_the_session_nothing(int width, int height)
     {
         var door = new CountingDoor(new SessionDoor(SessionDoor.BuiltIn()));
         using var stage = new Stage(width, height, Played.Scene("steady-boil", door));
@@ -71,7 +71,7 @@ public sealed class KeptFrameTests
 
     /// <summary>Long stretches are copied, and what joins or is wide is not: whatever stood there before, the row is the same as on a screen that never had it.</summary>
     [Fact]
-    public void T1_a_row_drawn_over_another_is_what_it_would_be_on_an_empty_screen()
+    public void T2_a_row_drawn_over_another_is_what_it_would_be_on_an_empty_screen()
     {
         string[] typed = ["", "a      b", "漢漢漢漢漢漢漢漢", "      ", "e\u0301e\u0301      \u0301x", "──────x──────", "a\u00adb", "⌚      ⌛", "👩\u200d🚒      y", new('═', 30), "      end", ""];
         using var stage = Stage.At("steady-boil");
@@ -87,7 +87,7 @@ public sealed class KeptFrameTests
     }
 
     [Fact]
-    public void T1_a_letter_typed_in_a_replay_draws_one_row()
+    public void T2_a_letter_typed_in_a_replay_draws_one_row()
     {
         var played = new Played();
         var talk = new ReplayTalk(Demo.Boil("first-shutdown", 20), new(16, null, null, null), played.Clock);
