@@ -9,12 +9,13 @@ using Terminal.Gui.Views;
 
 namespace Panside.Screen;
 
-/// <summary>The one view: copies the painted frame to the terminal, and hands keys on.</summary>
+/// <summary>Copies the painted frame to the terminal, a row to each view in it, and hands keys on.</summary>
 internal sealed class ScreenWindow : Window
 {
     private readonly ITalk _talk;
     private readonly Desk _desk;
     private readonly Palette _palette;
+    private readonly List<RowView> _rows = [];
     private Frame? _shown;
     private object? _looking;
 
@@ -87,21 +88,14 @@ internal sealed class ScreenWindow : Window
     }
 
     /// <inheritdoc/>
-    protected override bool OnDrawingContent(DrawContext? context)
+    protected override void OnFrameChanged(in Rectangle frame)
     {
-        Paint();
-        for (var row = 0; row < _shown!.Rows.Count; row++)
-        {
-            Move(0, row);
-            foreach (var piece in _shown.Rows[row].Pieces)
-            {
-                SetAttribute(_palette.Of(piece.Tone));
-                AddStr(IsAscii ? Ascii.Of(piece.Text) : piece.Text);
-            }
-        }
-
-        return true;
+        base.OnFrameChanged(frame);
+        Refresh();
     }
+
+    /// <summary>The rows cover it.</summary>
+    protected override bool OnClearingViewport() => _rows.Count >= Viewport.Height;
 
     private void OnPasted(object? sender, PasteEventArgs pasted)
     {
@@ -110,7 +104,7 @@ internal sealed class ScreenWindow : Window
         Refresh();
     }
 
-    /// <summary>Paints anew; draws only where something looks otherwise, so that a resting screen writes nothing.</summary>
+    /// <summary>Paints anew; only rows that look otherwise are drawn, so that a resting screen writes nothing.</summary>
     private bool Refresh()
     {
         if (_desk.IsFinished)
@@ -119,26 +113,33 @@ internal sealed class ScreenWindow : Window
             return false;
         }
 
-        if (Paint())
-        {
-            SetNeedsDraw();
-        }
-
+        Paint();
         return true;
     }
 
-    private bool Paint()
+    private void Paint()
     {
         var frame = _desk.Paint(Viewport.Width, Viewport.Height);
         if (frame.LooksLike(_shown))
         {
-            return false;
+            return;
         }
 
         _shown = frame;
+        for (var row = _rows.Count; row < frame.Rows.Count; row++)
+        {
+            _rows.Add(new(row, _palette, IsAscii));
+            Add(_rows[row]);
+        }
+
+        for (var row = 0; row < _rows.Count; row++)
+        {
+            // A row that was on a higher screen is below the edge now.
+            _rows[row].Show(row < frame.Rows.Count ? frame.Rows[row] : StyledLine.Empty);
+        }
+
         Cursor = frame.Caret is { } caret
             ? new() { Position = ViewportToScreen(new Point(caret.Column, caret.Row)), Style = CursorStyle.SteadyBlock }
             : new() { Position = null };
-        return true;
     }
 }

@@ -16,6 +16,8 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
     private readonly List<Entry> _entries = [];
     private readonly Ringing _ringing = new();
     private readonly ForwardClock _clock = new(clock);
+    private readonly KeptFrame _frame = new();
+    private SessionState? _state;
     private DateTimeOffset _looked;
     private string? _trouble;
 
@@ -49,12 +51,12 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
     /// <summary>The plain answers to the last line heard.</summary>
     public IReadOnlyList<ToldLine> Told { get; private set; } = [];
 
-    /// <summary>The state as it stands now.</summary>
-    public SessionState State => door.At(Now());
+    /// <summary>The state as it stood at the last look, or when something was last said: a key that is pressed between them brings no time on.</summary>
+    public SessionState State => _state ??= door.At(Now());
 
     /// <inheritdoc/>
     public Frame Paint(DeskPicture desk, int width, int height) =>
-        Painter.Paint(new(State, Setting, Said, Told, desk.Typed, desk.Caret, desk.Scroll, desk.Mode), width, height);
+        _frame.Paint(new(State, Setting, Said, Told, desk.Typed, desk.Caret, desk.Scroll, desk.Mode), width, height);
 
     /// <summary>Opens the conversation.</summary>
     public void Start()
@@ -102,6 +104,7 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
     /// <summary>Lets time pass where that brings anything. Looks every few seconds of its own clock, which may run faster than the world's.</summary>
     public void Check()
     {
+        _state = null;
         var now = clock.GetUtcNow();
         if (IsOver || (now - _looked).Duration() < LookEvery)
         {
@@ -141,6 +144,7 @@ internal sealed class Talk(IConversation door, TimeProvider clock) : ITalk
     private void Hear(LineIn line, string? typed, Func<LineOut, bool>? shown = null)
     {
         var answer = door.Hear(line);
+        _state = null;
         _ringing.Hear(answer, wasTyped: typed is not null);
         _entries.AddRange(Entries.Of(shown is null ? answer : [.. answer.Where(shown)], line.At, typed));
         Outcome = answer.OfType<OverLine>().LastOrDefault() ?? Outcome;

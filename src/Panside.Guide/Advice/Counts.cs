@@ -71,7 +71,7 @@ public static class Counts
     private static Count After(Situation now, double minutes, Moment? from)
     {
         var since = from is { } began ? now.State.MinutesSince(began) : 0;
-        return Minutes(Forecasts.Rounded(minutes, 5), minutes + since);
+        return Minutes(Forecasts.Rounded(minutes, 5), minutes + since) with { IsForecast = true };
     }
 
     private static Count Minutes(double minutes, double whole) => new(Least(new(minutes, Unit.Minute)), Share(minutes, whole));

@@ -6,6 +6,7 @@ namespace Panside.Screen.Painting;
 /// <summary>The one figure that counts most, as the flow has it, large enough for three metres, and a bar of what is left of the way.</summary>
 internal static class CountRows
 {
+    private const string Soon = "soon";
     private const char Ink = '█';
     private const char Left = '━';
     private const char Gone = '─';
@@ -14,16 +15,17 @@ internal static class CountRows
     /// <param name="now">The situation.</param>
     /// <param name="width">Columns.</param>
     public static IReadOnlyList<StyledLine> Of(Situation now, int width) =>
-        Counts.Most(now) is var (rule, count) ? Of(count.Value, count.Share, rule.Text, width) : [];
+        Counts.Most(now) is var (rule, count) ? Of(count.Value, count.Share, rule.Text, width, count.IsForecast) : [];
 
     /// <summary>The rows of a figure.</summary>
     /// <param name="value">The figure.</param>
     /// <param name="share">What is left of the way, 0 to 1.</param>
     /// <param name="text">What it counts.</param>
     /// <param name="width">Columns.</param>
-    public static IReadOnlyList<StyledLine> Of(Measure value, double share, string text, int width)
+    /// <param name="isForecast">Whether it is likely and no more: a nought would be read as come already.</param>
+    public static IReadOnlyList<StyledLine> Of(Measure value, double share, string text, int width, bool isForecast = false)
     {
-        var shown = value.Unit == Unit.Minute ? Times.Span(value.Value) : Amount.Shown(value);
+        var shown = isForecast && value is { Unit: Unit.Minute, Value: 0 } ? Soon : value.Unit == Unit.Minute ? Times.Span(value.Value) : Amount.Shown(value);
         var large = LargeLetters.WidthOf(shown) <= width ? shown : shown.Split(' ')[0];
         if (LargeLetters.WidthOf(large) > width)
         {

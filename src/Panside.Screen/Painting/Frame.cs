@@ -9,6 +9,21 @@ internal sealed record Frame(IReadOnlyList<StyledLine> Rows, (int Column, int Ro
     /// <summary>Whether another frame looks the same.</summary>
     public bool LooksLike(Frame? other) => other is not null && Caret == other.Caret && Rows.SequenceEqual(other.Rows);
 
+    /// <summary>The same with other words on the line that is typed on, which is where the cursor stands; itself where there is no such line.</summary>
+    /// <param name="row">The line that is typed on.</param>
+    /// <param name="caret">The cursor's column on it.</param>
+    public Frame With(StyledLine row, int caret)
+    {
+        if (Caret is not { } at)
+        {
+            return this;
+        }
+
+        StyledLine[] rows = [.. Rows];
+        rows[at.Row] = row;
+        return this with { Rows = rows, Caret = at with { Column = caret } };
+    }
+
     /// <inheritdoc/>
     public override string ToString() => string.Join('\n', Rows.Select(row => row.ToString().TrimEnd()));
 }

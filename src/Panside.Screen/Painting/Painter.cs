@@ -48,13 +48,28 @@ internal static class Painter
         }
 
         var now = new Situation(picture.Setting, picture.State);
-        if (picture.Mode == ScreenMode.Far && width >= LeastWidth && height >= LeastHeight)
+        if (picture.Mode == ScreenMode.Far && !IsSmall(width, height))
         {
             return FarScreen.Of(picture, now, width, height);
         }
 
-        return width < LeastWidth || height < LeastHeight ? Small(picture, now, width, height) : Full(picture, now, width, height);
+        return IsSmall(width, height) ? Small(picture, now, width, height) : Full(picture, now, width, height);
     }
+
+    /// <summary>A painted frame with what is typed by now, and all else as it was.</summary>
+    public static Frame Typed(Frame frame, ScreenPicture picture, int width)
+    {
+        var (input, caret) = Input(picture, width, frame.Rows.Count);
+        return frame.With(input, caret);
+    }
+
+    private static bool IsSmall(int width, int height) => width < LeastWidth || height < LeastHeight;
+
+    /// <summary>The line that is typed on. On the least screens the words that no screen is without have no other place.</summary>
+    private static (StyledLine Row, int Caret) Input(ScreenPicture picture, int width, int height) => InputRow.Of(
+        picture.Typed, picture.Caret, width, IsSmall(width, height) && !HasTop(height) ? TopRow.Marks(picture) : "", picture.Replay is not null);
+
+    private static bool HasTop(int height) => height > 5;
 
     private static Frame Full(ScreenPicture picture, Situation now, int width, int height)
     {
@@ -68,7 +83,7 @@ internal static class Painter
         var (said, scroll) = ConversationRows.Of(picture.Said, asked, width - right - 1, body - above.Count, picture.Scroll);
         var rows = above.Concat(said);
         var column = Panel.Of(now, right, body, isRoomy: pan.Count > 0, picture.Replay);
-        var (input, caret) = InputRow.Of(picture.Typed, picture.Caret, width, isReplay: picture.Replay is not null);
+        var (input, caret) = Input(picture, width, height);
         return new(
             [
                 TopRow.Of(picture, width),
@@ -101,7 +116,7 @@ internal static class Painter
     private static Frame Small(ScreenPicture picture, Situation now, int width, int height)
     {
         var hasInput = height > 1;
-        var hasTop = height > 5;
+        var hasTop = HasTop(height);
         var room = height - (hasInput ? 1 : 0) - (hasTop ? 1 : 0);
         var asked = Asked.Of(now, picture);
         var block = Block(asked, now, width, 0);
@@ -109,8 +124,7 @@ internal static class Painter
         // What matters most comes first; the hint gives way before it.
         var kept = block.Take(room).ToList();
         var (rows, scroll) = ConversationRows.Of(picture.Said, asked, width, room - kept.Count, picture.Scroll);
-        var (input, caret) = InputRow.Of(
-            picture.Typed, picture.Caret, width, hasTop ? "" : TopRow.Marks(picture), picture.Replay is not null);
+        var (input, caret) = Input(picture, width, height);
         return new(
             [
                 .. hasTop ? [TopRow.Of(picture, width)] : Array.Empty<StyledLine>(),

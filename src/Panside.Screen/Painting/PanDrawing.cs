@@ -47,7 +47,7 @@ internal static class PanDrawing
         var flames = sight.Fire.Flames == 0 ? "" : new string('▲', sight.Fire.Flames * 2) + " ";
         return
         [
-            Row(sight.Tank.Now is { } now ? $"Tank {Amount.Shown(new(now, sight.Tank.Unit))}" : "Tank not read", Title(sight), width),
+            Row(sight.Tank.Now is { } now ? $"Tank {Amount.Shown(new(now, sight.Tank.Unit))}" : "Tank not read", PanelRow.Of(PanelRow.Useful, Titles(sight)).In(int.Max(width - TankWidth, 0)), width),
             .. Enumerable.Range(0, inside).Select(row => Row(tank[row], pan[row], width)),
             Row("└" + new string('─', TankInside) + "┘", floor, width),
             Row("", " " + flames + PanelRow.Of(PanelRow.Useful, sight.Fire.Ways).In(int.Max(width - TankWidth - 1 - flames.Length, 0)), width),
@@ -77,16 +77,17 @@ internal static class PanDrawing
         _ => sight.IsDrawn ? " ═► drawing" : " ► draw-off",
     };
 
-    private static string Title(PanSight sight)
+    /// <summary>What stands over the pan, the longest way first: where there is little room, that its sweetness is reckoned is not told beside it.</summary>
+    private static IReadOnlyList<string> Titles(PanSight sight)
     {
-        var depth = sight.Depth is { } deep ? $"{Amount.Shown(new(deep, sight.Deep))} deep" : "depth not read";
-        if (sight.Back is { } back)
-        {
-            var front = sight.Depth is { } known ? Amount.Shown(new(known, sight.Deep)) : "not read";
-            return $" Back pan {(back.Depth is { } behind ? Amount.Shown(new(behind, sight.Deep)) : "not read")}, front {front}{(sight.IsCovered ? "; covered" : sight.Sweetness[0] is null ? "" : "; Brix reckoned")}";
-        }
-
-        return $" Pan, {depth}{(sight.IsCovered ? "; covered" : sight.Sweetness[0] is null ? "" : "; Brix as reckoned")}";
+        string Shown(double? depth) => depth is { } deep ? Amount.Shown(new(deep, sight.Deep)) : "not read";
+        var what = sight.Back is { } back ? $" Back pan {Shown(back.Depth)}, front {Shown(sight.Depth)}"
+            : sight.Depth is null ? " Pan, depth not read"
+            : $" Pan, {Shown(sight.Depth)} deep";
+        var bare = sight.Back is null ? $" Pan, {Shown(sight.Depth)}" : what;
+        return sight.IsLastRead && sight.Depth is not null ? [bare + " when last read", bare + ", last read"]
+            : sight.IsCovered ? [what + "; covered"] : sight.Sweetness[0] is null ? [what]
+            : [what + (sight.Back is null ? "; Brix as reckoned" : "; Brix reckoned"), what];
     }
 
     private static List<string> Inside(PanSight sight, IReadOnlyList<int> widths, int inside, double height)

@@ -25,6 +25,9 @@ internal sealed record PanSight(
     /// <summary>The pan behind, that feeds it; null where there is one pan.</summary>
     public BackSight? Back { get; init; }
 
+    /// <summary>Whether its depth is what was read last, and nobody knows what it is now: an emergency is not reckoned on.</summary>
+    public bool IsLastRead { get; init; }
+
     /// <summary>Whether a valve that is set by hand feeds it.</summary>
     public bool IsByValve { get; init; }
 
@@ -37,10 +40,11 @@ internal sealed record PanSight(
         var (rig, units, state) = (now.Setting.Rig, now.Setting.Units, now.State);
         double Of(Length depth) => units.From(depth).Value;
         double Liters(double liters) => units.From(Volume.FromLiters(liters)).Value;
+        var isEmergency = TopRow.IsEmergency(state, now.Setting);
         var tank = state.Rig.Tank is { } sap ? units.From(sap).Value : (double?)null;
         return new(
             now.IsLit ? [.. state.Rigs.ChannelBrix.Select(channel => (double?)channel.P50)] : [.. Enumerable.Repeat((double?)null, rig.Channels)],
-            state.Readings.ContainsKey(ReadingName.PanDepth) ? Of(now.DepthTold) : null,
+            now.DepthRead is { } read ? Of(isEmergency ? read : now.DepthTold) : null,
             Of(rig.LeastDepth), Of(rig.RunDepth), Of(rig.FloodDepth), units.Preferred(Dimension.Length),
             rig.HasFloat, now.DrawOpenSince is not null, Facts.Holds(now, "covered"),
             new(
@@ -48,6 +52,7 @@ internal sealed record PanSight(
                 now.IsLit && !now.IsHeld && now.StopLiters is { } stop ? Liters(stop) : null, units.Preferred(Dimension.Volume)),
             FireSight.Of(now))
         {
+            IsLastRead = isEmergency,
             IsByValve = rig.Feed == Feed.ByValve,
             DrawnBy = rig.DrawnBy,
             Back = rig.Back is { } back

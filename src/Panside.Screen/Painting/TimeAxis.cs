@@ -16,6 +16,7 @@ internal static class TimeAxis
     private const char Tick = '╵';
     private const char Mark = '◆';
     private const char Likely = '●';
+    private const char Further = '►';
     private const char Band = '─';
     private const string Heights = "▁▂▃▄▅▆▇█";
 
@@ -63,14 +64,21 @@ internal static class TimeAxis
 
         if (row.Band is { } band)
         {
-            // What is likely later than the axis reaches is told by where the band leaves it.
             for (var column = int.Max(Column(band.Soonest, axis), 0); column <= int.Min(Column(band.Latest, axis), axis - 1); column++)
             {
                 signs[column] = Band;
             }
 
-            Put(band.Likely, Likely);
-            Write(signs, int.Min(Column(band.Latest, axis), axis - 1) + 2, row.Ahead);
+            if (Column(band.Likely, axis) < axis)
+            {
+                Put(band.Likely, Likely);
+            }
+            else if (Column(band.Soonest, axis) < axis)
+            {
+                signs[^1] = Further;
+            }
+
+            Write(signs, PlaceOf(row, band, axis), row.Ahead);
         }
 
         foreach (var minute in row.Ticks)
@@ -84,6 +92,14 @@ internal static class TimeAxis
         }
 
         return signs;
+    }
+
+    /// <summary>Where it is told what a band is: behind it; before it where it leaves the axis and what stands there leaves room; else nowhere.</summary>
+    private static int PlaceOf(TimeRow row, TimeBand band, int axis)
+    {
+        var (behind, before) = (int.Min(Column(band.Latest, axis), axis - 1) + 2, Column(band.Soonest, axis) - 1 - row.Ahead.Length);
+        var taken = row.Ticks.Select(tick => Column(tick, axis)).Append(Column(0, axis)).Max();
+        return behind + row.Ahead.Length <= axis ? behind : before > taken + 1 && Column(band.Soonest, axis) < axis ? before : -1;
     }
 
     private static char[] Clock(DateTimeOffset now, int axis)

@@ -21,6 +21,7 @@ internal sealed class ReplayTalk : ITalk
     private readonly ReplayStart _start;
     private readonly TimeProvider _clock;
     private readonly ReplayTape _tape;
+    private readonly KeptFrame _frame = new();
     private DateTimeOffset? _until;
     private double _speed;
     private bool _isPaused;
@@ -73,7 +74,7 @@ internal sealed class ReplayTalk : ITalk
     public ReplaySight Replay => new(Status, _reply, _tape.IsAtEnd, Shown()._came);
 
     /// <inheritdoc/>
-    public Frame Paint(DeskPicture desk, int width, int height) => Painter.Paint(
+    public Frame Paint(DeskPicture desk, int width, int height) => _frame.Paint(
         new(State, Setting, Said, Told, desk.Typed, desk.Caret, desk.Scroll, desk.Mode) { Keys = Keys, Replay = Replay }, width, height);
 
     /// <inheritdoc/>

@@ -176,7 +176,7 @@ internal sealed class BoilCharts
         }
     }
 
-    /// <summary>What was seen, each word right of its mark, on two levels in turn, so that words close together are all told.</summary>
+    /// <summary>What was seen, each word right of its mark, on two levels in turn, so that words close together are all told and no mark runs through a word.</summary>
     private void Seen(SvgPage page, Panel panel)
     {
         ObservationName[] names = [ObservationName.Boil, ObservationName.Coals, ObservationName.Gradient];
@@ -189,7 +189,7 @@ internal sealed class BoilCharts
             foreach (var seen in _story.Facts.OfType<Observed>().Where(seen => seen.Name == names[row] && seen.Is != state))
             {
                 var x = panel.Across(_story.Minute(seen.At));
-                page.Line(Ink.Border, new Place(x, y - 15), new(x, y + 15));
+                page.Line(Ink.Border, new Place(x, lower ? y : y - 15), new(x, lower ? y + 15 : y));
                 var end = x + 3 + Small.WidthOf(seen.Is);
                 if (x > free[lower ? 1 : 0])
                 {

@@ -14,15 +14,21 @@ internal static class HtmlPages
         table { border-collapse: collapse; width: 100%; } thead { display: table-header-group; }
         th, td { text-align: left; vertical-align: top; padding: .15rem .6rem .15rem 0; border-bottom: 1px solid #9aa5b1; overflow-wrap: anywhere; }
         th:first-child, td:first-child { overflow-wrap: normal; }
+        .many { font-size: .85em; line-height: 1.3; } .many th, .many td { overflow-wrap: break-word; padding-right: .45rem; }
+        .many th:last-child, .many td:last-child { padding-right: 0; } .many td:first-child { white-space: nowrap; }
+        .many tbody tr:last-child td { font-weight: bold; border-top: 2px solid #9aa5b1; border-bottom: 0; }
         th { border-bottom-width: 2px; } th.n, td.n { text-align: right; } tr, figure { break-inside: avoid; }
         figure { margin: .5rem 0; } svg { width: 100%; height: auto; }
         .wide { overflow-x: auto; }
         @page { margin: 14mm; }
         @media screen and (prefers-color-scheme: dark) {
-          body { color: #d5dbe1; background: #14181c; } th, td { border-color: #4a545e; } svg { filter: invert(.92) hue-rotate(180deg); }
+          body { color: #d5dbe1; background: #141414; } th, td { border-color: #4a545e; } svg { filter: invert(.92) hue-rotate(180deg); }
         }
-        @media print { body { font-size: 10pt; max-width: none; margin: 0; padding: 0; } .wide { overflow: visible; } }
+        @media print { body { font-size: 10pt; max-width: none; margin: 0; padding: 0; } .wide { overflow: visible; } .many { font-size: 8pt; } .many th, .many td { padding-right: .3rem; } }
         """;
+
+    /// <summary>A table of more columns is set smaller, and no word in it is broken: on a narrow screen it slides instead.</summary>
+    private const int Many = 8;
 
     /// <summary>The file's text.</summary>
     public static string Of(Document document)
@@ -56,7 +62,7 @@ internal static class HtmlPages
 
     private static void Write(StringBuilder text, Table table)
     {
-        text.Append("<div class=\"wide\"><table>\n<thead>");
+        text.Append("<div class=\"wide\"><table").Append(table.Columns.Count > Many ? " class=\"many\"" : "").Append(">\n<thead>");
         Row(text, "th", table.Columns, table.Numbers);
         text.Append("</thead>\n<tbody>\n");
         foreach (var row in table.Rows)

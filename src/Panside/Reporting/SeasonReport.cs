@@ -18,7 +18,7 @@ internal static class SeasonReport
         List<Part> parts =
         [
             new Paragraph(Summary(book, columns)),
-            .. book.Boils.Count(boil => boil.HasEnded) >= 2 ? Pictures(book, columns) : [],
+            .. book.Boils.Count(boil => boil.HasEnded) >= 2 ? [.. Pictures(book, columns), new Heading("Every boil")] : Array.Empty<Part>(),
             new Table(["date", "rig", .. columns.Select(column => column.Head), "ended"], [.. rows], Numbers: 2),
             .. book.Learned.Select(one => new Paragraph($"Of the rig {one.Rig}: {one.Learned.Says(null)} So its past boils had taught when its newest one here began ({one.Learned.Boils} of them, the last on {one.Learned.Date}).")),
             new Paragraph("Yield is syrup drawn beside what that boil's sap holds by a balance of sugar; a pan left sweet, or begun sweet, moves it from one boil to the next. "
@@ -27,9 +27,14 @@ internal static class SeasonReport
         return new($"{(practice ? "PRACTICE: " : "")}Season's book, {Span(book)}", parts);
     }
 
-    /// <summary>The pictures: its days, its boils, and what they were told ahead.</summary>
+    /// <summary>The pictures: its days, its boils, and what they were told ahead; each under what it shows.</summary>
     private static IEnumerable<Part> Pictures(SeasonBook book, IReadOnlyList<SeasonColumn> columns) =>
-        new Part?[] { SeasonCharts.Of(book, columns), SeasonByBoil.Of(book, columns), SeasonForecasts.Of(book) }.OfType<Part>();
+        new (string Heading, Picture? Picture)[]
+        {
+            ("Sap, syrup and yield, day by day", SeasonCharts.Of(book, columns)),
+            ("How fast it boiled, and the wood for it", SeasonByBoil.Of(book, columns)),
+            ("What was told ahead, and what came", SeasonForecasts.Of(book)),
+        }.Where(one => one.Picture is not null).SelectMany(one => (Part[])[new Heading(one.Heading), one.Picture!]);
 
     /// <summary>One row a boil, with units in the names of the columns.</summary>
     public static string CsvOf(SeasonBook book)

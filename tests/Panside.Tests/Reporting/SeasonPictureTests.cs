@@ -28,6 +28,18 @@ public class SeasonPictureTests
     }
 
     [Fact]
+    public void Each_picture_stands_under_what_it_shows_and_no_word_in_the_wide_table_is_broken()
+    {
+        var page = Captured.Run("season", Demos, "--html").Out;
+        Assert.Equal(
+            ["Sap, syrup and yield, day by day", "How fast it boiled, and the wood for it", "What was told ahead, and what came", "Every boil"],
+            page.Split("<h2>").Skip(1).Select(part => part[..part.IndexOf('<', StringComparison.Ordinal)]));
+        Assert.Equal(3, page.Split("</h2>\n<figure>").Length - 1);
+        Assert.Contains("<table class=\"many\">", page, StringComparison.Ordinal);
+        Assert.Contains(".many th, .many td { overflow-wrap: break-word;", page, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_days_have_a_bar_of_sap_for_every_boil_and_a_dot_of_yield_for_every_one_that_has_it()
     {
         var book = SeasonBook.Of(Demos, practice: false);

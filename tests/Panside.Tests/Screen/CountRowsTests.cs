@@ -84,6 +84,15 @@ public sealed class CountRowsTests
     }
 
     [Fact]
+    public void A_forecast_of_which_nothing_is_left_is_soon_and_not_over_and_a_clock_says_its_nought()
+    {
+        Assert.Equal(LargeLetters.Rows("soon", '█'), Large(isForecast: true));
+        Assert.Equal(LargeLetters.Rows("0 min", '█'), Large(isForecast: false));
+        static IEnumerable<string> Large(bool isForecast) =>
+            CountRows.Of(new(0, Unit.Minute), 0, "until the boil stops", 40, isForecast).Skip(1).Take(LargeLetters.Height).Select(row => row.ToString());
+    }
+
+    [Fact]
     public void A_count_that_nobody_knows_is_none()
     {
         var picture = new Played().Picture;

@@ -63,6 +63,26 @@ public sealed class PanDrawingTests
         """, PanDrawing.Whole(Divided with { Back = new(2, 1, 3) }, 63, 6));
 
     [Fact]
+    public void What_stands_over_the_pan_is_said_in_fewer_words_where_it_would_be_cut()
+    {
+        var sight = Divided with { Depth = 1.66, Back = new(1.97, 1, 3) };
+        Assert.Equal("Tank 23 gal         Back pan 1.97 in, front 1.66 in", PanDrawing.Whole(sight, 63, 6)[0].TrimEnd());
+        Assert.EndsWith(" front 1.66 in; Brix reckoned", PanDrawing.Whole(sight, 68, 6)[0].TrimEnd());
+    }
+
+    [Fact]
+    public void In_an_emergency_the_depth_is_told_as_what_was_read_last_and_not_as_what_it_is()
+    {
+        var picture = Played.Scene("dry-pan").Picture;
+        var sight = PanSight.Of(new(picture.Setting, picture.State));
+        Assert.True(sight.IsLastRead);
+        Assert.Equal(1.5, sight.Depth!.Value, 1e-6);
+        Assert.Contains(" Pan, 1.5 in when last read", Painter.Paint(picture, 100, 30).ToString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("deep", Painter.Paint(picture, 100, 30).Rows[1].ToString(), StringComparison.Ordinal);
+        Assert.EndsWith("front 1.5 in, last read", PanDrawing.Whole(Divided with { IsLastRead = true, Back = new(1.97, 1, 3) }, 63, 6)[0].TrimEnd());
+    }
+
+    [Fact]
     public void In_two_rows_the_pan_alone_is_left() => Same(
         """
         │▂▂▂▂▂▂│▂▂▂▂▂│▂▂▂▂▂├ run 1.5 in

@@ -26,10 +26,19 @@ public sealed class TimeAxisTests
     public void What_comes_later_than_it_reaches_leaves_it_at_the_right()
     {
         var row = Rows(Sight(new TimeRow("Draw") { Band = new(90, 200, 400), Ahead = "draw" }))[0];
-        Assert.EndsWith("──", row);
+        Assert.EndsWith("│" + Blank(32) + "draw ────────────►", row);
         Assert.DoesNotContain('●', row);
         Assert.Equal(111, row.Length);
         Assert.Equal("Draw      " + new string(' ', 50) + "│", Rows(Sight(new TimeRow("Draw") { Marks = [-500], Band = new(130, 200, 400) }))[0]);
+    }
+
+    [Fact]
+    public void A_band_that_leaves_it_is_named_before_it_but_never_over_wood_that_is_due_or_now()
+    {
+        var band = new TimeBand(60, 90, 140);
+        Assert.EndsWith("│" + Blank(19) + "last ─────────────●────────────", Rows(Sight(new TimeRow("Wood") { Band = band, Ahead = "last" }))[0]);
+        Assert.DoesNotContain("last", Rows(Sight(new TimeRow("Wood") { Ticks = [52], Band = band, Ahead = "last" }))[0]);
+        Assert.DoesNotContain("last", Rows(Sight(new TimeRow("Wood") { Band = band with { Soonest = 10 }, Ahead = "last" }))[0]);
     }
 
     [Fact]

@@ -88,6 +88,15 @@ internal sealed class Stage : IDisposable
         Pump();
     }
 
+    /// <summary>How many rows the library will draw anew for a key.</summary>
+    public int RowsDrawnFor(Key key)
+    {
+        _app.InjectKey(key);
+        var drawn = _window.SubViews.Count(row => row.NeedsDraw);
+        Pump();
+        return drawn;
+    }
+
     public void Resize(int width, int height)
     {
         _app.Driver!.SetScreenSize(width, height);
