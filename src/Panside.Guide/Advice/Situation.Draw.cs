@@ -26,16 +26,18 @@ public sealed partial class Situation
     /// </summary>
     public bool IsPanEmptied => State.Last(DeedName.EmptyPan) is { } emptied
         && !(State.Last(DeedName.FloodPan)?.At.Time >= emptied.At.Time)
-        && !(State.Last(DeedName.FillPan)?.At.Time >= emptied.At.Time && Depth >= Setting.Rig.LeastDepth)
+        && !(State.Last(DeedName.FillPan)?.At.Time >= emptied.At.Time && Depth >= Setting.Rig.RunDepth * 0.8)
         && !(State.Last(ReadingName.PanDepth) is { } read && read.At.Time > emptied.At.Time && UnitSystem.Length(read.Value) >= Setting.Rig.LeastDepth);
 
     /// <summary>
     /// Whether a batch comes to its point so soon that no more wood goes under it: it is lifted or poured over a fire that has burned low.
     /// </summary>
-    public bool IsBatchNear => Setting.Rig.IsBatch && !IsPanEmptied && State.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } && (IsDrawDue || IsDrawAtHand || MinutesToDraw is { P50: <= BatchMinutes });
+    public bool IsBatchNear => Setting.Rig.IsBatch && !IsPanEmptied && State.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } && (IsDrawDue || IsDrawImminent || Course.MinutesTo(OpenAt) is <= BatchMinutes || MinutesToDraw is { P50: <= BatchMinutes });
 
-    /// <summary>In minutes: a charge of wood flames out in about as long. No source.</summary>
-    private const double BatchMinutes = 15;
+    /// <summary>
+    /// In minutes: wood held for longer lets the boil down before the batch is ready, and then it never is. No source, tried on simulated rigs.
+    /// </summary>
+    private const double BatchMinutes = 6;
 
     /// <summary>The course of its thermometer since the last draw.</summary>
     internal DrawCourse Course => _course.Value;

@@ -69,7 +69,7 @@ public class BatchTests
         boil.After(10);
         Assert.DoesNotContain(boil.Answers.OfType<AdviceLine>(), line => line.Advice.Action == "add-wood" || line.Advice.Urgency == "danger");
         Assert.Equal("batch-refill", boil.State.Step);
-        boil.Say("depth 0.5");
+        boil.Say("poured 1.25 gal", "depth 0.6");
         Assert.Equal("batch-refill", boil.State.Step);
         boil.Say("depth 1 3/4");
         Assert.False(new Situation(boil.Session.Setting, boil.State).IsPanEmptied);

@@ -55,6 +55,29 @@ public class WorldTests
         Assert.InRange((from.Sugar + ledger.Brought.Sugar - gone.Sugar - to.Sugar) / from.Sugar, -Relative, Relative);
     }
 
+    [Fact]
+    public void A_batch_that_is_poured_out_takes_its_sugar_along_and_a_pan_off_the_fire_gets_no_heat()
+    {
+        var rig = Drawn("practised", "flat-by-hand.yaml", seed: 5);
+        var start = rig.Truth;
+        Fire(rig, Hour);
+        var (held, least) = (rig.Truth.Pan.Sum(cell => cell.Mass), rig.LeastDepth);
+        var poured = rig.EmptyPan();
+        Assert.True(poured.Liters > 0.8 * held);
+        rig.Step(Hour / 3);
+        Assert.Equal("still", Sights.Boil(rig.Makeup, rig.Truth));
+        Assert.Equal((false, least), (rig.IsScorched, rig.LeastDepth));
+        rig.FillPan(Volume.FromLiters(15), isWater: false);
+        Fire(rig, Hour);
+        Assert.Contains(Sights.Boil(rig.Makeup, rig.Truth), new[] { "steady", "rolling" });
+        var (end, ledger, makeup) = (rig.Truth, rig.Truth.Ledger, rig.Makeup);
+        var came = ledger.Wood + ledger.Brought.Heat + ledger.Fed.Heat;
+        var went = ledger.Stack + ledger.Walls + ledger.Air + ledger.Steam.Heat + ledger.Drawn.Heat + ledger.Leaked.Heat;
+        Assert.InRange((came - ledger.Fed.Heat - went - (Stored(makeup, end) - Stored(makeup, start))) / came, -Relative, Relative);
+        var gone = ledger.Steam + ledger.Drawn + ledger.Leaked;
+        Assert.InRange((Whole(start).Sugar + ledger.Brought.Sugar - gone.Sugar - Whole(end).Sugar) / Whole(start).Sugar, -Relative, Relative);
+    }
+
     [Theory]
     [MemberData(nameof(OnTwoByFourOtherwise))]
     public void Common_practice_boils_a_cold_pan_and_boils_away_as_much(string world, string file)
