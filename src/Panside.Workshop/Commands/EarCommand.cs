@@ -38,10 +38,10 @@ internal static class EarCommand
         return command;
     }
 
-    /// <summary>What a session makes of a sentence said in a steady boil: whether it is a cry.</summary>
+    /// <summary>What a session makes of a sentence said in a steady boil: which danger it opens.</summary>
     private static Func<string, Cry?> WholeEar()
     {
         var ear = new SteadyBoilEar();
-        return text => ear.Understand(text) is MeansCry(var dangers, var isSure) ? new(dangers, isSure) : null;
+        return ear.Opened;
     }
 }

@@ -1,4 +1,6 @@
+using Panside.Guide.Flows;
 using Panside.Guide.Hearing;
+using Panside.Guide.Hearing.Cries;
 using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
@@ -9,11 +11,38 @@ namespace Panside.Workshop.Hearing;
 /// <summary>What a session makes of a line that is said in a steady boil, while nothing is asked.</summary>
 internal sealed class SteadyBoilEar
 {
-    private readonly Listener _listener = new(Evening.On(Evening.Forced));
+    private readonly Listener _listener;
+    private readonly Flow _flow;
     private readonly Moment _at = Moment.Of(Evening.Start);
+
+    /// <summary>Makes the ear of a boil on the forced rig.</summary>
+    public SteadyBoilEar()
+    {
+        var setting = Evening.On(Evening.Forced);
+        (_listener, _flow) = (new(setting), setting.Flow);
+    }
 
     /// <summary>What it is heard as.</summary>
     public Understood Understand(string text) => _listener.Understand(_at, text, null);
+
+    /// <summary>
+    /// The danger that it opens, whichever way: weighed as a cry, one of the flow's own words for a danger (<c>chimney fire</c>), or seen, as the
+    /// first of what is said or alone (<c>foam over</c>). Null where the boil goes on as before.
+    /// </summary>
+    public Cry? Opened(string text) => Opens(Understand(text));
+
+    private Cry? Opens(Understood understood) => understood switch
+    {
+        MeansCry(var dangers, var isSure) => new(dangers, isSure),
+        MeansSeveral(var facts) => facts.Select(Opens).FirstOrDefault(cry => cry is not null),
+        MeansWord(var word, _) when _flow.Dangers.FirstOrDefault(danger => danger.Code == word) is { } danger => new(danger.IsList ? [] : [word], !danger.IsList),
+        MeansLine(Observed { Name.Code: var seen, Is: var state }) when DangerSeen(seen, state) is { } danger => new([danger], true),
+        _ => null,
+    };
+
+    /// <summary>The danger that an observation leads to by itself.</summary>
+    private string? DangerSeen(string seen, string state) =>
+        _flow.Dangers.FirstOrDefault(danger => danger.Ways.Any(way => way.When == $"observed {seen} {state}"))?.Code;
 
     /// <summary>What it means, in the order said.</summary>
     public IReadOnlyList<HeardMeaning> Hear(string text) => [.. Of(Understand(text))];

@@ -10,8 +10,9 @@ public class CryEarTests(ITestOutputHelper output)
     [InlineData(CryCorpus.Fitted, "en", 0.99, 0.99, 10)]
     [InlineData("cries-own.tsv", "en", 0.99, 0.99, 2)]
     [InlineData("cries-french.tsv", "fr", 0.97, 0.95, 0)]
-    [InlineData("cries-unseen.tsv", "en", 0.97, 0.945, 17)]
-    [InlineData("cries-second.tsv", "en", 0.985, 0.975, 13)]
+    [InlineData("cries-unseen.tsv", "en", 0.97, 0.945, 12)]
+    [InlineData("cries-second.tsv", "en", 0.985, 0.975, 12)]
+    [InlineData("cries-third.tsv", "en", 0.95, 0.94, 44)]
     public void Cries_of_every_habit_are_heard_and_ordinary_talk_is_not(string file, string language, double opened, double right, int mistaken)
     {
         Assert.SkipUnless(CryCorpus.IsThere(file), $"{file} is not here.");
@@ -112,6 +113,7 @@ public class CryEarTests(ITestOutputHelper output)
     [InlineData("five more logs on the fire")]
     [InlineData("")]
     [InlineData("?!")]
+    [InlineData("There is no lid for this pan, I'm afraid.")]
     [InlineData("''' -- ''' 217.4 °F")]
     public void Ordinary_words_that_look_like_a_danger_are_none(string said) => Assert.Null(Ear.Hear(said));
 

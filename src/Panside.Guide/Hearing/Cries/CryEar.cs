@@ -13,6 +13,13 @@ public sealed class CryEar
     /// </summary>
     private const double PeaceAtMost = 0.7;
 
+    /// <summary>
+    /// Words of need among others (<c>I'm afraid there is no lid</c>) open nothing where the weights are so sure of peace: of 215 sentences of
+    /// the fit that opened falsely 174 were such, and of 22 cries that name
+    /// nothing none lost. Judged by hand; who says nothing but words of need, or several of them, is always heard.
+    /// </summary>
+    private const double SurelyPeace = 0.995;
+
     /// <summary>What is less likely is not named: judged by hand, so that a list stays short.</summary>
     private const double NamedFrom = 0.03;
 
@@ -85,17 +92,18 @@ public sealed class CryEar
         return new([.. named.Select(hazard => _hazards[hazard])], isSure);
     }
 
-    /// <summary>By the weights. Whoever only cries for help has the list opened, whatever they say.</summary>
+    /// <summary>By the weights. Whoever only cries for help has the list opened, whatever the weights say.</summary>
     private Cry? Fitted(string text, Tagged sentence, int[] weighed, FittedWeights fitted)
     {
         var shares = fitted.Shares(Traits.Of(text, sentence, new(sentence, _book), _book, weighed, _hazards));
         var dangers = fitted.Kinds.Zip(shares, (hazard, share) => (Hazard: hazard, Share: share)).Where(one => one.Hazard != FittedWeights.None)
             .OrderByDescending(one => one.Share).ToList();
         var all = dangers.Sum(one => one.Share);
-        var namesNothing = weighed[_hazards.IndexOf(DangerWords.Unsure)] >= Opens && weighed.Count(weight => weight > 0) == 1;
+        var need = weighed[_hazards.IndexOf(DangerWords.Unsure)];
+        var namesNothing = need >= Opens && weighed.Count(weight => weight > 0) == 1;
         if (1 - all > PeaceAtMost)
         {
-            return namesNothing ? new([], false) : null;
+            return namesNothing && (need >= Combination.Sure || 1 - all <= SurelyPeace) ? new([], false) : null;
         }
 
         return new([.. dangers.Where(one => one.Share >= NamedFrom * all).Select(one => one.Hazard)], !namesNothing && dangers[0].Share >= SureFrom * all);

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Panside.Guide.Hearing.Sentences;
 
 namespace Panside.Guide.Hearing.Cries;
@@ -6,7 +7,7 @@ namespace Panside.Guide.Hearing.Cries;
 /// What a sentence has, each as a short text: its words, neighbours and pieces of words, its concepts, how they are said, and what
 /// combinations it holds. The fitted weights are of these.
 /// </summary>
-internal static class Traits
+internal static partial class Traits
 {
     private const int ShortestPiece = 3;
     private const int LongestPiece = 4;
@@ -104,6 +105,11 @@ internal static class Traits
             traits.Add("shape digit");
         }
 
+        if (Year().IsMatch(text))
+        {
+            traits.Add("shape year");
+        }
+
         if (text.Any(char.IsAsciiLetterUpper) && !text.Any(char.IsAsciiLetterLower))
         {
             traits.Add("shape capitals");
@@ -111,6 +117,10 @@ internal static class Traits
 
         traits.Add(words < 3 ? $"shape {words} words" : words < 6 ? "shape 3 to 5 words" : words < 10 ? "shape 6 to 9 words" : "shape 10 words and more");
     }
+
+    /// <summary>A year that is long over: <c>'04</c>, <c>1998</c>. What was then is no danger now.</summary>
+    [GeneratedRegex(@"['’][0-9]{2}\b|\b(?:1[89]|20)[0-9]{2}\b", RegexOptions.CultureInvariant)]
+    private static partial Regex Year();
 
     private static string How(Mood mood, Span span) => !mood.IsReal(span.Start) ? Unreal : mood.IsDenied(span, []) ? Denied : "";
 }
