@@ -53,8 +53,8 @@ public sealed partial class PracticeRig
     {
         var brix = isWater ? 0 : Truth.Tank.Fraction * 100;
         var brought = Brought(Scenario.Liquid(Makeup, brix, Makeup.SapCelsius, liquid.Liters));
-        BackOn();
         Truth = intoFront && Makeup.BackCells > 0 ? Pan.PouredOver(Makeup, Truth, brought, isBack: false) : Pan.PouredAtFeed(Truth, brought, Makeup.BackCells > 0 ? Makeup.BackCells : int.Max(Truth.Pan.Length / Makeup.Rig.Channels, 1));
+        BackOn();
     }
 
     /// <summary>Water from the pails goes into the pan at the draw-off; sap from the tank where they are empty.</summary>
@@ -91,11 +91,11 @@ public sealed partial class PracticeRig
         var missing = wanted - Volume.FromLiters(Liters(sap));
         var water = TakeWater(missing.Liters > 0.05 ? missing : default);
         var brought = Brought(Scenario.Liquid(Makeup, 0, Makeup.SapCelsius, water.Liters));
-        BackOn();
         Truth = Truth with { Tank = Truth.Tank - sap };
         Truth = Makeup.BackCells == 0
             ? Pan.Poured(Truth, sap + brought, cells)
             : Pan.PouredOver(Makeup, Pan.PouredOver(Makeup, Truth, (sap + brought) * toBack, isBack: true), (sap + brought) * (1 - toBack), isBack: false);
+        BackOn();
         return new(Volume.FromLiters(Liters(sap)), water);
     }
 
@@ -106,8 +106,8 @@ public sealed partial class PracticeRig
         Truth = Pan.Poured(Truth with { Pail = default }, brought, 1);
     }
 
-    /// <summary>A pan that was poured out goes back over the fire once something is in it.</summary>
-    private void BackOn() => Truth = Truth with { PanOff = false };
+    /// <summary>A pan that was poured out goes back over the fire once it is filled near its run depth: never bare.</summary>
+    private void BackOn() => Truth = Truth with { PanOff = Truth.PanOff && Depth < Makeup.Rig.RunDepth * 0.8 };
 
     private Cell Brought(Cell liquid)
     {
