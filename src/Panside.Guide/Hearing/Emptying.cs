@@ -35,10 +35,13 @@ internal static partial class Emptying
         var amount = Amount().Match(words);
         Measure? told = amount.Success && MeasureText.Read(amount.Value, Dimension.Volume, rig.Units.Preferred(Dimension.Volume)).Measure is { } measure ? measure : null;
         var rest = (amount.Success ? words.Remove(amount.Index, amount.Length) : words).Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        return (amount.Success && told is null) || !rest.Any(Verbs.Contains) || !rest.Any(Outward.Contains) || !rest.All(word => Verbs.Contains(word) || Outward.Contains(word) || Others.Contains(word))
+        return (amount.Success && told is null) || !rest.Any(Verbs.Contains) || !(rest.Any(Outward.Contains) || IsEmptied(rest)) || !rest.All(word => Verbs.Contains(word) || Outward.Contains(word) || Others.Contains(word))
             ? null
             : new MeansLine(new Did(at, DeedName.EmptyPan, told));
     }
+
+    /// <summary>Whether somebody emptied the pan; a pan that emptied is a cry.</summary>
+    private static bool IsEmptied(string[] words) => Array.IndexOf(words, "emptied") is >= 0 and var verb && Array.IndexOf(words, "pan") > verb;
 
     [GeneratedRegex(@"[0-9¼½¾][0-9./ ¼½¾]*\s*(?:gallons?|gal|quarts?|qt|qts|liters?|litres?|l|ml)?\b", RegexOptions.CultureInvariant)]
     private static partial Regex Amount();
