@@ -19,7 +19,7 @@ internal static class EarFit
     /// How large a trait may grow that tells nothing of danger by itself, and how much larger than that one that tells all. Tried with a sixth of the
     /// writers left out: with as many cries opened a fifth less talk opens falsely than with all traits alike.
     /// </summary>
-    private const float LeastTelling = 0.3f;
+    private const float LeastTelling = 0.8f;
     private const float MostTelling = 2;
 
     /// <summary>The text of the weights of an ear for cries.</summary>
