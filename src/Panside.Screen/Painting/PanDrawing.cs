@@ -40,7 +40,7 @@ internal static class PanDrawing
         var pan = Inside(sight, widths, inside, sight.Flood * Over);
         if (sight.Back is { } back)
         {
-            pan = [.. Behind(back, inside).Zip(pan, (one, other) => one + other)];
+            pan = [.. Behind(back, sight.Deep, inside).Zip(pan, (one, other) => one + other)];
         }
 
         var floor = (sight.Back is null ? "" : "└" + new string('─', BackInside) + "┘   ") + "└" + string.Join('┴', widths.Select(channel => new string('─', channel))) + "┘" + Out(sight);
@@ -106,20 +106,23 @@ internal static class PanDrawing
         ];
     }
 
-    /// <summary>The pan behind, with the way into the one in front over its floor; its own least depth is marked in its wall.</summary>
-    private static IEnumerable<string> Behind(BackSight back, int inside)
+    /// <summary>The pan behind, with the way into the one in front over its floor; its own least depth is marked in its wall, with its figure.</summary>
+    private static IEnumerable<string> Behind(BackSight back, Unit deep, int inside)
     {
         var scale = double.Max(back.Flood * Over, back.Depth ?? 0);
         var least = Vessel.RowOf(back.Least / scale, inside);
         return Enumerable.Range(0, inside).Reverse().Select(row =>
-            (row == least ? "├" : "│") + new string(Vessel.At(row, inside, (back.Depth ?? 0) / scale, Vessel.Shade(null)), BackInside)
+            (row == least ? "├" : "│")
+            + Filled(Vessel.At(row, inside, (back.Depth ?? 0) / scale, Vessel.Shade(null)), row == least ? Amount.Shown(new(back.Least, deep)) : "", BackInside)
             + (row == int.Min(1, inside - 1) ? "├──►" : "│   "));
     }
 
-    private static string Channel(char sign, double? figure, int width)
+    private static string Channel(char sign, double? figure, int width) => Filled(sign, figure is { } brix ? brix.ToString("0", CultureInfo.InvariantCulture) : "", width);
+
+    /// <summary>A stretch of one sign with words in its middle; without them where they have no room.</summary>
+    private static string Filled(char sign, string words, int width)
     {
-        var words = figure is { } brix ? brix.ToString("0", CultureInfo.InvariantCulture) : "";
-        words = words.Length == 0 ? "" : words.Length + 2 <= width ? $" {words} " : words;
+        words = words.Length > width ? "" : words.Length == 0 ? "" : words.Length + 2 <= width ? $" {words} " : words;
         var left = (width - words.Length) / 2;
         return new string(sign, left) + words + new string(sign, width - left - words.Length);
     }
