@@ -18,7 +18,7 @@ internal static class Trend
         {
             > 0 => ("↑", "rising"),
             < 0 => ("↓", "falling"),
-            _ => ("=", "steady"),
+            _ => ("·", "steady"),
         };
     }
 }
