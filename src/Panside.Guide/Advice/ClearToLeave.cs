@@ -120,20 +120,10 @@ public static class ClearToLeave
     /// wood, flood, pour or raking between: a bed that could boil the pan again would have done so.
     /// </summary>
     public static bool AreThinCoalsDown(Situation now) => !now.IsCautious
-        || (now.State.StillSince is { } since && now.State.Last(ObservationName.Boil) is { } look && look.At.Time - since.Time >= StillOverThinCoals(now));
+        || (now.State.StillSince is { } since && now.State.Last(ObservationName.Boil) is { } look && look.At.Time - since.Time >= StillLong);
 
-    /// <summary>
-    /// How far apart they must be: common practice waits for coals that are spent, or so long over a still pan (no source); where all but one of a
-    /// hundred members stay still, only until a second look agrees with the first. What boils up again in the others is weighed with the rest,
-    /// in the depth and the sugar that they come to.
-    /// </summary>
-    internal static TimeSpan StillOverThinCoals(Situation now) => now.Unfed!.StillMinutes(0.99) <= 0 ? TwoLooks : StillLong;
-
-    /// <summary>No source.</summary>
+    /// <summary>Common practice waits for coals that are spent, or so long over a still pan: no source.</summary>
     internal static readonly TimeSpan StillLong = TimeSpan.FromMinutes(20);
-
-    /// <summary>No source.</summary>
-    private static readonly TimeSpan TwoLooks = TimeSpan.FromMinutes(5);
 
     /// <summary>Why nobody knows how deep the pan behind is; null where it was read since the last heat, flood, pour and draw, and with the boil.</summary>
     private static string? BackDepthUnknown(Situation now) =>
@@ -143,14 +133,14 @@ public static class ClearToLeave
         : null;
 
     /// <summary>Whether the heat that is left could take the pan below its least depth; of two, whichever.</summary>
-    public static bool IsTooShallow(Situation now) => now.IsLit && now.Unfed!.IsShort(0);
+    public static bool IsTooShallow(Situation now) => now.IsLit && !now.IsPanEmptied && now.Unfed!.IsShort(0);
 
     /// <summary>Whether nothing but the sugar at the draw-off side speaks against leaving.</summary>
     public static bool HangsOnDrawSide(Situation now) => now.Unmet is [var only] && only == CanPassSyrup(now);
 
     /// <summary>Whether the sugar at the draw-off side will speak against leaving, so that a sample may as well be taken while the rest is waited for.</summary>
     public static bool IsDrawSideWanted(Situation now) => now.IsHeld && now.State.StillSince is not null && now.Setting.Rig.Channels > 1
-        && now.State.DepthChangedBy is null && CanPassSyrup(now) is not null;
+        && now.State.DepthChangedBy is null && !now.IsPanEmptied && CanPassSyrup(now) is NearSyrup or NeverRead;
 
     /// <summary>Whether one more reading at the draw-off like the last would settle it: one alone, so much thinner than the one before, can be a slip.</summary>
     public static bool IsDrawSideReadOnce(Situation now) => IsDrawSideWanted(now)
@@ -244,7 +234,7 @@ public static class ClearToLeave
         {
             return gradient is null
                 ? "nobody has looked whether the channels have mixed"
-                : "the channels are apart, and the draw-off was never read";
+                : NeverRead;
         }
 
         // Of two readings the sweeter one counts.
@@ -257,8 +247,12 @@ public static class ClearToLeave
         // the worst member. What was read after them counts as it was read: a balance does not overrule a thermometer.
         var isThinned = Thins.Any(deed => state.Last(deed)?.At.Time > drawOff.At.Time);
         var isAgreed = isThinned && drawOff.IsReadTwice && double.Abs(drawOff.Sugar.Brix - drawOff.Before.Brix) <= Agree;
-        return isAgreed && now.Unfed!.ThickestBrix(1) + (Steeper * TakenUp(now, drawOff)) <= limit ? null : "the draw-off side is near syrup and can pass it";
+        return isAgreed && now.Unfed!.ThickestBrix(1) + (Steeper * TakenUp(now, drawOff)) <= limit ? null : NearSyrup;
     }
+
+    private const string NearSyrup = "the draw-off side is near syrup and can pass it";
+
+    private const string NeverRead = "the channels are apart, and the draw-off was never read";
 
     /// <summary>No sap may come to so many Brix.</summary>
     private static double SugarLimit(Situation now) => now.Setting.Rig.Target.Brix + PastSyrup - KeptUnder;

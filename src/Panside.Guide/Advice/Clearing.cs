@@ -17,6 +17,9 @@ public static class Clearing
     public static Band? Minutes(Situation now) => !now.IsHeld || now.Unmet.Count == 0 || WantsADeed(now) ? null
         : new(At(now, 0.05) + Looks.P5, At(now, 0.5) + Looks.P50, At(now, 0.95) + Looks.P95);
 
+    /// <summary>The same at a quantile: until all is down, without the look.</summary>
+    internal static double? MinutesAt(Situation now, double quantile) => Minutes(now) is null ? null : At(now, quantile);
+
     /// <summary>The same once the boil is still at a time: the cautious look on for a while over thin coals, and somebody must look.</summary>
     public static Band Once(Situation now, Band still)
     {
@@ -28,7 +31,7 @@ public static class Clearing
     private static bool WantsADeed(Situation now) =>
         now.IsBurnerOn || now.DrawOpenSince is not null || now.DepthRead < now.Setting.Rig.LeastDepth || now.IsBackBelowLeast || ClearToLeave.IsTooShallow(now)
         || now.State.Last(ObservationName.Smell)?.Value == "scorched" || now.State.Last(ObservationName.Foam)?.Value is "rising" or "over"
-        || (IsStill(now) && ClearToLeave.CanPassSyrup(now) is not null);
+        || (IsStill(now) && !now.IsPanEmptied && ClearToLeave.CanPassSyrup(now) is not null);
 
     private static double At(Situation now, double quantile)
     {
@@ -36,7 +39,7 @@ public static class Clearing
         return double.Max(double.Max(still, ClearToLeave.MinutesToSettle(now.State)), Coals(now, still, quantile));
     }
 
-    private static bool IsStill(Situation now) => now.State.StillSince is not null;
+    private static bool IsStill(Situation now) => now.State.StillSince is not null || now.IsPanEmptied;
 
     /// <summary>Minutes until the coals count as down: spent, or thin under a pan that has been still for long.</summary>
     private static double Coals(Situation now, double still, double quantile)
@@ -49,7 +52,7 @@ public static class Clearing
 
         var (spent, thin) = (now.State.Rigs.MinutesToCoals(CoalsSeen.Spent).At(quantile), seen == "thin" ? 0 : now.State.Rigs.MinutesToCoals(CoalsSeen.Thin).At(quantile));
         var stays = !now.IsCautious ? 0
-            : now.State.StillSince is { } since ? double.Max(ClearToLeave.StillOverThinCoals(now).TotalMinutes - now.State.MinutesSince(since), 0)
+            : now.State.StillSince is { } since ? double.Max(ClearToLeave.StillLong.TotalMinutes - now.State.MinutesSince(since), 0)
             : still + ClearToLeave.StillLong.TotalMinutes;
         return double.Min(spent, double.Max(thin, stays));
     }

@@ -71,6 +71,7 @@ public static partial class Figures
         ["portion"] = HandFeed.Portion,
         ["stilling-pour"] = now => now.StillingPour is { } pour ? Volume(now, pour.Liquid) : Unknown,
         ["clear-poured"] = now => now.StillingPour is { } pour ? About(pour.Clear.P50) : Unknown,
+        ["clear-unpoured"] = now => now.StillingPour is { } pour ? About(pour.Waiting) : Unknown,
         ["leaves-at-most"] = now => now.Unfed is { } unfed ? Liters(now, unfed.ResidualLiters(1)) : Unknown,
         ["next-pour"] = now => HandFeed.MinutesToNext(now) is { } minutes ? About(minutes) : Unknown,
         ["least-by"] = now => HandFeed.MinutesToLeast(now) is { } minutes && now.State.Now is not null ? In(now, minutes) : Unknown,

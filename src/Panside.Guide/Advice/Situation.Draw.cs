@@ -21,13 +21,17 @@ public sealed partial class Situation
         : null;
 
     /// <summary>
-    /// Whether the pan was poured out, and no sap covers it again since: it stands off the fire, for a bare pan over one burns. Its
-    /// depth, its boil and its feed are nothing then.
+    /// Whether the pan was poured out whole, and no sap covers it again since: it stands off the fire, for a bare pan over one burns. Its
+    /// depth, its boil and its feed are nothing then. Once covered it is a pan like any other, however low it comes.
     /// </summary>
-    public bool IsPanEmptied => State.Last(DeedName.EmptyPan) is { } emptied
-        && !(State.Last(DeedName.FloodPan)?.At.Time >= emptied.At.Time)
-        && !(State.Last(DeedName.FillPan)?.At.Time >= emptied.At.Time && Depth >= Setting.Rig.RunDepth * 0.8)
-        && !(State.Last(ReadingName.PanDepth) is { } read && read.At.Time > emptied.At.Time && UnitSystem.Length(read.Value) >= Setting.Rig.LeastDepth);
+    public bool IsPanEmptied => Setting.Rig is { IsBatch: true, Back: null } && State.Last(DeedName.EmptyPan) is { } emptied
+        && Depth < Setting.Rig.LeastDepth && !IsCoveredSince(emptied.At);
+
+    private bool IsCoveredSince(Moment emptied) =>
+        State.Last(DeedName.FloodPan)?.At.Time >= emptied.Time
+        || (State.Last(ObservationName.Boil) is { Value: not "still" } boil && boil.At.Time > emptied.Time)
+        || State.Readings.GetValueOrDefault(ReadingName.PanDepth, []).Any(read => read.At.Time > emptied.Time && UnitSystem.Length(read.Value) >= Setting.Rig.LeastDepth)
+        || Volume.FromLiters(State.Pours.Where(pour => pour.At.Time >= emptied.Time).Sum(pour => pour.Volume.Liters)) >= Setting.Rig.PanArea * Setting.Rig.LeastDepth;
 
     /// <summary>
     /// Whether a batch comes to its point so soon that no more wood goes under it: it is lifted or poured over a fire that has burned low.

@@ -13,7 +13,8 @@ namespace Panside.Guide.Advice;
 /// </summary>
 /// <param name="Liquid">The least amount that does it.</param>
 /// <param name="Clear">Minutes until it is clear to leave then: the pour, the time until a look counts, and the look.</param>
-public sealed record StillingPour(Volume Liquid, Band Clear)
+/// <param name="Waiting">Minutes by which it is clear without it in as many members as the pour stills.</param>
+public sealed record StillingPour(Volume Liquid, Band Clear, double Waiting)
 {
     /// <summary>Tried so deep over the whole pan, in inches. More takes hours to boil off the next day; no source.</summary>
     private static readonly double[] Deeper = [0.25, 0.5, 0.75, 1];
@@ -41,11 +42,13 @@ public sealed record StillingPour(Volume Liquid, Band Clear)
             return null;
         }
 
-        var settles = ClearToLeave.SettlingStirred.TotalMinutes;
+        // Thin coals are waited for after it as over any still pan.
+        var settles = ClearToLeave.SettlingStirred.TotalMinutes
+            + (now.IsCautious && !now.Setting.Rig.IsBurner && now.State.Last(ObservationName.Coals)?.Value == "thin" ? ClearToLeave.StillLong.TotalMinutes : 0);
         var clear = new Band(settles + Done.P5, settles + Done.P50, settles + Done.P95);
-        return Clearing.Minutes(now) is { } waits && waits.P50 - clear.P50 >= Worth
+        return Clearing.MinutesAt(now, Stilled) is { } waiting && waiting - clear.P50 >= Worth
             && Amounts(now).FirstOrDefault(liquid => now.State.Rigs.WithoutFeedOncePoured(liquid).StillMinutes(Stilled) < 1) is { Liters: > 0 } least
-                ? new(least, clear)
+                ? new(least, clear, waiting)
                 : null;
     }
 
@@ -56,7 +59,7 @@ public sealed record StillingPour(Volume Liquid, Band Clear)
     private static bool IsToBeTried(Situation now)
     {
         var (state, rig) = (now.State, now.Setting.Rig);
-        return now.IsHeld && !Facts.Holds(now, "pan-emptied") && rig.Back is null && !now.IsBurnerOn && now.DrawOpenSince is null
+        return now.IsHeld && !now.IsPanEmptied && rig.Back is null && !now.IsBurnerOn && now.DrawOpenSince is null
             && now.LastWood is { } wood && state.MinutesSince(wood) >= FlamesDown.TotalMinutes
             && IsSince(state.Last(ObservationName.Boil), wood, "simmering", "steady")
             && (rig.IsBurner || IsSince(state.Last(ObservationName.Coals), wood, "thin", "spent"))
@@ -64,6 +67,12 @@ public sealed record StillingPour(Volume Liquid, Band Clear)
             && !(state.ChilledAt is { } chilled && state.MinutesSince(chilled) < ClearToLeave.SettlingStirred.TotalMinutes)
             && now.DepthRead is not null;
     }
+
+    /// <summary>How much an advice asks to pour, by the amount that stands in its words; null where none that could be asked for does.</summary>
+    /// <param name="now">The situation in which it is answered.</param>
+    /// <param name="text">The words of the advice.</param>
+    public static Measure? AskedFor(Situation now, string text) => Amounts(now).Select(liquid => now.Setting.Units.From(liquid)).Cast<Measure?>()
+        .LastOrDefault(measure => text.Contains($" {Amount.Shown(measure!.Value)} ", StringComparison.Ordinal));
 
     private static bool IsSince(Noted<string>? seen, Moment wood, params ReadOnlySpan<string> states) => seen is { } look && look.At.Time > wood.Time && states.Contains(look.Value);
 

@@ -17,7 +17,7 @@ internal static partial class Emptying
     private static readonly FrozenSet<string> Outward = FrozenSet.ToFrozenSet(["out", "off", "pot"], StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Others = FrozenSet.ToFrozenSet(
-        ["i", "we", "i've", "we've", "have", "just", "now", "it", "is", "was", "the", "whole", "all", "of", "batch", "pan", "syrup", "into", "in", "to", "finishing", "pail", "filter", "through", "about", "some", "and", "together", "us", "two", "both"],
+        ["i", "we", "i've", "we've", "have", "just", "now", "it", "is", "was", "the", "whole", "all", "of", "batch", "pan", "syrup", "into", "in", "to", "finishing", "pail", "filter", "through", "about", "and", "together", "us", "two", "both"],
         StringComparer.Ordinal);
 
     /// <summary>What it means; null where it says nothing of a batch that is out.</summary>
@@ -26,7 +26,7 @@ internal static partial class Emptying
     /// <param name="rig">The rig.</param>
     public static Understood? Understand(Moment at, string said, Rig rig)
     {
-        if (!rig.IsBatch)
+        if (!rig.IsBatch || IntoThePan().IsMatch(said))
         {
             return null;
         }
@@ -42,6 +42,10 @@ internal static partial class Emptying
 
     /// <summary>Whether somebody emptied the pan; a pan that emptied is a cry.</summary>
     private static bool IsEmptied(string[] words) => Array.IndexOf(words, "emptied") is >= 0 and var verb && Array.IndexOf(words, "pan") > verb;
+
+    /// <summary>What goes into the pan, and what comes out of a pail or is a pail: no batch.</summary>
+    [GeneratedRegex(@"\b(?:in|into|to) (?:the )?pan\b|\b(?:of|from) (?:the |a )?(?:pail|tank)\b|\b(?:poured|emptied|tipped)(?: out)? (?:the|a|[0-9.]+) (?:pail|gal)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex IntoThePan();
 
     [GeneratedRegex(@"[0-9¼½¾][0-9./ ¼½¾]*\s*(?:gallons?|gal|quarts?|qt|qts|liters?|litres?|l|ml)?\b", RegexOptions.CultureInvariant)]
     private static partial Regex Amount();

@@ -70,6 +70,7 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
     {
         Words = ["poured out", "poured it out", "poured the pan out", "poured the batch out", "poured off", "poured it off", "emptied the pan", "tipped out", "tipped it out", "poured into the pot", "poured it into the pot", "poured out into the pot"],
         Most = rig => rig.Units.From(rig.ToWalls),
+        Doubted = EmptiedDoubted,
     };
 
     /// <summary>The operator leaves.</summary>
@@ -110,6 +111,16 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
 
     /// <summary>By its code; null where there is none.</summary>
     public static DeedName? FromCode(string code) => All.FirstOrDefault(name => name.Code == code);
+
+    /// <summary>Half a pan is no pan that was poured out: no source.</summary>
+    private const double Whole = 0.5;
+
+    private static Doubt? EmptiedDoubted(IBoil boil, Measure poured)
+    {
+        var held = boil.Rigs.Summary.Pan;
+        return boil.Units.Volume(poured).Liters >= Whole * held.Liters ? null
+            : new($"The whole pan poured out, {Amount.Plain(poured)} in all? It should hold about {Amount.Shown(boil.Units.From(held))}.", "Yes, where nothing is left in it.");
+    }
 
     private static Doubt? PouredDoubted(IBoil boil, Measure poured)
     {

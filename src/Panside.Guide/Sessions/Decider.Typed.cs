@@ -1,3 +1,4 @@
+using Panside.Guide.Advice;
 using Panside.Guide.Hearing;
 using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Knowledge;
@@ -17,7 +18,7 @@ public sealed partial class Decider
             return;
         }
 
-        if (SomePoured.Open(turn.State) is { } poured && _listener.Measured(text.At, text.Words, poured) is { } measured)
+        if (SomePoured.Open(turn.State) is { } poured && text.At.Time - poured.At.Time <= Situation.DoubtLasts && _listener.Measured(text.At, text.Words, poured) is { } measured)
         {
             HearMeant(turn, measured);
             return;

@@ -193,7 +193,14 @@ public sealed partial class Decider
             return;
         }
 
-        if (answer.Word == AnswerWords.Yes && AskedPour(turn, open.Step) is { } portion)
+        if (answer.Word == AnswerWords.Yes && IsPourToStill(open.Step) && StillingPour.AskedFor(turn.Now, open.Text) is null)
+        {
+            // Something was poured in, and it hides for a while that the pan boils.
+            HearPoured(turn, new Did(answer.At, DeedName.FillPan, null) { Is = Liquids.Sap });
+            return;
+        }
+
+        if (answer.Word == AnswerWords.Yes && AskedPour(turn, open) is { } portion)
         {
             // Asked to pour so much, who says yes has poured it.
             Consider(turn, new Did(answer.At, DeedName.FillPan, portion) { Is = Liquids.Sap });
@@ -209,11 +216,11 @@ public sealed partial class Decider
     }
 
     /// <summary>How much an open watch asks to pour into the pan: a portion where a hand feeds it, or what stills it; null where it asks for neither.</summary>
-    private Measure? AskedPour(Turn turn, string open) => _walker.DeedOf(open) != DeedName.FillPan ? null
-        : _setting.Flow.Watches.FirstOrDefault(watch => watch.Id == open) is { Advise: "cool-pan" }
-            ? turn.Now.StillingPour is { } pour ? _setting.Units.From(pour.Liquid) : null
-        : _setting.Rig.Feed == Feed.ByHand ? HandFeed.Measured(_setting.Rig)
+    private Measure? AskedPour(Turn turn, Prompt open) => IsPourToStill(open.Step) ? StillingPour.AskedFor(turn.Now, open.Text)
+        : _walker.DeedOf(open.Step) == DeedName.FillPan && _setting.Rig.Feed == Feed.ByHand ? HandFeed.Measured(_setting.Rig)
         : null;
+
+    private bool IsPourToStill(string open) => _setting.Flow.Watches.Any(watch => watch.Id == open && watch.Advise == "cool-pan" && watch.Deed == DeedName.FillPan);
 
     private void Consider(Turn turn, LineIn line)
     {
@@ -238,7 +245,7 @@ public sealed partial class Decider
         var before = turn.State.Doubted is { } doubted && Describe.SameKind(doubted, line) ? doubted : null;
         if (before is not null)
         {
-            turn.Happen(before is Did { IsUnmeasured: true } ? new Measured() : new Doubted(null));
+            turn.Happen(new Doubted(null));
         }
 
         if (SomePoured.Open(turn.State) is not null && line is Reading { Name.Code: "pan-depth" or "back-pan-depth" })
@@ -274,7 +281,7 @@ public sealed partial class Decider
             return;
         }
 
-        Take(turn, line);
+        Take(turn, line, isAmountTold: before is Did { IsUnmeasured: true } && line.At.Time - before.At.Time <= Situation.DoubtLasts);
     }
 
     private static void Question(Turn turn, LineIn line, Doubt doubt, IReadOnlyList<string>? choices = null)
@@ -288,9 +295,14 @@ public sealed partial class Decider
         turn.Say((at, number) => new QuestionLine(at, number, doubt.Text, doubt.WouldTake) { Choices = choices });
     }
 
-    private void Take(Turn turn, LineIn line, bool insisted = false)
+    private void Take(Turn turn, LineIn line, bool insisted = false, bool isAmountTold = false)
     {
         turn.Happen(new Remembered(Describe.Line(line)));
+        if (isAmountTold)
+        {
+            turn.Happen(new AmountTold());
+        }
+
         if (line is Reading { Name: var name })
         {
             // Who reads with it has it after all.

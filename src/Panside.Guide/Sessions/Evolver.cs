@@ -63,7 +63,7 @@ public sealed class Evolver(Setting setting)
         Marked(var mark) => state with { Marks = state.Marks.Add(mark) },
         Unmarked(var mark) => state with { Marks = state.Marks.Remove(mark) },
         Doubted(var line) => state with { Doubted = line },
-        Measured => state with
+        AmountTold => state with
         {
             Doubted = null,
             Pours = state.Pours is [.., { IsUnmeasured: true }] pours ? pours.RemoveAt(pours.Count - 1) : state.Pours,

@@ -53,7 +53,7 @@ public sealed record ClockRanDown(RunningClock Clock) : Happening;
 public sealed record Doubted(LineIn? Line) : Happening;
 
 /// <summary>How much was poured is told after all: the amount takes the place of the pour of unknown size.</summary>
-public sealed record Measured : Happening;
+public sealed record AmountTold : Happening;
 
 /// <summary>The last thing said is taken back.</summary>
 public sealed record TookBack : Happening;

@@ -26,5 +26,5 @@ internal static class SomePoured
 
     /// <summary>The question told once more.</summary>
     /// <param name="pour">The pour.</param>
-    public static string StillOpen(Did pour) => $"Still open: {Describe.Line(pour)}, how much? An amount or the depth answers this.";
+    public static string StillOpen(Did pour) => $"Still open: {Describe.Line(pour)}, how much? An amount or the depth answers this; yes goes on.";
 }

@@ -128,7 +128,14 @@ internal sealed class TakenIn(Setting setting)
             : state;
     }
 
-    private static SessionState See(SessionState state, Observed observed) => (observed.Name.Code, observed.Is) switch
+    /// <summary>
+    /// Whether a look at the boil tells nothing of the fire: something cold was poured in minutes before, nobody knows how much, and the members know
+    /// nothing of it.
+    /// </summary>
+    private static bool IsHiddenByPour(SessionState state, Observed observed) => observed.Name == ObservationName.Boil && state.Last(DeedName.FillPan) is { Value: null } pour
+        && observed.At.Time - pour.At.Time <= ClearToLeave.Settling;
+
+    private static SessionState See(SessionState state, Observed observed) => IsHiddenByPour(state, observed) ? state : (observed.Name.Code, observed.Is) switch
     {
         ("boil", "still") => state with { Rigs = state.Rigs.Seen(BoilSeen.Still) },
         ("boil", "simmering") => state with { Rigs = state.Rigs.Seen(BoilSeen.Simmering) },
@@ -218,6 +225,13 @@ internal sealed class TakenIn(Setting setting)
     /// </summary>
     private SessionState Emptied(SessionState state, Did did)
     {
+        var emptied = state.Rigs.Emptied();
+        if (!setting.Rig.IsBatch || !IsLit(state))
+        {
+            // Rinse water, or what a cold pan held: no syrup.
+            return state with { Rigs = emptied };
+        }
+
         var held = state.Rig.DrawPan.Liters;
         var liters = double.Min(did.Measure is { } told ? setting.Units.Volume(told).Liters : held, double.Max(held, 0.01));
         var sugar = state.Rig.DrawPanSugar.Kilograms * liters / double.Max(held, 0.01);
@@ -229,7 +243,7 @@ internal sealed class TakenIn(Setting setting)
             Draws = state.Draws.Add(did.At),
             Syrup = state.Syrup.Add(new(did.At) { Shut = did.At, Liters = syrup, Brix = target.Brix }),
             Totals = state.Totals with { DrawnLiters = state.Totals.DrawnLiters + syrup },
-            Rigs = state.Rigs.Emptied(did.Measure is { } measured ? setting.Units.Volume(measured) : null),
+            Rigs = emptied,
         };
     }
 

@@ -220,15 +220,14 @@ public sealed partial class RigEnsemble
     /// <summary>What clings to a pan that was poured out, as a depth over its floor, in meters. No source.</summary>
     private const double Clings = 0.001;
 
-    /// <summary>The pan with the draw-off is poured out: what came out takes its part of the sugar with it, and a film stays.</summary>
-    /// <param name="poured">How much was said to have come out; null for all of it.</param>
-    public RigEnsemble Emptied(Volume? poured) => Changed((members, noise) =>
+    /// <summary>The pan with the draw-off is poured out whole: its sugar goes with it, and a film stays.</summary>
+    public RigEnsemble Emptied() => Changed((members, noise) =>
     {
         var film = (Rig.PanArea * Length.FromMeters(Clings)).Liters;
         for (var member = 0; member < members.Count; member++)
         {
             var held = members.Liters(members.Front, member);
-            var left = double.Max(poured is { } said ? held - (said.Liters * double.Exp(ByHand * noise[member])) : 0, double.Min(film, held));
+            var left = double.Min(film, held);
             PanDeeds.ScaleSugar(members, member, members.Front, left / held);
             members.SetLiters(members.Front, member, left);
         }

@@ -50,7 +50,7 @@ internal sealed class LeftOutTable
         return own with
         {
             Version = own.Version + 1,
-            FittedOn = $"the simulated worlds {string.Join(", ", _worlds.Select(world => world.Name))}, each counting alike",
+            FittedOn = $"the corrections: the simulated worlds {string.Join(", ", _worlds.Select(world => world.Name))}, each counting alike; the rest as in version {own.Version}",
             FittedBy = by,
             Corrections = SetRight.ToDictionary(forecast => forecast, forecast => new CalibratedForecast(
                 Corrections.OffsetOf(forecast),

@@ -24,6 +24,7 @@ public partial class WhatIfTests
     [InlineData("i add 5", 5, Unit.Gallon)]
     [InlineData("I add 2 1/2 gal to the tank?", 2.5, Unit.Gallon)]
     [InlineData("we put in 20 L of sap", 20, Unit.Liter)]
+    [InlineData("we pour in 20 L to the tank", 20, Unit.Liter)]
     [InlineData("add 3 qt more", 3, Unit.Quart)]
     public void Adding_is_understood(string rest, double value, Unit unit) =>
         Assert.Equal(new AddSap(new(value, unit)), Read(rest));

@@ -32,8 +32,8 @@ public class BatchTests
         boil.Say("yes");
         Assert.Equal("batch-empty", boil.State.Step);
         Assert.Contains("finishing pot", boil.Only<PromptLine>().Prompt.Text, StringComparison.Ordinal);
-        boil.Say("poured out 2 gal");
-        Assert.Equal((DeedName.EmptyPan, 2), (Assert.IsType<Did>(boil.Only<HeardLine>().As).Name, ((Did)boil.Only<HeardLine>().As).Measure!.Value.Value));
+        boil.Say("poured out 5 gal");
+        Assert.Equal((DeedName.EmptyPan, 5), (Assert.IsType<Did>(boil.Only<HeardLine>().As).Name, ((Did)boil.Only<HeardLine>().As).Measure!.Value.Value));
         Assert.Equal("batch-refill", boil.State.Step);
     }
 
@@ -81,7 +81,7 @@ public class BatchTests
     public void S1_with_no_sap_left_it_stays_off_and_the_fire_alone_keeps_the_operator()
     {
         var boil = Ready(Wood + "finishing pot: true\n");
-        boil.Say("yes", "poured out 2 gal", "no", "yes");
+        boil.Say("yes", "poured out 5 gal", "no", "yes");
         Assert.Equal("pot-last", boil.State.Step);
         boil.Say("yes");
         Assert.Contains("coals", string.Join(' ', new Situation(boil.Session.Setting, boil.State).Unmet), StringComparison.Ordinal);
@@ -129,9 +129,9 @@ public class BatchTests
 
     [Theory]
     [InlineData("poured out", null)]
-    [InlineData("poured out 2 gal", 2.0)]
-    [InlineData("we poured it out into the finishing pot, 2 1/2 gal", 2.5)]
-    [InlineData("emptied the pan, two gallons", 2.0)]
+    [InlineData("poured out 5 gal", 5.0)]
+    [InlineData("we poured it out into the finishing pot, 5 1/2 gal", 5.5)]
+    [InlineData("emptied the pan, five gallons", 5.0)]
     [InlineData("poured the whole batch off together", null)]
     public void It_is_told_in_many_words(string words, double? gallons)
     {
@@ -139,6 +139,49 @@ public class BatchTests
         boil.Say("yes", words);
         var did = Assert.IsType<Did>(boil.Only<HeardLine>().As);
         Assert.Equal((DeedName.EmptyPan, gallons), (did.Name, did.Measure?.Value));
+    }
+
+    [Theory]
+    [InlineData("emptied a pail into the pan")]
+    [InlineData("poured 2 gal out of the pail into the pan")]
+    [InlineData("poured the pail out")]
+    [InlineData("poured off some")]
+    [InlineData("the pan is empty")]
+    [InlineData("pan emptied")]
+    public void S4_what_went_in_what_was_little_and_a_pan_that_is_bare_are_no_batch(string words)
+    {
+        var boil = Ready(Wood);
+        boil.Say("yes", words);
+        Assert.Null(boil.State.Last(DeedName.EmptyPan));
+        Assert.False(boil.State.Doubted is Did { Name.Code: "empty-pan" }, words);
+    }
+
+    [Fact]
+    public void Less_than_half_the_pan_is_asked_about_and_no_whole_batch()
+    {
+        var boil = Ready(Wood);
+        boil.Say("yes", "poured out 1 gal");
+        Assert.StartsWith("The whole pan poured out, 1 gal in all?", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+        boil.Say("no");
+        Assert.False(new Situation(boil.Session.Setting, boil.State).IsPanEmptied);
+    }
+
+    [Fact]
+    public void S4_once_sap_covered_it_again_a_low_pan_is_a_danger_as_ever()
+    {
+        var boil = Ready(Wood);
+        boil.Say("yes", "poured out");
+        Assert.True(new Situation(boil.Session.Setting, boil.State).IsPanEmptied);
+        boil.Say("poured 6 gal", "depth 1 3/4", "skip", "skip", "skip");
+        boil.After(30);
+        boil.Say("depth 0.4");
+        if (boil.State.Doubted is not null)
+        {
+            boil.Say("yes");
+        }
+
+        Assert.False(new Situation(boil.Session.Setting, boil.State).IsPanEmptied);
+        Assert.Equal("emergency", boil.Phase);
     }
 
     [Theory]

@@ -32,7 +32,7 @@ public class DirectionTests
     }
 
     [Theory]
-    [InlineData("System.Text.Json", "Panside.Journal", "Panside")]
+    [InlineData("System.Text.Json", "Panside.Journal", "Panside", "Panside.Reckoning")]
     [InlineData("Terminal.Gui", "Panside.Screen")]
     [InlineData("System.Xml", "Panside", "Panside.Picturing")]
     [InlineData("YamlDotNet", "Panside.Guide")]

@@ -31,10 +31,10 @@ public abstract partial record Supposition
             return new StopNow();
         }
 
-        if (Pours().Match(said) is { Success: true } pours)
+        if (Pours().Match(said) is { Success: true } pours
+            && MeasureText.Read(One().Replace(pours.Groups["amount"].Value, "1 "), Dimension.Volume, units.Preferred(Dimension.Volume)).Measure is { Value: > 0 } poured)
         {
-            var amount = One().Replace(pours.Groups["amount"].Value, "1 ");
-            return MeasureText.Read(amount, Dimension.Volume, units.Preferred(Dimension.Volume)).Measure is { Value: > 0 } poured ? new PourIn(poured) : null;
+            return new PourIn(poured);
         }
 
         if (Adds().Match(said) is { Success: true } adds)
