@@ -55,6 +55,8 @@ public static class ClearToLeave
             unmet.Add("the draw-off is open");
         }
 
+        Seen(now, ObservationName.Smell, "the smell", unmet, smell => smell == "scorched" ? "the pan smells scorched" : null, required: false);
+        Seen(now, ObservationName.Foam, "the foam", unmet, foam => foam is "rising" or "over" ? "the foam is up" : null, required: false);
         if (now.IsPanEmptied)
         {
             // An empty pan off the fire can neither boil dry nor scorch; the fire alone keeps its operator there.
@@ -62,8 +64,6 @@ public static class ClearToLeave
             return unmet;
         }
 
-        Seen(now, ObservationName.Smell, "the smell", unmet, smell => smell == "scorched" ? "the pan smells scorched" : null, required: false);
-        Seen(now, ObservationName.Foam, "the foam", unmet, foam => foam is "rising" or "over" ? "the foam is up" : null, required: false);
         Seen(now, ObservationName.Boil, "the boil", unmet, boil => boil == "still" ? null : $"the boil was last seen {boil}", required: true);
         if (state.Last(ObservationName.Boil) is { Value: "still" } still && TooSoon(now, still.At) is { } soon)
         {

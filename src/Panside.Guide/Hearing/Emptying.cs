@@ -35,6 +35,12 @@ internal static partial class Emptying
         var amount = Amount().Match(words);
         Measure? told = amount.Success && MeasureText.Read(amount.Value, Dimension.Volume, rig.Units.Preferred(Dimension.Volume)).Measure is { } measure ? measure : null;
         var rest = (amount.Success ? words.Remove(amount.Index, amount.Length) : words).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        // A pan that tipped or emptied is a cry; who poured it out says so with the verb first.
+        if (Array.IndexOf(rest, "pan") is >= 0 and var pan && pan < Array.FindIndex(rest, Verbs.Contains))
+        {
+            return null;
+        }
+
         return (amount.Success && told is null) || !rest.Any(Verbs.Contains) || !(rest.Any(Outward.Contains) || IsEmptied(rest)) || !rest.All(word => Verbs.Contains(word) || Outward.Contains(word) || Others.Contains(word))
             ? null
             : new MeansLine(new Did(at, DeedName.EmptyPan, told));

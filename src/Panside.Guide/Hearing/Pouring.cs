@@ -35,7 +35,7 @@ internal static partial class Pouring
 
     private static readonly FrozenDictionary<string, Part> Known = new (Part Part, string[] Words)[]
     {
-        (Part.Filler, ["i", "we", "i've", "we've", "have", "just", "now", "about", "of", "the", "a", "an", "more", "another", "cold", "clean", "raw", "fresh", "head", "with", "up", "by", "hand", "some", "went", "bit", "little", "lot", "few"]),
+        (Part.Filler, ["i", "we", "i've", "we've", "have", "just", "now", "about", "of", "the", "a", "an", "more", "another", "cold", "clean", "raw", "fresh", "head", "with", "up", "by", "hand", "some", "went", "bit", "little", "lot", "few", "it", "ok", "okay", "yes", "yep", "done", "half", "all", "that", "most"]),
         (Part.Pour, ["poured", "pour"]),
         (Part.Add, ["added", "add", "put", "filled", "fill", "topped"]),
         (Part.Refill, ["refilled", "refill"]),
@@ -168,7 +168,7 @@ internal static partial class Pouring
     [GeneratedRegex(@"(?<![\w./-])[+]?[0-9.¼½¾⅛⅜⅝⅞⅓⅔]", RegexOptions.CultureInvariant)]
     private static partial Regex Amount();
 
-    [GeneratedRegex(@"\bhalf (?:a |an )?(?=\w)", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\bhalf (?:a |an )?(?!of\b)(?=\w)", RegexOptions.CultureInvariant)]
     private static partial Regex Half();
 
     [GeneratedRegex(@"\b(?<number>an?|another|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?<unit>[a-z]+)\b", RegexOptions.CultureInvariant)]

@@ -28,6 +28,8 @@ internal sealed class TalkListener(Setting setting)
     /// <summary>A smell that is no good one must never be taken for it.</summary>
     private const string Sweet = "observed:smell:sweet";
     private const string BoilStill = "observed:boil:still";
+
+    private const string CoalsSpent = "observed:coals:spent";
     private const double SurelySweet = 0.97;
     private const string WhichSmell = "Which smell: 'sweet', or 'scorched'? In doubt say 'scorched', and pour sap in at the syrup side.";
 
@@ -128,6 +130,17 @@ internal sealed class TalkListener(Setting setting)
             if (meaning.Kind == BoilStill && ear.SaysGoesOn(meaning.Words))
             {
                 return new MeansNothing($"'{meaning.Words}': does it boil, or is it still? Say 'rolling', 'simmering' or 'still'.");
+            }
+
+            // On these two a fire is left: whoever has not named the thing is asked.
+            if (understood is MeansLine(var seen) && ((meaning.Kind == CoalsSpent && !ear.NamesCoals(meaning.Words)) || (meaning.Kind == BoilStill && !ear.NamesBoil(meaning.Words))))
+            {
+                return new MeansUnsure(seen);
+            }
+
+            if (meaning.Kind == Sweet && ear.IsNotSweet(meaning.Words))
+            {
+                return new MeansNothing(WhichSmell);
             }
 
             if (meaning.Root is not "did" && ear.IsOfBefore(meaning.Words, setting.Rig.Back is not null))

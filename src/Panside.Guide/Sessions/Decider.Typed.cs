@@ -1,3 +1,4 @@
+using Panside.Guide.Measures;
 using Panside.Guide.Advice;
 using Panside.Guide.Hearing;
 using Panside.Guide.Hearing.Talk;
@@ -15,6 +16,13 @@ public sealed partial class Decider
         if (turn.State.Doubted is Added added && PanOrTank.Answered(added, text.At, text.Words) is { } placed)
         {
             HearMeant(turn, placed);
+            return;
+        }
+
+        if (SomePoured.Open(turn.State) is { } asked && text.At.Time - asked.At.Time <= Situation.DoubtLasts
+            && MeasureText.TryNumber(text.Words.Trim(), out var bare, out var behind) && behind.Trim().Length == 0)
+        {
+            turn.Refuse($"Poured, or the depth? Say '{Amount.Plain(new(bare, _setting.Units.Preferred(Dimension.Volume)))}', or 'depth {text.Words.Trim()}'.", "text");
             return;
         }
 

@@ -267,6 +267,13 @@ public sealed partial class Decider
             return;
         }
 
+        if (line is Observed { Name.Code: "coals", Is: "spent" } && turn.State.Last(ObservationName.Coals) is { Value: "deep" } deep
+            && line.At.Time - deep.At.Time < BurnsDown && !(turn.State.Last(DeedName.SpreadCoals)?.At.Time > deep.At.Time))
+        {
+            Question(turn, line, new($"Spent now? They were deep {Amount.Minutes(turn.State.MinutesSince(deep.At))} ago.", "Yes, where none glows any more."));
+            return;
+        }
+
         if (line is Did { Name.Code: "add-wood" or "lit-fire" } && !_setting.Rig.IsBurner && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
         {
             Question(turn, line, new("Wood in an emergency? Add none until it is over.", "Yes counts what burns already."));
@@ -283,6 +290,9 @@ public sealed partial class Decider
 
         Take(turn, line, isAmountTold: before is Did { IsUnmeasured: true } && line.At.Time - before.At.Time <= Situation.DoubtLasts);
     }
+
+    /// <summary>No deep bed burns out in so little time: no source.</summary>
+    private static readonly TimeSpan BurnsDown = TimeSpan.FromMinutes(10);
 
     private static void Question(Turn turn, LineIn line, Doubt doubt, IReadOnlyList<string>? choices = null)
     {

@@ -33,7 +33,11 @@ internal sealed class TakenIn(Setting setting)
         _ => state,
     };
 
+    /// <summary>Who was asked to pour, and says that it is still, may have poured: then it tells nothing yet.</summary>
+    private bool IsPourAsked(SessionState state) => state.Open is { } open && setting.Flow.Watches.Any(watch => watch.Id == open.Step && watch.Advise == "cool-pan" && watch.Deed == DeedName.FillPan);
+
     private SessionState Stilled(SessionState state, Observed observed) => observed.Name != ObservationName.Boil ? state
+        : observed.Is == "still" && IsPourAsked(state) ? state with { StillSince = null, ChilledAt = observed.At, DepthChangedBy = DeedName.FillPan }
         : IsRelit(state, observed) ? state with { StillSince = null, Deeds = state.Deeds.Remove(DeedName.ShutOff) }
         : state with { StillSince = observed.Is != "still" ? null : state.StillSince ?? (ClearToLeave.IsBelieved(state, observed.At) ? observed.At : null) };
 
@@ -55,8 +59,11 @@ internal sealed class TakenIn(Setting setting)
     /// slowly where it was set higher, that counts where the boil was seen up minutes before.
     /// </summary>
     private SessionState Deepened(SessionState state, Reading depth) =>
-        (setting.Rig.Feed != Feed.ByFloat || (state.Last(ObservationName.Boil) is { Value: not "still" } up && depth.At.Time - up.At.Time < ClearToLeave.SettlingStirred))
+        (setting.Rig.Feed != Feed.ByFloat || UnitSystem.Length(depth.Measure) > setting.Rig.FloodDepth * OverFlood || (state.Last(ObservationName.Boil) is { Value: not "still" } up && depth.At.Time - up.At.Time < ClearToLeave.SettlingStirred))
         && IsLit(state) && state.Rigs.IsFilled(UnitSystem.Length(depth.Measure)) ? state with { StillSince = null, ChilledAt = depth.At } : state;
+
+    /// <summary>No float fills a pan so far over its flood depth: no source.</summary>
+    private const double OverFlood = 1.08;
 
     private static SessionState Noted(SessionState state, Reading reading)
     {
@@ -110,9 +117,14 @@ internal sealed class TakenIn(Setting setting)
     private static DrawOffAnchor Anchored(SessionState state, SugarContent read, Moment at)
     {
         var last = state.DrawOff is { } anchor && !(state.DrawEnded?.Time >= anchor.At.Time) ? anchor : null;
-        var before = last?.Sugar ?? SugarContent.FromBrix(double.Clamp(state.Rigs.ExpectedDrawSugar.Mean, 0, 100));
-        return new(read, state.Rig.Evaporated.Liters, before, last is not null, at);
+        // Told again at once it is the same sample, or its correction.
+        var isSame = last is not null && at.Time - last.At.Time < OneSample;
+        var before = isSame ? last!.Before : last?.Sugar ?? SugarContent.FromBrix(double.Clamp(state.Rigs.ExpectedDrawSugar.Mean, 0, 100));
+        return new(read, state.Rig.Evaporated.Liters, before, isSame ? last!.IsReadTwice : last is not null, at);
     }
+
+    /// <summary>Two readings of the draw-off so far apart are two: no source.</summary>
+    private static readonly TimeSpan OneSample = TimeSpan.FromMinutes(2);
 
     private static SessionState DrawOff(SessionState state, Temperature read, Moment at)
     {

@@ -208,7 +208,7 @@ public class LastChargeTests
         Assert.Equal("spread-coals", boil.State.Step);
         boil.Say("coals deep");
         Assert.Equal("spread-coals", boil.State.Step);
-        boil.Say("coals spent");
+        boil.Say("coals spent", "yes");
         Assert.Equal("keep-fed", boil.State.Step);
     }
 

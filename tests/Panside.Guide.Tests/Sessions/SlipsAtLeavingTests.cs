@@ -122,6 +122,60 @@ public class SlipsAtLeavingTests
         Assert.Equal("steady-boil", boil.Phase);
     }
 
+    [Fact]
+    public void S1_coals_that_were_deep_minutes_ago_are_not_spent_without_a_question()
+    {
+        var boil = Held();
+        boil.Say("coals deep");
+        boil.After(3);
+        boil.Say("coals spent");
+        Assert.StartsWith("Spent now? They were deep 3 minutes ago.", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+        Assert.Equal("deep", boil.State.Last(ObservationName.Coals)!.Value.Value);
+        boil.Say("no");
+        boil.After(9);
+        boil.Say("coals spent");
+        Assert.Equal("spent", boil.State.Last(ObservationName.Coals)!.Value.Value);
+    }
+
+    [Theory]
+    [InlineData("nothing burned tonight", "coals")]
+    [InlineData("no sparks left", "coals")]
+    [InlineData("sweet smell with a burnt edge", "smell")]
+    [InlineData("smells like caramel, a bit too much", "smell")]
+    public void S1_what_names_neither_coals_nor_a_clean_smell_is_not_taken_for_them(string said, string name)
+    {
+        var boil = Held();
+        boil.Say(said);
+        Assert.NotEqual(name == "smell" ? "sweet" : "spent", boil.State.Last(ObservationName.FromCode(name)!)?.Value);
+    }
+
+    [Theory]
+    [InlineData("poured it")]
+    [InlineData("ok, poured")]
+    [InlineData("i poured it in")]
+    [InlineData("poured about half of it")]
+    public void S1_a_pour_that_is_only_mentioned_hides_the_boil_like_one_that_is_measured(string said)
+    {
+        var boil = Held();
+        boil.After(20);
+        boil.Say("flood", "depth 2.5");
+        boil.After(12);
+        boil.Say(said, "yes", "coals spent", "gradient gone", "boil still", "depth 2.8");
+        Assert.Contains("the boil must be seen still 10 minutes after a pour", Unmet(boil));
+    }
+
+    [Fact]
+    public void S1_one_thin_sample_typed_twice_is_one()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("draw temp 217.2", "draw temp 217.2", "shutdown", "yes");
+        boil.After(30);
+        boil.Say("flood", "depth 2.5", "gradient clear", "coals spent");
+        boil.After(11);
+        boil.Say("boil still", "depth 2.5", "draw-off sugar 8 brix", "yes", "draw-off sugar 8 brix", "yes");
+        Assert.Contains(Unmet(boil), reason => reason.Contains("near syrup", StringComparison.Ordinal));
+    }
+
     private static Conversation Held()
     {
         var boil = Conversation.AtSteadyBoil();

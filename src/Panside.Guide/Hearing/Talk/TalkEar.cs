@@ -78,6 +78,15 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
     public bool SaysGoesOn(string piece) =>
         piece.Split(' ') is var said && said.Any(words.Still.Contains) && said.Any(words.GoesOn.Contains) && !said.Any(word => words.Denied.Contains(word) || words.Ended.Contains(word));
 
+    /// <summary>Whether a piece names the coals, or what they lie in.</summary>
+    public bool NamesCoals(string piece) => piece.Split(' ').Any(words.CoalsNames.Contains);
+
+    /// <summary>Whether a piece names the boil.</summary>
+    public bool NamesBoil(string piece) => piece.Split(' ').Any(words.BoilNames.Contains);
+
+    /// <summary>Whether a piece has a word of a smell that is not sweet alone.</summary>
+    public bool IsNotSweet(string piece) => piece.Split(' ').Any(words.NotSweet.Contains);
+
     /// <summary>Whether a piece speaks of one thing more, and denies nothing.</summary>
     public bool SaysOneMore(string piece) => words.Another.Any(more => $" {piece} ".Contains($" {more} ", StringComparison.Ordinal)) && !piece.Split(' ').Any(words.Denied.Contains);
 

@@ -20,6 +20,7 @@ internal sealed class TalkWords
         (Denied, Ago, FireNames) = (Words(map, "denied"), Words(map, "ago"), Words(map, "fire-names"));
         Another = map.Texts("another", required: true);
         (Still, Ended, GoesOn) = (Words(map, "still"), Words(map, "ended"), Words(map, "goes-on"));
+        (CoalsNames, BoilNames, NotSweet) = (Words(map, "coals-names"), Words(map, "boil-names"), Words(map, "not-sweet"));
         (Instead, Pints, When) = (Words(map, "instead"), Words(map, "pints"), Words(map, "when"));
         (Defines, Measures) = (map.Texts("define", required: true), map.Texts("measure", required: true));
         More = $" {map.Text("more", required: true)} ";
@@ -75,6 +76,15 @@ internal sealed class TalkWords
 
     /// <summary>Says that what is named is not so.</summary>
     public FrozenSet<string> Denied { get; }
+
+    /// <summary>Names of the coals and what they lie in: without one nobody has told of them.</summary>
+    public FrozenSet<string> CoalsNames { get; }
+
+    /// <summary>The same of the boil.</summary>
+    public FrozenSet<string> BoilNames { get; }
+
+    /// <summary>Words of a smell that is not sweet alone.</summary>
+    public FrozenSet<string> NotSweet { get; }
 
     /// <summary>Names of what heats a pan without wood.</summary>
     public FrozenSet<string> FireNames { get; }
