@@ -35,7 +35,7 @@ public static class ClearToLeave
             return [now.Setting.Rig.IsBurner ? "the burner has not been lit" : "the fire has not been lit"];
         }
 
-        if (state.Last(ReadingName.PanDepth) is { } shown && UnitSystem.Length(shown.Value) < now.Setting.Rig.LeastDepth)
+        if (!now.IsPanEmptied && state.Last(ReadingName.PanDepth) is { } shown && UnitSystem.Length(shown.Value) < now.Setting.Rig.LeastDepth)
         {
             unmet.Add($"the pan stood at {shown.Value}, under its least depth");
         }
@@ -177,11 +177,11 @@ public static class ClearToLeave
     private static IEnumerable<Unsettlement> Unsettling(SessionState state)
     {
         yield return new(state.Last(DeedName.AddWood)?.At, "wood", Settling);
-        yield return new(state.Last(DeedName.ShutOff)?.At ?? state.Last(DeedName.LitFire)?.At, state.Last(DeedName.ShutOff) is null ? "lighting" : "the burner was shut off", Settling);
+        yield return new(state.Last(DeedName.ShutOff)?.At ?? state.Last(DeedName.LitFire)?.At, state.Last(DeedName.ShutOff) is null ? "lighting" : "shutting off", Settling);
         yield return new(state.Last(DeedName.SpreadCoals)?.At, "raking", SettlingStirred);
         yield return new(
             state.ChilledAt,
-            state.Last(DeedName.FloodPan)?.At == state.ChilledAt ? "flooding" : state.Last(DeedName.FillPan)?.At == state.ChilledAt ? "a pour" : "the pan was filled up",
+            state.Last(DeedName.FloodPan)?.At == state.ChilledAt ? "flooding" : state.Last(DeedName.FillPan)?.At == state.ChilledAt ? "a pour" : "filling up",
             SettlingStirred);
     }
 

@@ -29,7 +29,7 @@ public static class Clearing
 
     /// <summary>Sugar at the draw-off side counts once the boil is still: before, it mixes and thickens yet.</summary>
     private static bool WantsADeed(Situation now) =>
-        now.IsBurnerOn || now.DrawOpenSince is not null || now.DepthRead < now.Setting.Rig.LeastDepth || now.IsBackBelowLeast || ClearToLeave.IsTooShallow(now)
+        now.IsBurnerOn || now.DrawOpenSince is not null || (!now.IsPanEmptied && now.DepthRead < now.Setting.Rig.LeastDepth) || now.IsBackBelowLeast || ClearToLeave.IsTooShallow(now)
         || now.State.Last(ObservationName.Smell)?.Value == "scorched" || now.State.Last(ObservationName.Foam)?.Value is "rising" or "over"
         || (IsStill(now) && !now.IsPanEmptied && ClearToLeave.CanPassSyrup(now) is not null);
 

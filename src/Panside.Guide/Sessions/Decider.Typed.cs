@@ -1,9 +1,9 @@
-using Panside.Guide.Measures;
 using Panside.Guide.Advice;
 using Panside.Guide.Hearing;
 using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
+using Panside.Guide.Measures;
 using Panside.Guide.Words;
 
 namespace Panside.Guide.Sessions;

@@ -267,10 +267,9 @@ public sealed partial class Decider
             return;
         }
 
-        if (line is Observed { Name.Code: "coals", Is: "spent" } && turn.State.Last(ObservationName.Coals) is { Value: "deep" } deep
-            && line.At.Time - deep.At.Time < BurnsDown && !(turn.State.Last(DeedName.SpreadCoals)?.At.Time > deep.At.Time))
+        if (line is Observed { Name.Code: "coals", Is: "spent" } && SpentTooSoon(turn, line.At) is { } soon)
         {
-            Question(turn, line, new($"Spent now? They were deep {Amount.Minutes(turn.State.MinutesSince(deep.At))} ago.", "Yes, where none glows any more."));
+            Question(turn, line, new(soon, "Yes, where none glows any more."));
             return;
         }
 
@@ -291,7 +290,20 @@ public sealed partial class Decider
         Take(turn, line, isAmountTold: before is Did { IsUnmeasured: true } && line.At.Time - before.At.Time <= Situation.DoubtLasts);
     }
 
-    /// <summary>No deep bed burns out in so little time: no source.</summary>
+    /// <summary>
+    /// Why coals are hardly spent already; null where they may be. Over a pan the boil must be seen still long after wood as well; over none the
+    /// coals alone are waited for.
+    /// </summary>
+    private static string? SpentTooSoon(Turn turn, Moment at)
+    {
+        var state = turn.State;
+        return turn.Now.IsPanEmptied && state.Last(DeedName.AddWood) is { } wood && at.Time - wood.At.Time < BurnsDown ? $"Spent now? Wood went in {Amount.Minutes(state.MinutesSince(wood.At))} ago."
+            : state.Last(ObservationName.Coals) is { Value: "deep" } deep && at.Time - deep.At.Time < BurnsDown && !(state.Last(DeedName.SpreadCoals)?.At.Time > deep.At.Time)
+                ? $"Spent now? They were deep {Amount.Minutes(state.MinutesSince(deep.At))} ago."
+            : null;
+    }
+
+    /// <summary>No deep bed, and no charge, burns out in so little time: no source.</summary>
     private static readonly TimeSpan BurnsDown = TimeSpan.FromMinutes(10);
 
     private static void Question(Turn turn, LineIn line, Doubt doubt, IReadOnlyList<string>? choices = null)

@@ -1,6 +1,6 @@
 using Panside.Guide.Advice;
-using Panside.Guide.Lines;
 using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Reckoning.Quantities;
 

@@ -140,7 +140,7 @@ public sealed partial class EverySizeTests
                 }
 
                 shown++;
-                var trend = state.Readings[reading].Count > 1 ? " [↓↑=]" : "";
+                var trend = state.Readings[reading].Count > 1 ? " [↓↑·]" : "";
                 var age = state.MinutesSince(last.At) > 2 * reading.Interval.TotalMinutes ? @"\d+ (min|h|days?) old" : @"(\d+ (min|h|days?) ago|just now)";
                 Assert.Matches($@"│ {label} [\d.]+ \S+{trend} {age}", row);
             }

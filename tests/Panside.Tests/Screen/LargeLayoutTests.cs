@@ -38,7 +38,7 @@ public sealed class LargeLayoutTests
         var played = Played.Scene("steady-boil");
         var text = Painter.Paint(played.Picture, 80, 24).ToString();
         Assert.Contains("│ Tank 24 gal ↓ 5 min ago; now 23", text);
-        Assert.Contains("│ Depth 1.5 in = just now", text);
+        Assert.Contains("│ Depth 1.5 in · just now", text);
         Assert.Contains("│ Draw-off 216 °F ↑ 2 min ago", text);
         Assert.Equal(("", ""), Trend.Of(new Played().Picture.State, ReadingName.TankVolume));
     }
