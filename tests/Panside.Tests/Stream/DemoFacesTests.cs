@@ -102,7 +102,11 @@ public class DemoFacesTests
         Assert.Equal((1, $"boil.jsonl:{number + 1}: the first difference"), (exit, said.Split('\n')[0]));
     }
 
-    private static IReadOnlyList<Entry> OnScreen(string name)
+    private static readonly OncePerCollection<string, IReadOnlyList<Entry>> Screens = new();
+
+    private static IReadOnlyList<Entry> OnScreen(string name) => Screens.Of(name, () => Replayed(name));
+
+    private static IReadOnlyList<Entry> Replayed(string name)
     {
         var talk = new ReplayTalk(Demo.Boil(name), new(1, null, null, null), TimeProvider.System);
         talk.Say("end");
