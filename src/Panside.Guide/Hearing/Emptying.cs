@@ -50,7 +50,7 @@ internal static partial class Emptying
     private static bool IsEmptied(string[] words) => Array.IndexOf(words, "emptied") is >= 0 and var verb && Array.IndexOf(words, "pan") > verb;
 
     /// <summary>What goes into the pan, and what comes out of a pail or is a pail: no batch.</summary>
-    [GeneratedRegex(@"\b(?:in|into|to) (?:the )?pan\b|\b(?:of|from) (?:the |a )?(?:pail|tank)\b|\b(?:poured|emptied|tipped)(?: out)? (?:the|a|[0-9.]+) (?:pail|gal)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:in|into|to) (?:the )?pan\b|\b(?:of|from) (?:the |a )?(?:pail|tank)\b|\b(?:poured|emptied|tipped)(?: out)? (?:the|a) pail\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex IntoThePan();
 
     [GeneratedRegex(@"[0-9¼½¾][0-9./ ¼½¾]*\s*(?:gallons?|gal|quarts?|qt|qts|liters?|litres?|l|ml)?\b", RegexOptions.CultureInvariant)]

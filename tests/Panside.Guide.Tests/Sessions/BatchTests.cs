@@ -133,6 +133,7 @@ public class BatchTests
     [InlineData("we poured it out into the finishing pot, 5 1/2 gal", 5.5)]
     [InlineData("emptied the pan, five gallons", 5.0)]
     [InlineData("poured the whole batch off together", null)]
+    [InlineData("we poured out 5 gal into the pot", 5.0)]
     public void It_is_told_in_many_words(string words, double? gallons)
     {
         var boil = Ready(Wood);

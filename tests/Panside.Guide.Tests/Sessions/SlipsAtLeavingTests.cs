@@ -164,18 +164,6 @@ public class SlipsAtLeavingTests
         Assert.Contains("the boil must be seen still 10 minutes after a pour", Unmet(boil));
     }
 
-    [Fact]
-    public void S1_one_thin_sample_typed_twice_is_one()
-    {
-        var boil = Conversation.AtSteadyBoil();
-        boil.Say("draw temp 217.2", "draw temp 217.2", "shutdown", "yes");
-        boil.After(30);
-        boil.Say("flood", "depth 2.5", "gradient clear", "coals spent");
-        boil.After(11);
-        boil.Say("boil still", "depth 2.5", "draw-off sugar 8 brix", "yes", "draw-off sugar 8 brix", "yes");
-        Assert.Contains(Unmet(boil), reason => reason.Contains("near syrup", StringComparison.Ordinal));
-    }
-
     private static Conversation Held()
     {
         var boil = Conversation.AtSteadyBoil();
