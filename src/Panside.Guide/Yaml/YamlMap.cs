@@ -1,7 +1,6 @@
 using System.Globalization;
 using Panside.Guide.Measures;
 using YamlDotNet.Core;
-using YamlDotNet.Core.Events;
 using YamlDotNet.RepresentationModel;
 
 namespace Panside.Guide.Yaml;
@@ -12,8 +11,6 @@ namespace Panside.Guide.Yaml;
 /// </summary>
 public sealed class YamlMap
 {
-    private const int DeepestNesting = 20;
-
     private readonly string _file;
     private readonly List<Fault> _faults;
     private readonly YamlNode _self;
@@ -54,8 +51,7 @@ public sealed class YamlMap
         try
         {
             var stream = new YamlStream();
-            Parse(text, parser => RefuseKnots(file, parser, what));
-            Parse(text, stream.Load);
+            Load(stream, text, new PlainEvents(file, what));
             return stream.Documents.Count == 1 && OnlyPlainKeys(stream.Documents[0].RootNode)
                 ? new(file, stream.Documents[0].RootNode, [], what, shape)
                 : throw new FaultyFileException([new(file, 1, 1, $"{what} is not one mapping with plain keys", "one") { Kind = FaultKind.Form }]);
@@ -341,29 +337,13 @@ public sealed class YamlMap
         (fault.InnerException?.Message ?? fault.Message).Split('\n')[0].TrimEnd('.');
 
     /// <summary>A node that stands for another one may stand for itself, or for a thousand; a plain file needs none.</summary>
-    private static void RefuseKnots(string file, Parser parser, string what)
-    {
-        for (var depth = 0; parser.MoveNext();)
-        {
-            var (at, wrong) = (parser.Current!.Start, parser.Current is AnchorAlias alias ? $"'*{alias.Value}' stands for another part" : null);
-            depth += parser.Current.NestingIncrease;
-            if (wrong is not null || depth > DeepestNesting)
-            {
-                throw new FaultyFileException(
-                [
-                    new(file, (int)at.Line, (int)at.Column, wrong ?? $"{what} is nested too deeply", wrong is null ? "a few levels" : "the part itself") { Kind = FaultKind.Yaml },
-                ]);
-            }
-        }
-    }
-
     /// <summary>The library throws exceptions of its own, and others where nothing closes a bracket or a key is empty.</summary>
-    private static void Parse(string text, Action<Parser> read)
+    private static void Load(YamlStream stream, string text, PlainEvents events)
     {
         var scanner = new Scanner(new System.IO.StringReader(text));
         try
         {
-            read(new Parser(scanner));
+            stream.Load(events.Of(new Parser(scanner)));
         }
         catch (Exception fault) when (fault is InvalidOperationException or ArgumentException)
         {
