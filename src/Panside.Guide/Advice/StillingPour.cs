@@ -68,12 +68,6 @@ public sealed record StillingPour(Volume Liquid, Band Clear, double Waiting)
             && now.DepthRead is not null;
     }
 
-    /// <summary>How much an advice asks to pour, by the amount that stands in its words; null where none that could be asked for does.</summary>
-    /// <param name="now">The situation in which it is answered.</param>
-    /// <param name="text">The words of the advice.</param>
-    public static Measure? AskedFor(Situation now, string text) => Amounts(now).Select(liquid => now.Setting.Units.From(liquid)).Cast<Measure?>()
-        .LastOrDefault(measure => text.Contains($" {Amount.Shown(measure!.Value)} ", StringComparison.Ordinal));
-
     private static bool IsSince(Noted<string>? seen, Moment wood, params ReadOnlySpan<string> states) => seen is { } look && look.At.Time > wood.Time && states.Contains(look.Value);
 
     /// <summary>Whole gallons, or two liters, as far as the wall has room.</summary>

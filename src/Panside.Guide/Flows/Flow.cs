@@ -73,6 +73,12 @@ public sealed record Flow
     /// <summary>The phase of a step.</summary>
     public Phase PhaseOf(string step) => Steps[step].Phase;
 
+    /// <summary>The deed that a step or a watch waits for; null where it waits for none.</summary>
+    public DeedName? DeedOf(string id) => Steps.TryGetValue(id, out var step) ? step.Deed : Watches.FirstOrDefault(watch => watch.Id == id)?.Deed;
+
+    /// <summary>Whether a watch asks to pour in what takes a dying boil off the boil.</summary>
+    public bool IsPourToStill(string id) => Watches.Any(watch => watch.Id == id && watch.Advise == "cool-pan" && watch.Deed == DeedName.FillPan);
+
     /// <summary>The ways into the emergencies from anywhere. They come before any way of a step outside of them.</summary>
     public IEnumerable<Passage> DangerWays => Dangers.SelectMany(danger => danger.Ways);
 

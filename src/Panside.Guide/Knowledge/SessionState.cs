@@ -109,6 +109,9 @@ public sealed record SessionState
     /// <summary>The last draw-off temperature that told of sugar, from which the draw-off side can only have thickened.</summary>
     public DrawOffAnchor? DrawOff { get; init; }
 
+    /// <summary>When the coals were last seen deep, whatever was seen of them since; null where they never were.</summary>
+    public Moment? CoalsDeepAt { get; init; }
+
     /// <summary>When much cold liquid last went into the pan: flooded, poured, or read deeper than anything told explains; null where none did.</summary>
     public Moment? ChilledAt { get; init; }
 

@@ -95,6 +95,9 @@ public sealed record Prompt(
     bool CanSkip = true,
     bool CanWait = true)
 {
+    /// <summary>How much a yes says was poured into the pan; null where no amount is asked for. Kept for the answer, and told in the text.</summary>
+    public Measure? Pour { get; init; }
+
     /// <summary>The word for a step that wants yes.</summary>
     public const string Confirm = "confirm";
 

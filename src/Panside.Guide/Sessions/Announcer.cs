@@ -4,6 +4,7 @@ using Panside.Guide.Flows;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Sessions;
 
@@ -192,11 +193,17 @@ internal sealed class Announcer(Setting setting)
 
     private Prompt Prompt(Turn turn, string id, string ask, string text, string? because)
     {
-        var prompt = Bare(turn, id, ask, text, because);
+        var prompt = Bare(turn, id, ask, text, because) with { Pour = Pour(turn, id) };
         return setting.Flow.Steps.TryGetValue(id, out var step)
             ? prompt with { CanSkip = step.CanSkip, CanWait = step.CanWait }
             : prompt;
     }
+
+    /// <summary>How much is asked to be poured: what stills the pan, or a portion where a hand feeds it; null where no amount is.</summary>
+    private Measure? Pour(Turn turn, string id) => setting.Flow.DeedOf(id) != DeedName.FillPan ? null
+        : setting.Flow.IsPourToStill(id) ? turn.Now.StillingPour is { } pour ? setting.Units.From(pour.Liquid) : null
+        : setting.Rig.Feed == Feed.ByHand ? HandFeed.Measured(setting.Rig)
+        : null;
 
     private Prompt Bare(Turn turn, string id, string ask, string text, string? because)
     {

@@ -193,14 +193,14 @@ public sealed partial class Decider
             return;
         }
 
-        if (answer.Word == AnswerWords.Yes && IsPourToStill(open.Step) && StillingPour.AskedFor(turn.Now, open.Text) is null)
+        if (answer.Word == AnswerWords.Yes && open.Pour is null && _setting.Flow.IsPourToStill(open.Step))
         {
             // Something was poured in, and it hides for a while that the pan boils.
             HearPoured(turn, new Did(answer.At, DeedName.FillPan, null) { Is = Liquids.Sap });
             return;
         }
 
-        if (answer.Word == AnswerWords.Yes && AskedPour(turn, open) is { } portion)
+        if (answer.Word == AnswerWords.Yes && open.Pour is { } portion)
         {
             // Asked to pour so much, who says yes has poured it.
             Consider(turn, new Did(answer.At, DeedName.FillPan, portion) { Is = Liquids.Sap });
@@ -214,13 +214,6 @@ public sealed partial class Decider
 
         _walker.Answer(turn, open, answer.Word);
     }
-
-    /// <summary>How much an open watch asks to pour into the pan: a portion where a hand feeds it, or what stills it; null where it asks for neither.</summary>
-    private Measure? AskedPour(Turn turn, Prompt open) => IsPourToStill(open.Step) ? StillingPour.AskedFor(turn.Now, open.Text)
-        : _walker.DeedOf(open.Step) == DeedName.FillPan && _setting.Rig.Feed == Feed.ByHand ? HandFeed.Measured(_setting.Rig)
-        : null;
-
-    private bool IsPourToStill(string open) => _setting.Flow.Watches.Any(watch => watch.Id == open && watch.Advise == "cool-pan" && watch.Deed == DeedName.FillPan);
 
     private void Consider(Turn turn, LineIn line)
     {
@@ -298,8 +291,8 @@ public sealed partial class Decider
     {
         var state = turn.State;
         return turn.Now.IsPanEmptied && state.Last(DeedName.AddWood) is { } wood && at.Time - wood.At.Time < BurnsDown ? $"Spent now? Wood went in {Amount.Minutes(state.MinutesSince(wood.At))} ago."
-            : state.Last(ObservationName.Coals) is { Value: "deep" } deep && at.Time - deep.At.Time < BurnsDown && !(state.Last(DeedName.SpreadCoals)?.At.Time > deep.At.Time)
-                ? $"Spent now? They were deep {Amount.Minutes(state.MinutesSince(deep.At))} ago."
+            : state.CoalsDeepAt is { } deep && at.Time - deep.Time < BurnsDown && !(state.Last(DeedName.SpreadCoals)?.At.Time > deep.Time)
+                ? $"Spent now? They were deep {Amount.Minutes(state.MinutesSince(deep))} ago."
             : null;
     }
 

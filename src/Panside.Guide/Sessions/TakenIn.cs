@@ -28,13 +28,18 @@ internal sealed class TakenIn(Setting setting)
     {
         Reading reading => Read(Noted(Dipping.Of(state, reading, setting.Units), reading), reading),
         Observed observed => See(
-            Stilled(state, observed) with { Observations = state.Observations.SetItem(observed.Name, new(observed.At, observed.Is)) }, observed),
+            Stilled(state, observed) with
+            {
+                Observations = state.Observations.SetItem(observed.Name, new(observed.At, observed.Is)),
+                CoalsDeepAt = observed is { Name.Code: "coals", Is: "deep" } ? observed.At : state.CoalsDeepAt,
+            },
+            observed),
         Did did => Do(Stirred(state, did) with { Deeds = state.Deeds.SetItem(did.Name, new(did.At, did.Measure)) }, did),
         _ => state,
     };
 
     /// <summary>Who was asked to pour, and says that it is still, may have poured: then it tells nothing yet.</summary>
-    private bool IsPourAsked(SessionState state) => state.Open is { } open && setting.Flow.Watches.Any(watch => watch.Id == open.Step && watch.Advise == "cool-pan" && watch.Deed == DeedName.FillPan);
+    private bool IsPourAsked(SessionState state) => state.Open is { } open && setting.Flow.IsPourToStill(open.Step);
 
     private SessionState Stilled(SessionState state, Observed observed) => observed.Name != ObservationName.Boil ? state
         : observed.Is == "still" && IsPourAsked(state) ? state with { StillSince = null, ChilledAt = observed.At, DepthChangedBy = DeedName.FillPan }

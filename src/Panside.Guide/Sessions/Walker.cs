@@ -15,9 +15,7 @@ internal sealed class Walker(Setting setting)
     private TimeSpan PutOff => setting.Flow.Values[FlowValue.PutOff];
 
     /// <summary>The deed that a yes to a step or a watch tells of.</summary>
-    public DeedName? DeedOf(string id) => setting.Flow.Steps.TryGetValue(id, out var step)
-        ? step.Deed
-        : setting.Flow.Watches.FirstOrDefault(watch => watch.Id == id)?.Deed;
+    public DeedName? DeedOf(string id) => setting.Flow.DeedOf(id);
 
     /// <summary>Whether leaving now goes through the gate.</summary>
     public bool CanLeave(Turn turn) =>

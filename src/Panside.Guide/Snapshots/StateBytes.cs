@@ -74,6 +74,7 @@ public static class StateBytes
         to.All(state.Pours, to.Pour);
         to.All(state.Syrup, to.Syrup);
         to.Maybe(state.ToldToPour, to.Moment);
+        to.Maybe(state.CoalsDeepAt, to.Moment);
         to.Maybe(state.ChilledAt, to.Moment);
         to.Maybe(state.StillSince, to.Moment);
         to.MaybeText(state.DepthChangedBy, deed => to.Write(deed.Code));
@@ -130,6 +131,7 @@ public static class StateBytes
         Pours = [.. from.All(from.Pour)],
         Syrup = [.. from.All(from.Syrup)],
         ToldToPour = from.Maybe(from.Moment),
+        CoalsDeepAt = from.Maybe(from.Moment),
         ChilledAt = from.Maybe(from.Moment),
         StillSince = from.Maybe(from.Moment),
         DepthChangedBy = from.MaybeText(() => Deed(from.ReadString())),

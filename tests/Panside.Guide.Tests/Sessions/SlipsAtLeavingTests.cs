@@ -137,6 +137,19 @@ public class SlipsAtLeavingTests
         Assert.Equal("spent", boil.State.Last(ObservationName.Coals)!.Value.Value);
     }
 
+    [Fact]
+    public void S1_a_look_at_thin_coals_between_does_not_hide_that_they_were_deep()
+    {
+        var boil = Held();
+        boil.Say("coals deep");
+        boil.After(1);
+        boil.Say("coals thin");
+        boil.After(1);
+        boil.Say("coals spent");
+        Assert.StartsWith("Spent now? They were deep 2 minutes ago.", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+        Assert.Equal("thin", boil.State.Last(ObservationName.Coals)!.Value.Value);
+    }
+
     [Theory]
     [InlineData("nothing burned tonight", "coals")]
     [InlineData("no sparks left", "coals")]
