@@ -1,4 +1,3 @@
-using System.Text;
 using Panside.Journal;
 
 namespace Panside.Arguments;
@@ -80,7 +79,8 @@ public static class GivenFile
 
     /// <summary>Its text, which is UTF-8.</summary>
     /// <exception cref="UnusableException">It cannot be read.</exception>
-    public static string Text(string path) => Encoding.UTF8.GetString(Read(path)).TrimStart('\uFEFF');
+    /// <exception cref="Guide.Yaml.FaultyFileException">It is no text.</exception>
+    public static string Text(string path) => FileText.Of(path, Read(path));
 
     /// <summary>Refuses to write into what is no file: a folder, a pipe, a device.</summary>
     /// <exception cref="UnusableException">It is none.</exception>

@@ -120,7 +120,8 @@ internal static class PansFile
                 "least",
                 $"the depths are least {units.From(pan.Least)}, run {units.From(pan.Run)}, flood {units.From(pan.Flood)}, wall {units.From(pan.Wall)}",
                 "each deeper than the one before",
-                FaultKind.Together);
+                FaultKind.Together,
+                help: "least < run <= flood < wall; one that is not written counts as usual: write that one too.");
         }
     }
 }

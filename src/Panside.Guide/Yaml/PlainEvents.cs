@@ -20,12 +20,22 @@ internal sealed class PlainEvents(string file, string what)
 
     private void Demand(ParsingEvent found, int depth)
     {
-        var wrong = found is AnchorAlias alias ? $"'*{alias.Value}' stands for another part" : null;
+        // An anchor that nothing stands for yet is the same knot, half tied.
+        var wrong = found switch
+        {
+            AnchorAlias alias => $"'*{alias.Value}' stands for another part",
+            NodeEvent { Anchor: { IsEmpty: false } anchor } => $"'&{anchor.Value}' makes this part stand elsewhere too",
+            _ => null,
+        };
         if (wrong is not null || depth > DeepestNesting)
         {
             throw new FaultyFileException(
             [
-                new(file, (int)found.Start.Line, (int)found.Start.Column, wrong ?? $"{what} is nested too deeply", wrong is null ? "a few levels" : "the part itself") { Kind = FaultKind.Yaml },
+                new(file, (int)found.Start.Line, (int)found.Start.Column, wrong ?? $"{what} is nested too deeply", wrong is null ? "a few levels" : "the part itself")
+                {
+                    Kind = FaultKind.Yaml,
+                    Help = wrong is null ? "Something is indented further and further; look where it should have come back." : "Write out the part where it is wanted, so that it stands where it is read.",
+                },
             ]);
         }
     }

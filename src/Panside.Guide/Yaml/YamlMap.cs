@@ -48,6 +48,12 @@ public sealed class YamlMap
     /// <exception cref="FaultyFileException">The text is no YAML, or not one plain document.</exception>
     public static YamlMap Read(string file, string text, string what, Shape? shape = null)
     {
+        var slip = new YamlSlip(file, text);
+        if (slip.Unreadable() is { } unreadable)
+        {
+            throw new FaultyFileException([unreadable]);
+        }
+
         try
         {
             var stream = new YamlStream();
@@ -58,10 +64,7 @@ public sealed class YamlMap
         }
         catch (YamlException fault)
         {
-            throw new FaultyFileException(
-            [
-                new(file, (int)fault.Start.Line, (int)fault.Start.Column, Plain(fault), "well-formed YAML") { Kind = FaultKind.Yaml },
-            ]);
+            throw new FaultyFileException([slip.Of(fault)]);
         }
     }
 
@@ -71,8 +74,9 @@ public sealed class YamlMap
     /// <param name="expected">What was expected.</param>
     /// <param name="kind">What kind of fault it is.</param>
     /// <param name="meant">What was most likely meant; null where nothing is near.</param>
-    public void Add(string key, string wrong, string expected, FaultKind? kind = null, string? meant = null) =>
-        Add(_entries.TryGetValue(key, out var entry) ? entry.Value : _self, wrong, expected, kind, meant);
+    /// <param name="help">What helps with this one; null for what helps with its kind.</param>
+    public void Add(string key, string wrong, string expected, FaultKind? kind = null, string? meant = null, string? help = null) =>
+        Add(_entries.TryGetValue(key, out var entry) ? entry.Value : _self, wrong, expected, kind, meant, help);
 
     /// <summary>Adds a fault at a place.</summary>
     /// <param name="place">Line and column.</param>
@@ -321,8 +325,8 @@ public sealed class YamlMap
         return null;
     }
 
-    private void Add(YamlNode node, string wrong, string expected, FaultKind? kind, string? meant = null) =>
-        _faults.Add(new(_file, (int)node.Start.Line, (int)node.Start.Column, wrong, expected) { Kind = kind ?? FaultKind.Impossible, Meant = meant });
+    private void Add(YamlNode node, string wrong, string expected, FaultKind? kind, string? meant = null, string? help = null) =>
+        _faults.Add(new(_file, (int)node.Start.Line, (int)node.Start.Column, wrong, expected) { Kind = kind ?? FaultKind.Impossible, Meant = meant, Help = help });
 
     private static string Describe(YamlNode node) => node switch
     {
@@ -333,10 +337,6 @@ public sealed class YamlMap
         _ => "an alias",
     };
 
-    private static string Plain(YamlException fault) =>
-        (fault.InnerException?.Message ?? fault.Message).Split('\n')[0].TrimEnd('.');
-
-    /// <summary>A node that stands for another one may stand for itself, or for a thousand; a plain file needs none.</summary>
     /// <summary>The library throws exceptions of its own, and others where nothing closes a bracket or a key is empty.</summary>
     private static void Load(YamlStream stream, string text, PlainEvents events)
     {

@@ -1,5 +1,3 @@
-using System.Text;
-using System.Text.Unicode;
 using Panside.Guide;
 using Panside.Guide.Answering;
 using Panside.Guide.Flows;
@@ -70,14 +68,12 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
     private bool Draw(string path)
     {
         var bytes = GivenFile.Read(path);
-        if (FileKinds.Of(path, Encoding.UTF8.GetString(bytes)) != FileKind.Flow)
-        {
-            throw new UnusableException($"{path}: is no flow. --graph draws flows only; leave it out to check other files.");
-        }
-
         try
         {
-            output.Write(FlowDiagram.Of(FlowFile.Read(path, Text(path, bytes), Vocabularies.Flow)));
+            var text = FileText.Of(path, bytes);
+            output.Write(FileKinds.Of(path, text) == FileKind.Flow
+                ? FlowDiagram.Of(FlowFile.Read(path, text, Vocabularies.Flow))
+                : throw new UnusableException($"{path}: is no flow. --graph draws flows only; leave it out to check other files."));
             return true;
         }
         catch (FaultyFileException fault)
@@ -89,7 +85,7 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
 
     private void Tell(TextWriter to, string path, FaultyFileException fault, byte[]? bytes)
     {
-        Telling.Faults(to, errors, fault.Faults, bytes is null ? null : Encoding.UTF8.GetString(bytes));
+        Telling.Faults(to, errors, fault.Faults, bytes is null ? null : FileText.Readable(bytes));
         errors.WriteLine(fault.Faults.Count == 1 ? $"{path}: one fault." : $"{path}: {fault.Faults.Count} faults.");
     }
 
@@ -98,7 +94,7 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
     {
         var start = new byte[4096];
         using var file = GivenFile.Open(path);
-        return FileKinds.Of(path, Encoding.UTF8.GetString(start.AsSpan(0, file.ReadAtLeast(start, start.Length, throwOnEndOfStream: false)))) == FileKind.Record;
+        return FileKinds.Of(path, FileText.Readable(start.AsSpan(0, file.ReadAtLeast(start, start.Length, throwOnEndOfStream: false)))) == FileKind.Record;
     }
 
     private string CheckedRecord(string path)
@@ -112,38 +108,26 @@ internal sealed class Checking(TextWriter output, TextWriter errors)
     private static string Checked(string path, byte[] bytes, out IReadOnlyList<Fault> warnings)
     {
         warnings = [];
-        switch (FileKinds.Of(path, Encoding.UTF8.GetString(bytes)))
+        var text = FileText.Of(path, bytes);
+        switch (FileKinds.Of(path, text))
         {
             case FileKind.Flow:
-                var flow = FlowFile.Read(path, Text(path, bytes), Vocabularies.Flow);
+                var flow = FlowFile.Read(path, text, Vocabularies.Flow);
                 warnings = FlowWording.Of(path, flow);
                 return $"the flow '{flow.Name}', {flow.Steps.Count} steps";
             case FileKind.Rig:
-                return $"the rig '{RigFile.Read(path, Text(path, bytes)).Name}'";
+                return $"the rig '{RigFile.Read(path, text).Name}'";
             case FileKind.Scenario:
-                var scenario = ScenarioFile.Read(path, Text(path, bytes), ScenarioLibrary.Rigs);
+                var scenario = ScenarioFile.Read(path, text, ScenarioLibrary.Rigs);
                 return $"the scenario '{scenario.Name}', {(scenario.Mishaps.Count == 1 ? "one fault" : $"{scenario.Mishaps.Count} faults")} in it";
             case FileKind.Plan:
-                var plan = PlanFile.Read(path, Text(path, bytes));
+                var plan = PlanFile.Read(path, text);
                 return $"the plan '{plan.Name}', {plan.Lines.Count} lines";
             case FileKind.Words:
-                return WordFiles.Told(path, Text(path, bytes));
+                return WordFiles.Told(path, text);
             default:
                 throw new FaultyFileException(
                     [new(path, 1, 1, "this is no file of ours", "a flow with the key 'flow', a rig with the key 'rig', a scenario with the key 'scenario', a plan with the key 'plan', words with the key 'words', or a record in JSON lines")]);
         }
-    }
-
-    private static string Text(string path, ReadOnlySpan<byte> bytes)
-    {
-        bytes = bytes.StartsWith("\uFEFF"u8) ? bytes[3..] : bytes;
-        if (Utf8.IsValid(bytes))
-        {
-            return Encoding.UTF8.GetString(bytes);
-        }
-
-        var good = RecordBytes.ValidPart(bytes);
-        throw new FaultyFileException(
-            [new(path, good.Count(c => c == '\n') + 1, good.Length - good.LastIndexOf('\n'), "a byte that is no UTF-8", "UTF-8 text")]);
     }
 }
