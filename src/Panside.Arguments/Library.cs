@@ -19,6 +19,18 @@ public static class Library
     /// <summary>The flow of a file, or the built-in one.</summary>
     public static Flow Flow(string? file) => file is null ? FlowBuiltIn.Value : FlowFile.Read(file, ReadFile(file, "flow"), Vocabularies.Flow);
 
+    /// <summary>The same, which is to guide on a rig: what leaving can want on it must be asked for. Of the built-in one the tests know it.</summary>
+    public static Flow FlowFor(Rig rig, string? file)
+    {
+        var flow = Flow(file);
+        if (file is not null)
+        {
+            FlowCheck.Clears(file, flow, rig);
+        }
+
+        return flow;
+    }
+
     /// <summary>The rig of a file, or the one in the home folder, or the built-in one.</summary>
     public static Rig Rig(string? file, Home home)
     {

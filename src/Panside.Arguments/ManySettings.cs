@@ -20,7 +20,7 @@ public sealed record ManySettings(string Program, string? RigFile = null, string
         var rig = RigFile is null && wanted is not null ? wanted : RigFile is null
             ? Guide.Rigs.RigFile.Read("built-in", Library.BuiltIn(boil % 2 == 0 ? "rigs/two-by-four-natural.yaml" : "rigs/two-by-four-forced.yaml"))
             : Library.Rig(RigFile, Home.Of(HomeFolder));
-        return new(Library.Flow(FlowFile), rig, boil / 2 % 2 == 0 ? Guidance.Beginner : Guidance.Practised, Program, practice: true, learned);
+        return new(Library.FlowFor(rig, FlowFile), rig, boil / 2 % 2 == 0 ? Guidance.Beginner : Guidance.Practised, Program, practice: true, learned);
     }
 
     /// <summary>The same, on the rig that a scenario wants.</summary>

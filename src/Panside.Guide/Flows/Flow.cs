@@ -22,6 +22,9 @@ public sealed record Flow
     /// <summary>Its name.</summary>
     public required string Name { get; init; }
 
+    /// <summary>The version of it that its file tells.</summary>
+    public int Version { get; init; } = 1;
+
     /// <summary>SHA-256 of the text, the first 16 hexadecimal digits.</summary>
     public required string Hash { get; init; }
 

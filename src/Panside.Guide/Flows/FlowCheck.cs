@@ -12,12 +12,11 @@ public static class FlowCheck
     private const string FactPrefix = "fact ";
 
     /// <summary>The mark by which the program knows that no more wood goes in.</summary>
-    private const string WoodHeld = "wood-held";
+    internal const string WoodHeld = "wood-held";
 
     /// <summary>Every name leads to a step, a watch or a phase, and stands once.</summary>
     public static void Names(YamlMap root, Flow flow, IReadOnlyList<Step> steps)
     {
-        var place = root.Place();
         foreach (var twin in steps.GroupBy(step => step.Id).SelectMany(group => group.Skip(1)))
         {
             root.AddAt(twin.Place, $"the step '{twin.Id}' stands twice", "a name of its own for each step", FaultKind.Twice);
@@ -25,24 +24,24 @@ public static class FlowCheck
 
         foreach (var watch in flow.Watches.Where(watch => flow.Steps.ContainsKey(watch.Id)))
         {
-            root.AddAt(place, $"'{watch.Id}' is both a step and a watch", "a name of its own for each", FaultKind.Twice);
+            root.AddAt(watch.Place, $"'{watch.Id}' is both a step and a watch", "a name of its own for each", FaultKind.Twice);
         }
 
-        foreach (var twin in Twins(flow.Watches.Select(watch => watch.Id)))
+        foreach (var twin in flow.Watches.GroupBy(watch => watch.Id).SelectMany(group => group.Skip(1)))
         {
-            root.AddAt(place, $"the watch '{twin}' stands twice", "a name of its own for each watch", FaultKind.Twice);
+            root.AddAt(twin.Place, $"the watch '{twin.Id}' stands twice", "a name of its own for each watch", FaultKind.Twice);
         }
 
-        foreach (var twin in Twins(flow.Advices.Select(rule => rule.Id)))
+        foreach (var twin in flow.Advices.GroupBy(rule => rule.Id).SelectMany(group => group.Skip(1)))
         {
-            root.AddAt(place, $"the advice '{twin}' stands twice", "an id of its own for each advice", FaultKind.Twice);
+            root.AddAt(twin.Place, $"the advice '{twin.Id}' stands twice", "an id of its own for each advice", FaultKind.Twice);
         }
 
         foreach (var rule in flow.Advices)
         {
             foreach (var phase in rule.Phases.Where(code => flow.Phases.All(phase => phase.Code != code)))
             {
-                root.AddAt(place, $"the advice '{rule.Id}' belongs to '{phase}', which is no phase", "one that stands under 'phases'", FaultKind.Name);
+                root.AddAt(rule.Place, $"the advice '{rule.Id}' belongs to '{phase}', which is no phase", "one that stands under 'phases'", FaultKind.Name);
             }
         }
 
@@ -70,15 +69,16 @@ public static class FlowCheck
         }
 
         var marks = steps.SelectMany(step => step.Marks).ToHashSet(StringComparer.Ordinal);
-        foreach (var fact in flow.Advices.SelectMany(rule => rule.When)
-                     .Concat(flow.Watches.SelectMany(watch => watch.Given))
-                     .Concat(flow.Counts.SelectMany(rule => rule.When))
-                     .Concat(Edges(flow).SelectMany(edge => edge.Passage.Given))
+        foreach (var (fact, place) in flow.Advices.SelectMany(rule => rule.When.Select(fact => (fact, rule.Place)))
+                     .Concat(flow.Watches.SelectMany(watch => watch.Given.Select(fact => (fact, watch.Place))))
+                     .Concat(flow.Counts.SelectMany(rule => rule.When.Select(fact => (fact, rule.Place))))
+                     .Concat(steps.SelectMany(step => step.Given.Select(fact => (fact, step.Place))))
+                     .Concat(Edges(flow).SelectMany(edge => edge.Passage.Given.Select(fact => (fact, edge.Passage.Place))))
                      .Concat(Edges(flow).Where(edge => edge.Passage.When.StartsWith(FactPrefix, StringComparison.Ordinal))
-                         .Select(edge => edge.Passage.When[FactPrefix.Length..]))
-                     .Select(fact => fact.StartsWith("not ", StringComparison.Ordinal) ? fact[4..] : fact)
-                     .Where(fact => fact.StartsWith(MarkedPrefix, StringComparison.Ordinal) && !marks.Contains(fact[MarkedPrefix.Length..]))
-                     .Distinct())
+                         .Select(edge => (edge.Passage.When[FactPrefix.Length..], edge.Passage.Place)))
+                     .Select(named => (Fact: named.Item1.StartsWith("not ", StringComparison.Ordinal) ? named.Item1[4..] : named.Item1, named.Place))
+                     .Where(named => named.Fact.StartsWith(MarkedPrefix, StringComparison.Ordinal) && !marks.Contains(named.Fact[MarkedPrefix.Length..]))
+                     .DistinctBy(named => named.Fact))
         {
             root.AddAt(place, $"no step sets the mark of '{fact}'", "'mark: …' at a step", FaultKind.Fact);
         }
@@ -164,9 +164,24 @@ public static class FlowCheck
         {
             throw InOrder(faults);
         }
+
+        Clears(file, flow, null);
     }
 
-    private static FaultyFileException InOrder(List<Fault> faults) => new([.. faults.OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
+    /// <summary>S6: whatever leaving can want is asked for until it is seen.</summary>
+    /// <param name="file">The name for faults.</param>
+    /// <param name="flow">The flow.</param>
+    /// <param name="rig">The rig that it is to guide on; null for every rig that it speaks of.</param>
+    /// <exception cref="FaultyFileException">Somebody could wait for ever.</exception>
+    public static void Clears(string file, Flow flow, Rig? rig)
+    {
+        if (GateCheck.Faults(file, flow, rig) is { Count: > 0 } kept)
+        {
+            throw InOrder(kept);
+        }
+    }
+
+    private static FaultyFileException InOrder(IReadOnlyList<Fault> faults) => new([.. faults.OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
 
     /// <summary>Every way of the flow, from each step: its own, its phase's and those from anywhere.</summary>
     public static IEnumerable<(string From, Passage Passage)> Edges(Flow flow) =>
@@ -175,7 +190,4 @@ public static class FlowCheck
     /// <summary>Every way from a step: its own, its phase's, the dangers' and those from anywhere.</summary>
     public static IEnumerable<Passage> WaysFrom(Flow flow, Step step) =>
         step.Passages.Concat(step.Phase.On).Concat(flow.DangerWays).Concat(flow.Anywhere);
-
-    private static IEnumerable<string> Twins(IEnumerable<string> names) =>
-        names.GroupBy(name => name).Where(group => group.Skip(1).Any()).Select(group => group.Key);
 }

@@ -27,6 +27,8 @@ public sealed record FlowVocabulary(
 public sealed partial class FlowFile
 {
     private static readonly string[] Levels = ["beginner", "all"];
+    private static readonly TimeSpan Shortest = TimeSpan.FromSeconds(1);
+    private static readonly TimeSpan Longest = TimeSpan.FromHours(24);
 
     private readonly FlowVocabulary _vocabulary;
     private readonly List<Step> _steps = [];
@@ -67,7 +69,7 @@ public sealed partial class FlowFile
     {
         var root = YamlMap.Read(file, text, "the flow", shape);
         var name = root.Text("flow", required: true) ?? "";
-        root.Whole("version", 1, 1, required: true);
+        var version = root.Whole("version", 1, 1, required: true) ?? 1;
         var language = Language(root);
         var opening = root.Text("opening", required: true) ?? "";
         var words = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
@@ -85,6 +87,7 @@ public sealed partial class FlowFile
         var flow = new Flow
         {
             Name = name,
+            Version = version,
             Hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16],
             Phases = phases,
             Start = start,
@@ -204,7 +207,7 @@ public sealed partial class FlowFile
             Deed = DeedOf(map.Texts("done-by")),
             Clock = Clock(map),
             IfNo = Worded(map, "if-no"),
-            After = Time(map, "after") ?? TimeSpan.Zero,
+            After = Time(map, "after", least: TimeSpan.Zero) ?? TimeSpan.Zero,
             Watches = map.Texts("watch"),
             Passages = passages,
             Place = place,
@@ -362,8 +365,23 @@ public sealed partial class FlowFile
         return text;
     }
 
-    private static TimeSpan? Time(YamlMap map, string key, bool required = false) =>
-        map.Measure(key, Dimension.Time, "10 min", required) is { } time
-            ? TimeSpan.FromMinutes(time.Value * (time.Unit == Unit.Hour ? 60 : 1))
-            : null;
+    /// <summary>A time within a day. What comes back, or runs down, takes some time; only what is asked after a while may be asked at once.</summary>
+    private static TimeSpan? Time(YamlMap map, string key, bool required = false, TimeSpan? least = null)
+    {
+        if (map.Measure(key, Dimension.Time, "10 min", required) is not { } time)
+        {
+            return null;
+        }
+
+        var minutes = time.Value * (time.Unit == Unit.Hour ? 60 : 1);
+        if (minutes >= (least ?? Shortest).TotalMinutes && minutes <= Longest.TotalMinutes)
+        {
+            return TimeSpan.FromMinutes(minutes);
+        }
+
+        map.Add(
+            key, $"{key} is {time}", least == TimeSpan.Zero ? "0 min, which is at once, to 24 h" : "1 s to 24 h", FaultKind.Range,
+            help: least == TimeSpan.Zero ? "It counts from when the step is reached; nothing is asked before that." : "It counts from one time to the next, so it is never nothing and never back in time.");
+        return null;
+    }
 }

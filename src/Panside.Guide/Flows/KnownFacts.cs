@@ -25,6 +25,9 @@ internal sealed class KnownFacts
         ? !Holds(known, fact[4..])
         : _facts.IndexOf(fact) is >= 0 and var bit && (known & (1 << bit)) != 0;
 
+    /// <summary>Whether it is one of the facts that are looked at.</summary>
+    public bool Names(string fact) => _facts.Contains(fact);
+
     /// <summary>A case in words: the facts that hold.</summary>
     public string Told(int known) => string.Join(", ", _facts.Where(fact => Holds(known, fact)));
 

@@ -62,6 +62,9 @@ public sealed record FaultKind(string Code, string Hint)
     /// <summary>A step that nothing leads to, or that leads nowhere.</summary>
     public static FaultKind Reach { get; } = new("reach", "Draw the flow with 'panside check --graph': the way that is missing shows there.");
 
+    /// <summary>A look that leaving wants, and that nothing asks for any more.</summary>
+    public static FaultKind Kept { get; } = new("kept", "Whoever waits to be clear is asked for what leaving wants, again and again: put a watch for it at the step where they wait.");
+
     /// <summary>A walk that went otherwise than its plan says.</summary>
     public static FaultKind Walk { get; } = new("walk", "Is the change meant, take it over with 'panside check --walk FLOW --rig RIG PLAN --as-walked'.");
 
@@ -71,7 +74,7 @@ public sealed record FaultKind(string Code, string Hint)
     /// <summary>All of them.</summary>
     public static IReadOnlyList<FaultKind> All { get; } =
     [
-        Yaml, UnknownKey, MissingKey, Form, Word, Measure, Whole, Range, Fact, Figure, Trigger, Wording, Name, Twice, Together, Danger, WayOut, Gate, Reach, Walk, Impossible,
+        Yaml, UnknownKey, MissingKey, Form, Word, Measure, Whole, Range, Fact, Figure, Trigger, Wording, Name, Twice, Together, Danger, WayOut, Gate, Reach, Kept, Walk, Impossible,
     ];
 
     /// <summary>Those that a look at the form of a file finds, without knowing what it says.</summary>

@@ -19,7 +19,8 @@ internal sealed class Walking(TextWriter output, TextWriter errors)
     /// <exception cref="FaultyFileException">Flow or rig have faults.</exception>
     public int Run(string flowFile, string rigFile, IReadOnlyList<string> plans, bool asWalked)
     {
-        var (flow, rig) = (Library.Flow(flowFile), RigFile.Read(rigFile, Library.ReadFile(rigFile, "rig")));
+        var rig = RigFile.Read(rigFile, Library.ReadFile(rigFile, "rig"));
+        var flow = Library.FlowFor(rig, flowFile);
         var status = ExitStatus.Done;
         foreach (var path in plans.Count > 0 ? plans : [BesideFlow(flowFile, rigFile)])
         {

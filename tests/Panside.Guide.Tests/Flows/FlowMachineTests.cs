@@ -12,7 +12,7 @@ public class FlowMachineTests
             steps:
               - step: boil
                 rest: true
-                watch: [tank]
+                watch: [tank, see-boil, see-depth, see-foam, see-smell]
                 if:
                   - { when: word stop, given: [marked pan-seen, not draw-due], go: pan }
                   - { when: did open-draw, given: [pan-low], go: boil }

@@ -27,6 +27,7 @@ public class RejectedFlowTests
         Assert.Equal(4, rules.Count(rule => rule.StartsWith("Emergency-", StringComparison.Ordinal)));
         Assert.InRange(rules.Count(rule => rule.StartsWith("Dangers-", StringComparison.Ordinal)), 15, 99);
         Assert.Equal(3, rules.Count(rule => rule.StartsWith("End-", StringComparison.Ordinal)));
+        Assert.Equal(6, rules.Count(rule => rule.StartsWith("Looks-", StringComparison.Ordinal)));
         Assert.Contains("Steps-MustReachTheEnd", rules);
     }
 

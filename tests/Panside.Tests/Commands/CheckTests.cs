@@ -50,6 +50,41 @@ public partial class CheckTests
         Assert.Equal($"{scratch["rig.yaml"]}:2:9: a byte that is no UTF-8, expected UTF-8 text\n", Check(false, scratch["rig.yaml"]).Faults);
     }
 
+    /// <summary>What a check refuses guides nobody, in every verb.</summary>
+    [Theory]
+    [InlineData("rig: a\nunits: u\u00fFs\n", "latin1", ":2:9: a byte that is no UTF-8, expected UTF-8 text")]
+    [InlineData("rig: a\nunits: us\n", "utf-16", ":1:1: the file is UTF-16, expected UTF-8 text; save it as UTF-8")]
+    [InlineData("rig: a\nunits: us\n", "utf-16BE", ":1:1: the file is UTF-16, expected UTF-8 text; save it as UTF-8")]
+    [InlineData("rig: a\nunits: us\n\0\0", "latin1", ":3:1: a NUL stands in the file, expected text alone")]
+    public void A_file_that_is_no_text_is_refused_alike_by_every_verb(string text, string encoding, string fault)
+    {
+        using var scratch = new Scratch();
+        File.WriteAllText(scratch["rig.yaml"], text, System.Text.Encoding.GetEncoding(encoding));
+        Assert.Equal($"{scratch["rig.yaml"]}{fault}\n", Check(false, scratch["rig.yaml"]).Faults);
+        foreach (var args in new[] { new[] { "boil", "--plain" }, ["boil", "--stream"], ["practice", "--unattended"], ["plan"] })
+        {
+            foreach (var option in args[0] == "plan" ? new[] { "--rig" } : ["--rig", "--flow"])
+            {
+                var run = Reckon.Captured.Run([.. args, option, scratch["rig.yaml"], "--home", scratch.Folder]);
+                Assert.Equal((ExitStatus.Unusable, ""), (run.Status, run.Out));
+                Assert.Contains(fault, run.Errors, StringComparison.Ordinal);
+            }
+        }
+    }
+
+    /// <summary>A flow that speaks of no coals is checked for them with the rig that has some.</summary>
+    [Fact]
+    public void S6_a_flow_that_would_keep_somebody_at_this_rig_for_ever_guides_nobody_on_it()
+    {
+        using var scratch = new Scratch();
+        var flow = Path.Combine(RepositoryFiles.Root, "tests", "Panside.Guide.Tests", "Flows", "smallest.yaml");
+        Assert.Equal((0, ""), (Check(false, flow).Exit, Check(false, flow).Faults));
+        var run = Reckon.Captured.Run("boil", "--plain", "--flow", flow, "--home", scratch.Folder);
+        Assert.Equal((ExitStatus.Unusable, ""), (run.Status, run.Out));
+        Assert.Contains("from 'boil' on nothing asks for the coals any more", run.Errors, StringComparison.Ordinal);
+        Assert.Contains("from 'boil' on nothing asks for the draw-off side any more", run.Errors, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_file_that_cannot_be_read_is_a_sentence_and_the_others_are_checked_all_the_same()
     {
