@@ -23,6 +23,9 @@ public sealed record HeaderParts(int? LineNumber, bool IsWhole)
     /// <summary>The hash of the flow's text.</summary>
     public string? FlowHash { get; private init; }
 
+    /// <summary>The flow's version; null where the record is older than that it was told.</summary>
+    public int? FlowVersion { get; private init; }
+
     /// <summary>The rig file's text.</summary>
     public string? RigText { get; private init; }
 
@@ -51,6 +54,7 @@ public sealed record HeaderParts(int? LineNumber, bool IsWhole)
                 Program = header.Program,
                 Flow = header.Flow,
                 FlowHash = header.FlowHash,
+                FlowVersion = header.FlowVersion,
                 RigText = header.RigText,
                 Guidance = header.Guidance,
                 Practice = header.Practice,
@@ -68,6 +72,7 @@ public sealed record HeaderParts(int? LineNumber, bool IsWhole)
                 Program = Text(line, "program"),
                 Flow = Text(line, "flow"),
                 FlowHash = Text(line, "flow-hash"),
+                FlowVersion = line.Contains("\"flow-version\":1,", StringComparison.Ordinal) ? 1 : null,
                 RigText = Text(line, "rig-file"),
                 Guidance = Text(line, "guidance"),
                 Practice = line.Contains("\"practice\":true", StringComparison.Ordinal),

@@ -80,6 +80,7 @@ public sealed record LineShape(LineKind Kind, string Key, int Sequence, SessionH
             && session.TryGetProperty("practice", out var practice) && practice.ValueKind is JsonValueKind.True or JsonValueKind.False
                 ? new(program, flow, hash, rig, rigText, guidance, practice.GetBoolean())
                 {
+                    FlowVersion = session.TryGetProperty("flow-version", out var version) && version.ValueKind == JsonValueKind.Number && version.TryGetInt32(out var told) ? told : null,
                     LearnedText = Text("learned-file"),
                     Imported = session.TryGetProperty("imported", out var imported) && imported.ValueKind == JsonValueKind.True,
                 }

@@ -160,6 +160,11 @@ public static class LineWriter
                 json.WriteStartObject("session");
                 json.WriteString("program", header.Program);
                 json.WriteString("flow", header.Flow);
+                if (header.FlowVersion is { } version)
+                {
+                    json.WriteNumber("flow-version", version);
+                }
+
                 json.WriteString("flow-hash", header.FlowHash);
                 json.WriteString("guidance", header.Guidance);
                 json.WriteBoolean("practice", header.Practice);

@@ -47,6 +47,7 @@ public sealed class Setting
         Header = new(
             program, flow.Name, flow.Hash, rig.Name, rig.Text, guidance == Guidance.Beginner ? "beginner" : "practised", practice)
         {
+            FlowVersion = flow.Version,
             LearnedText = learned?.Text,
             Imported = imported,
         };
@@ -76,7 +77,12 @@ public sealed class Setting
     /// <summary>The same with another number of members.</summary>
     /// <param name="members">How many; a multiple of 8.</param>
     public Setting With(int members) =>
-        new(_written, Rig, Guidance, Header.Program, Header.Practice, Learned, Header.Imported) { Members = members };
+        new(_written, Rig, Guidance, Header.Program, Header.Practice, Learned, Header.Imported) { Members = members, Header = Header };
+
+    /// <summary>The same, where a record says which flow it was made with: its session line stays as it is.</summary>
+    /// <param name="header">What the record says of itself in the place of what this setting would say.</param>
+    public Setting Recorded(Func<SessionHeader, SessionHeader> header) =>
+        new(_written, Rig, Guidance, Header.Program, Header.Practice, Learned, Header.Imported) { Members = Members, Header = header(Header) };
 
     /// <summary>What is known of the rig before the first line.</summary>
     public RigEnsemble Cold => RigEnsemble.Cold(Description, StandardBoiling, RigPrior.Default, Learned?.Traits, Members);
@@ -121,7 +127,7 @@ public sealed class Setting
     }
 
     /// <summary>What the record says of all this.</summary>
-    public SessionHeader Header { get; }
+    public SessionHeader Header { get; private init; }
 
     /// <summary>The units shown and assumed.</summary>
     public UnitSystem Units => Rig.Units;

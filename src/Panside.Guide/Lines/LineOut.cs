@@ -61,6 +61,9 @@ public sealed record SessionHeader(
     string Guidance,
     bool Practice)
 {
+    /// <summary>The flow's version as its file tells it; null in a record that was made before it was told.</summary>
+    public int? FlowVersion { get; init; }
+
     /// <summary>What past boils had taught of the rig when the session began, as its file has it; null where nothing was learned.</summary>
     public string? LearnedText { get; init; }
 

@@ -34,11 +34,30 @@ internal static class Opening
     /// <param name="arguments">The arguments.</param>
     /// <param name="practice">Whether the rig is simulated.</param>
     /// <param name="rig">The rig where the arguments name none; null for the one in the home folder, or the built-in one.</param>
-    public static Setting SettingOf(GuidedArguments arguments, bool practice, Rig? rig = null) => new(
-        Library.Flow(arguments.Flow), (arguments.Rig is null ? rig : null) ?? Library.Rig(arguments.Rig, Home.Of(arguments.Home)), RigOptions.Meant(arguments.Guidance), Product.Name, practice, arguments.Learned, arguments.Imported);
+    /// <exception cref="Guide.Yaml.FaultyFileException">A file has a fault, or the flow would keep somebody at this rig for ever.</exception>
+    public static Setting SettingOf(GuidedArguments arguments, bool practice, Rig? rig = null)
+    {
+        var on = (arguments.Rig is null ? rig : null) ?? Library.Rig(arguments.Rig, Home.Of(arguments.Home));
+        return new(Library.FlowFor(on, arguments.Flow), on, RigOptions.Meant(arguments.Guidance), Product.Name, practice, arguments.Learned, arguments.Imported);
+    }
 
     /// <summary>What a record says that it ran on.</summary>
     public static Setting SettingOf(string path, Record record, string? flowFile) => RecordSetting.Of(path, record.Head, flowFile, null).Setting;
+
+    /// <summary>A changed flow goes on only from a record on which it would have said the same: what was marked and asked is then its own.</summary>
+    private static void DemandSame(string path, JournalFile journal, Setting setting, string other)
+    {
+        LongRecordException.Demand(journal.Length);
+        using var progress = new Progress("Comparing the flows on the record", Console.Error, TimeProvider.System);
+        if (ChangedFlow.FirstDifference(setting, new Exchanges().Of(journal.ReadLines(0, progress.Tell))) is { } first)
+        {
+            throw new UnusableException(string.Join('\n',
+            [
+                other, .. ChangedFlow.Told(path, setting.Flow, first),
+                "Name the flow that it was made with: --flow FILE. Or begin a new session with this one: name a new file with --journal; nothing is lost of this one.",
+            ]));
+        }
+    }
 
     private static RecordedSession GoOn(string path, GuidedArguments arguments)
     {
@@ -46,7 +65,14 @@ internal static class Opening
         var journal = OtherNames.OnDisk.GoOn(path, home.Sessions, out var elsewhere);
         try
         {
-            var (setting, warning) = RecordSetting.Of(path, [.. journal.ReadLines().Take(Exchanges.HeadLines)], arguments.Flow, arguments);
+            var record = RecordSetting.Of(path, [.. journal.ReadLines().Take(Exchanges.HeadLines)], arguments.Flow, arguments, takesOther: true);
+            var (setting, warning) = record;
+            if (record.OtherFlow is { } other)
+            {
+                DemandSame(path, journal, setting, other);
+                warning = $"{other} It says the same on this record so far; from here on it leads.{(warning is null ? "" : " " + warning)}";
+            }
+
             using var progress = new Progress("Hearing the record again", Console.Error, TimeProvider.System);
             var recorded = RecordedSession.On(setting, journal, near => OtherNames.OnDisk.Spare(near, home.Sessions), progress.Tell);
             if (recorded.State.IsOver)

@@ -49,9 +49,29 @@ internal sealed class PastSession(string path, Func<IEnumerable<string>> lines, 
     public PastBoil Boil() => new(setting, Heard());
 
     /// <summary>Runs the record through the assistant again, to the first difference.</summary>
+    /// <param name="output">Where it is told.</param>
+    /// <param name="errors">Where it is told what is damaged.</param>
+    /// <param name="otherFlow">That the flow is another than the record's; null where it is the same. Then the difference is told in words.</param>
     /// <returns>The exit status.</returns>
-    public int Verify(TextWriter output, TextWriter errors)
+    public int Verify(TextWriter output, TextWriter errors, string? otherFlow = null)
     {
+        if (otherFlow is not null)
+        {
+            errors.WriteLine(otherFlow);
+            var first = ChangedFlow.FirstDifference(setting, All());
+            foreach (var line in first is null ? [$"{path}: this flow says the same on this record, to its end"] : ChangedFlow.Told(path, setting.Flow, first))
+            {
+                output.WriteLine(line);
+            }
+
+            if (Notice is { } notice)
+            {
+                errors.WriteLine(notice);
+            }
+
+            return first is null ? ExitStatus.Done : ExitStatus.Wrong;
+        }
+
         var (count, last) = (0, 0);
         foreach (var (exchange, _, difference) in Rehearing.Of(new Session(setting), All()))
         {

@@ -9,7 +9,7 @@ internal static class RecordKeys
 
     private static readonly FrozenDictionary<string, string[]> Below = new Dictionary<string, string[]>
     {
-        ["session"] = ["program", "flow", "flow-hash", "guidance", "practice", "rig", "rig-file", "learned-file", "imported"],
+        ["session"] = ["program", "flow", "flow-version", "flow-hash", "guidance", "practice", "rig", "rig-file", "learned-file", "imported"],
         ["prompt"] = ["step", "ask", "unit", "text", "because", "low", "high", "last", "last-minutes", "choices"],
         ["advice"] = ["action", "urgency", "text", "because", "prepare", "forecast"],
         ["advice forecast"] = Forecast,

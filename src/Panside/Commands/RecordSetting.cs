@@ -11,16 +11,22 @@ namespace Panside.Commands;
 /// <param name="Warning">What of it is damaged or new, and what was taken in its place; null where the record tells all.</param>
 internal sealed record RecordSetting(Setting Setting, string? Warning)
 {
+    /// <summary>What was made with another flow and is looked at with this one, in a sentence; null where it is the same flow.</summary>
+    public string? OtherFlow { get; private init; }
+
     /// <summary>The same of a file that was named; the warning goes to the errors.</summary>
-    public static Setting Told(string path, string? flowFile, TextWriter errors)
+    public static Setting Told(string path, string? flowFile, TextWriter errors) => Told(path, flowFile, errors, takesOther: false).Setting;
+
+    /// <summary>The same, with another flow where that is what is wanted.</summary>
+    public static RecordSetting Told(string path, string? flowFile, TextWriter errors, bool takesOther)
     {
-        var (setting, warning) = Of(path, GivenFile.Head(path), flowFile, null);
-        if (warning is not null)
+        var told = Of(path, GivenFile.Head(path), flowFile, null, takesOther);
+        if (told.Warning is { } warning)
         {
             errors.WriteLine(warning);
         }
 
-        return setting;
+        return told;
     }
 
     /// <summary>What the first lines of a record tell.</summary>
@@ -28,8 +34,9 @@ internal sealed record RecordSetting(Setting Setting, string? Warning)
     /// <param name="head">Its first lines.</param>
     /// <param name="flowFile">The flow that it was made with; null for the built-in one.</param>
     /// <param name="instead">What to take where the record does not tell; null for what is built in.</param>
+    /// <param name="takesOther">Whether a flow that it was not made with is taken all the same, to see whether it says the same.</param>
     /// <exception cref="UnusableException">It is no record, or was made with another flow.</exception>
-    public static RecordSetting Of(string path, IReadOnlyList<string> head, string? flowFile, GuidedArguments? instead)
+    public static RecordSetting Of(string path, IReadOnlyList<string> head, string? flowFile, GuidedArguments? instead, bool takesOther = false)
     {
         if (HeaderParts.Of(head) is not { } parts)
         {
@@ -37,7 +44,13 @@ internal sealed record RecordSetting(Setting Setting, string? Warning)
         }
 
         var taken = new List<string>();
-        var flow = FlowOf(path, parts, flowFile, taken);
+        var flow = FlowOf(parts, flowFile, taken, out var isOther);
+        var other = isOther ? $"{path}: was made with the flow '{parts.Flow}' ({parts.FlowHash}); this one is '{flow.Name}' ({flow.Hash})." : null;
+        if (other is not null && !takesOther)
+        {
+            throw new UnusableException($"{other} Name the flow it was made with: --flow FILE. 'panside replay --verify {path} --flow FILE' tells where another one first differs.");
+        }
+
         var rig = RigOf(path, parts, instead, taken);
         if (parts.Guidance is not ("beginner" or "practised"))
         {
@@ -46,7 +59,15 @@ internal sealed record RecordSetting(Setting Setting, string? Warning)
 
         var guidance = RigOptions.Meant(parts.Guidance is "beginner" or "practised" ? parts.Guidance : instead?.Guidance ?? "beginner");
         var setting = new Setting(flow, rig, guidance, parts.Program ?? Product.Name, parts.Practice, LearnedOf(path, parts, taken), parts.Imported);
-        return new(setting, Warn(path, parts, taken));
+        if (parts.LineNumber is not null)
+        {
+            // What the record says of its flow stays as it stands there, so that its session line agrees with itself.
+            setting = setting.Recorded(header => isOther
+                ? header with { Flow = parts.Flow ?? flow.Name, FlowHash = parts.FlowHash!, FlowVersion = parts.FlowVersion }
+                : header with { FlowVersion = parts.FlowVersion });
+        }
+
+        return new(setting, Warn(path, parts, taken)) { OtherFlow = other };
     }
 
     private static string? Warn(string path, HeaderParts parts, List<string> taken)
@@ -63,9 +84,10 @@ internal sealed record RecordSetting(Setting Setting, string? Warning)
     }
 
     /// <summary>A hash that is none, or differs from the flow's by one sign, is damaged; any other is another flow's.</summary>
-    private static Flow FlowOf(string path, HeaderParts parts, string? flowFile, List<string> taken)
+    private static Flow FlowOf(HeaderParts parts, string? flowFile, List<string> taken, out bool isOther)
     {
         var flow = Library.Flow(flowFile);
+        isOther = false;
         if (flow.Hash == parts.FlowHash)
         {
             return flow;
@@ -74,8 +96,8 @@ internal sealed record RecordSetting(Setting Setting, string? Warning)
         var isHash = parts.FlowHash is { } hash && hash.Length == flow.Hash.Length && hash.All(char.IsAsciiHexDigitLower);
         if (isHash && parts.FlowHash!.Zip(flow.Hash).Count(pair => pair.First != pair.Second) > 1)
         {
-            throw new UnusableException(
-                $"{path}: was made with the flow '{parts.Flow}' ({parts.FlowHash}); this one is '{flow.Name}' ({flow.Hash}). Name the flow it was made with: --flow FILE.");
+            isOther = true;
+            return flow;
         }
 
         taken.Add($"the flow '{flow.Name}'");

@@ -21,7 +21,7 @@ internal static class ReplayCommand
         var from = new Option<string?>("--from") { Description = "Begin at a time: 17:05, or 2031-03-08T17:05:00-05:00.", HelpName = "TIME" };
         var to = new Option<string?>("--to") { Description = "Stop at a time. On the screen without --from: open there.", HelpName = "TIME" };
         var moments = new Option<bool>("--moments") { Description = "Print its alarms and draws only, each with what was forecast then beside what came." };
-        var verify = new Option<bool>("--verify") { Description = "Run the record through the assistant again; the first difference ends with status 1." };
+        var verify = new Option<bool>("--verify") { Description = "Run the record through the assistant again; the first difference ends with status 1. With another --flow: tells where that one says otherwise." };
         var flow = new Option<string?>("--flow") { Description = "The flow that it was made with. Without it: the built-in flow for a divided pan.", HelpName = "FILE" };
         var command = new Command("replay", "Plays a past session. Nothing is written to its record.") { file, plain, speed, from, to, moments, verify, flow };
         var looks = new LookOptions().AddTo(command);
@@ -57,11 +57,12 @@ internal static class ReplayCommand
 
         using var progress = new Progress("Reading the record", Console.Error, TimeProvider.System);
         var isPaced = asked.Speed is not null || (!asked.Verify && !asked.Moments && !asked.Plain);
+        var record = RecordSetting.Told(asked.Path, flow, Console.Error, takesOther: asked.Verify);
         var session = new PastSession(
-            asked.Path, () => GivenFile.Lines(asked.Path, isPaced && !FullScreenFace.IsThere ? null : progress.Tell), RecordSetting.Told(asked.Path, flow, Console.Error));
+            asked.Path, () => GivenFile.Lines(asked.Path, isPaced && !FullScreenFace.IsThere ? null : progress.Tell), record.Setting);
         if (asked.Verify)
         {
-            return session.Verify(Console.Out, Console.Error);
+            return session.Verify(Console.Out, Console.Error, record.OtherFlow);
         }
 
         if (asked.Moments)

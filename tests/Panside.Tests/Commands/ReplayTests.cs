@@ -141,13 +141,10 @@ public class ReplayTests
     {
         using var scratch = new Scratch();
         File.WriteAllBytes(scratch["b.jsonl"], Boil.WithLine(2, line => System.Text.RegularExpressions.Regex.Replace(line, "\"flow-hash\":\"[0-9a-f]*", "\"flow-hash\":\"0123456789abcdef")));
-        foreach (var option in new[] { "--plain", "--verify" })
-        {
-            var (exit, said, errors) = Run("replay", scratch["b.jsonl"], option);
-            Assert.Equal((2, ""), (exit, said));
-            Assert.Contains("was made with the flow 'divided pan'", errors, StringComparison.Ordinal);
-            Assert.Contains("--flow FILE", errors, StringComparison.Ordinal);
-        }
+        var (exit, said, errors) = Run("replay", scratch["b.jsonl"], "--plain");
+        Assert.Equal((2, ""), (exit, said));
+        Assert.Contains("was made with the flow 'divided pan'", errors, StringComparison.Ordinal);
+        Assert.Contains("--flow FILE", errors, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -1,0 +1,96 @@
+using Panside.Commands;
+using Panside.Tests.Reckon;
+using Panside.Tests.Stream;
+
+namespace Panside.Tests.Records;
+
+/// <summary>A record says which flow it was made with; with a changed one it goes on, or is verified, only as far as both say the same.</summary>
+public sealed class ChangedFlowTests : IDisposable
+{
+    private static readonly string Shipped = RepositoryFiles.Read("flows", "divided-pan.yaml");
+
+    private readonly Scratch _scratch = new();
+
+    public void Dispose() => _scratch.Dispose();
+
+    [Fact]
+    public void A_record_says_name_version_and_hash_of_its_flow()
+    {
+        var record = Boiled(3);
+        Assert.Contains($"\"flow\":\"divided pan\",\"flow-version\":1,\"flow-hash\":\"{Library.Flow(null).Hash}\"", File.ReadAllText(record), StringComparison.Ordinal);
+        Assert.Equal(ExitStatus.Done, Captured.Run("check", record).Status);
+    }
+
+    [Fact]
+    public void A_record_of_before_the_version_was_told_stays_as_good_as_it_was()
+    {
+        var record = Boiled(6);
+        File.WriteAllText(record, File.ReadAllText(record).Replace("\"flow-version\":1,", "", StringComparison.Ordinal));
+        Assert.Equal((ExitStatus.Done, ""), (Captured.Run("replay", record, "--verify").Status, Captured.Run("check", record).Out));
+        using var session = Open(record, null);
+        Assert.Null(session.Trouble);
+    }
+
+    [Theory]
+    [InlineData("text: Look the pan over;", "text: See the pan over;", "said then: Look the pan over;", "this flow: See the pan over;", "'pan-sound' is worded otherwise.")]
+    [InlineData("pan-sound", "pan-whole", "('pan-sound')", "('pan-whole')", "'pan-sound' does not stand in this flow.")]
+    [InlineData("no: pan-sound\n", "no: pan-leftover\n", "said then: ! Caution: Old solder", "('pan-leftover')", "The record goes on with 'pan-sound', this flow with 'pan-leftover'.")]
+    public void Verifying_with_a_changed_flow_tells_line_time_and_what_each_says(string right, string wrong, string stood, string comes, string why)
+    {
+        var record = Boiled(6);
+        var run = Captured.Run("replay", "--verify", record, "--flow", Changed(right, wrong));
+        Assert.Equal(ExitStatus.Wrong, run.Status);
+        Assert.Matches($"^{System.Text.RegularExpressions.Regex.Escape(record)}:[0-9]+: the first difference, at 17:0[01]\n", run.Out);
+        var number = int.Parse(run.Out[(record.Length + 1)..].Split(':')[0], System.Globalization.CultureInfo.InvariantCulture);
+        Assert.Matches("\"(prompt|caution)\":", File.ReadAllLines(record)[number - 1]);
+        Assert.All(new[] { stood, comes, why }, told => Assert.Contains(told, run.Out, StringComparison.Ordinal));
+        Assert.Contains("was made with the flow 'divided pan'", run.Errors, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void An_interval_that_was_changed_is_told_with_how_often_it_is_asked_now()
+    {
+        var record = Path.Combine(RepositoryFiles.Root, "demo-sessions", "first-shutdown.jsonl");
+        const string Often = "  - watch: foam-watch\n    ask: foam\n    every: 20 min\n";
+        var run = Captured.Run("replay", "--verify", record, "--flow", Changed(Often, Often.Replace("20", "500", StringComparison.Ordinal)));
+        Assert.Equal(ExitStatus.Wrong, run.Status);
+        Assert.Contains("said then: Look at the foam. ('foam-watch')", run.Out, StringComparison.Ordinal);
+        Assert.Contains("'foam-watch' is a watch; this flow asks it every 8 hours, 20 minutes, a practised hand every 1 hour.", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_changed_flow_that_says_the_same_goes_on_with_a_warning_and_another_is_told_where_it_differs()
+    {
+        var record = Boiled(6);
+        var same = Changed("# The whole boil", "# All of the boil");
+        var verified = Captured.Run("replay", "--verify", record, "--flow", same);
+        Assert.Equal((ExitStatus.Done, $"{record}: this flow says the same on this record, to its end\n"), (verified.Status, verified.Out));
+        using (var session = Open(record, same))
+        {
+            Assert.Contains("It says the same on this record so far", session.Trouble, StringComparison.Ordinal);
+            Assert.False(session.State.IsOver);
+        }
+
+        var before = File.ReadAllText(record);
+        var fault = Assert.Throws<UnusableException>(() => Open(record, Changed("text: Look the pan over;", "text: See the pan over;")));
+        Assert.Contains(": the first difference, at 17:0", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("this flow: See the pan over;", fault.Message, StringComparison.Ordinal);
+        Assert.Contains("--flow FILE. Or begin a new session", fault.Message, StringComparison.Ordinal);
+        Assert.Equal(before, File.ReadAllText(record));
+    }
+
+    private Panside.Journal.RecordedSession Open(string record, string? flow) => Opening.Open(new(null, flow, "beginner", record, _scratch.Folder));
+
+    private string Boiled(int lines)
+    {
+        StreamRun.Of(WholeBoil.Lines.Take(lines), _scratch["boil.jsonl"]);
+        return _scratch["boil.jsonl"];
+    }
+
+    private string Changed(string right, string wrong)
+    {
+        Assert.Contains(right, Shipped, StringComparison.Ordinal);
+        File.WriteAllText(_scratch["changed.yaml"], Shipped.Replace(right, wrong, StringComparison.Ordinal));
+        return _scratch["changed.yaml"];
+    }
+}
