@@ -222,6 +222,50 @@ public partial class RigMakingTests
     }
 
     [Fact]
+    public void The_most_that_can_be_asked_is_announced_and_not_what_one_rig_happens_to_be_asked() =>
+        Assert.StartsWith("- Up to 20 questions", Said().Opening[0], StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("channels", "one", "1 channel")]
+    [InlineData("channels", "three channels", "3 channels")]
+    [InlineData("depth", "one in", "1 in deep")]
+    [InlineData("wall", "eight", "8 in high")]
+    [InlineData("brick", "twelve bricks", "")]
+    [InlineData("tank", "one gal", "1 gal, full")]
+    [InlineData("length", "four ft", "4 ft long")]
+    public void A_number_in_a_word_is_understood_wherever_one_is_asked(string question, string said, string heard)
+    {
+        var making = Said([.. Least, "rest"]);
+        Assert.Contains(making.Hear($"{question} {said}"), line => line.StartsWith("  Heard: " + heard, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void One_is_still_one_pan_where_a_second_is_asked_for()
+    {
+        var making = Said("us", "4 ft", "2 ft", "no", "yes");
+        Assert.Contains(making.Hear("one"), line => line == "  Heard: one pan.");
+    }
+
+    [Fact]
+    public void The_file_shows_beside_each_answer_that_was_not_given_what_is_taken()
+    {
+        var text = Said([.. Least, "rest", "yes"]).Text;
+        string[] shown = ["draw:", "  by: valve", "instruments: [thermometer, hydrometer, refractometer]", "lid: true", "finishing pot: false", "  least: 0.75 in", "  flood: 2.5 in", "  run: 1.5 in", "  wall: 8 in"];
+        Assert.All(shown, line => Assert.Contains(text.Split('\n'), row => Commented().Replace(row, "$1$2") is var open && open != row && open.TrimStart().StartsWith(line.Trim(), StringComparison.Ordinal)));
+
+        // What it shows is what is taken: uncommented, it says the same rig.
+        var open = string.Join('\n', text.Split('\n').Skip(2).Select(row => Commented().Replace(row, "$1$2")));
+        var (left, said) = (RigFile.Read("r", text), RigFile.Read("r", open));
+        Assert.Equal(
+            (left.DrawnBy, string.Join(' ', left.Instruments), left.HasLid, left.HasFinishingPot, left.Channels),
+            (said.DrawnBy, string.Join(' ', said.Instruments), said.HasLid, said.HasFinishingPot, said.Channels));
+        Assert.Equal((double.Round(left.LeastDepth.Inches, 6), double.Round(left.FloodDepth.Inches, 6)), (double.Round(said.LeastDepth.Inches, 6), double.Round(said.FloodDepth.Inches, 6)));
+    }
+
+    [GeneratedRegex("^( *)# (.*)$")]
+    private static partial Regex Commented();
+
+    [Fact]
     public void Two_pans_are_asked_for_each_with_its_size_floor_channels_and_depths()
     {
         var making = Said([.. TwoPans, "yes"]);

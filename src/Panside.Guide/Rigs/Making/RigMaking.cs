@@ -75,7 +75,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
     [
         _kept > 0
             ? $"- Going on where it was stopped: {_kept} {(_kept == 1 ? "answer is" : "answers are")} kept. 'anew' forgets them."
-            : $"- {_answers.Questions.Count} questions, two minutes. Take a tape measure. Enter where you do not know.",
+            : $"- Up to {RigQuestions.Most} questions, two minutes. Take a tape measure; Enter where unsure.",
         "- Nothing is written before you have seen it whole. 'back' goes back, 'stop' keeps the answers.",
     ];
 
@@ -260,8 +260,9 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
             return TakeUsual(question, keeps: said.Length == 0);
         }
 
+        // A word for a number counts where nothing else is meant by it.
         var reply = question.Read(said, _answers);
-        if (reply.Answer is not { } answer)
+        if ((reply.Answer ?? question.Read(RigQuestions.InDigits(said), _answers).Answer) is not { } answer)
         {
             return [$"x {reply.Fault}"];
         }

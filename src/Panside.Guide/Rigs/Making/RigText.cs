@@ -51,15 +51,17 @@ internal static class RigText
         }
 
         Line(text, "  ", "tank", answers["tank"], usual is null ? null : Amount.Shown(units.From(usual.Tank)), "what the head tank holds, full");
-        if (answers["draw"]?.Value is { } drawn)
+        if (answers["draw"]?.Value is not null || usual is not null)
         {
-            text.Append("draw:\n");
-            Line(text, "  ", "by", drawn, "valve, ladle or pour: how syrup comes out");
+            text.Append(answers["draw"]?.Value is null ? "# draw:\n" : "draw:\n");
+            Line(text, answers["draw"]?.Value is null ? "#   " : "  ", "by", answers["draw"], Drawn(usual), "valve, ladle or pour: how syrup comes out");
         }
 
-        Things(text, answers["has"]?.Value);
+        Things(text, answers["has"]?.Value, usual);
         return text.ToString();
     }
+
+    private static string? Drawn(Rig? usual) => usual?.DrawnBy switch { null => null, DrawnBy.Pour => "pour", DrawnBy.Ladle => "ladle", _ => "valve" };
 
     private static void Wood(StringBuilder text, RigAnswers answers, Rig? usual)
     {
@@ -77,24 +79,25 @@ internal static class RigText
     {
         var (length, width) = (answers["length"]?.Value ?? RigLimit.PanLength.Example, answers["width"]?.Value ?? RigLimit.PanWidth.Example);
         var channels = answers["channels"]?.Value?.Split(" and ");
+        UsualDepths? front = usual is null ? null : new(usual.RunDepth, usual.LeastDepth, usual.FloodDepth, usual.WallDepth);
         if (!answers.HasPanBehind)
         {
             text.Append("pan:\n");
-            Pan(text, "  ", (length, width), channels?[0], usual?.Channels, DepthsOf(answers, "depth", "wall"), usual is null ? null : (usual.RunDepth, usual.WallDepth), answers.Units);
+            Pan(text, "  ", (length, width), channels?[0], usual?.Channels, DepthsOf(answers, "depth", "wall"), front, answers.Units);
             return;
         }
 
         text.Append("pans:".PadRight(NoteColumn)).Append(" # in the order of the sap: the one behind, then the one with the draw-off\n");
         var (back, flues) = (usual?.Back, answers["flues"]?.Value);
         var behind = answers["behind"]!.Value!.Split(" by ");
-        Pan(text, "    ", (behind[0], behind[1]), channels is [_, var rear] ? rear : null, back?.Channels, DepthsOf(answers, "rear", null), back is null ? null : (back.RunDepth, back.WallDepth), answers.Units,
+        Pan(text, "    ", (behind[0], behind[1]), channels is [_, var rear] ? rear : null, back?.Channels, DepthsOf(answers, "rear", null), back is null ? null : new(back.RunDepth, back.LeastDepth, back.FloodDepth, back.WallDepth), answers.Units,
             flues is null or RigQuestions.None ? null : flues);
-        Pan(text, "    ", (length, width), channels?[0], usual?.Channels, DepthsOf(answers, "depth", "wall"), usual is null ? null : (usual.RunDepth, usual.WallDepth), answers.Units);
+        Pan(text, "    ", (length, width), channels?[0], usual?.Channels, DepthsOf(answers, "depth", "wall"), front, answers.Units);
     }
 
     private static void Pan(
         StringBuilder text, string indent, (string Length, string Width) size, string? channels, int? usualChannels, Dictionary<string, string> depths,
-        (Length Run, Length Wall)? usual, UnitSystem units, string? flues = null)
+        UsualDepths? usual, UnitSystem units, string? flues = null)
     {
         Line(text, indent.Length > 2 ? "  - " : indent, "length", size.Length, "inside, from the door's end to the stack's");
         Line(text, indent, "width", size.Width, "inside");
@@ -119,7 +122,7 @@ internal static class RigText
         return depths;
     }
 
-    private static void Depths(StringBuilder text, string indent, Dictionary<string, string> depths, (Length Run, Length Wall)? usual, UnitSystem units)
+    private static void Depths(StringBuilder text, string indent, Dictionary<string, string> depths, UsualDepths? usual, UnitSystem units)
     {
         if (depths.Count == 0 && usual is null)
         {
@@ -131,32 +134,30 @@ internal static class RigText
         void Depth(string key, Length? taken, string note) => Line(
             text, indent, key, depths.TryGetValue(key, out var told) ? new(told, "") : null, taken is { } length ? Amount.Shown(units.From(length)) : null, note);
         Depth("run", usual?.Run, "of the sap while it boils");
-        Depth("least", null, "that it must never fall below while hot");
-        if (depths.ContainsKey("flood"))
-        {
-            Depth("flood", null, "for a shutdown");
-        }
-        else if (depths.TryGetValue("run", out var run) && MeasureText.Read(run, Dimension.Length, null).Measure is { } measure
+        Depth("least", usual?.Least, "that it must never fall below while hot");
+        if (!depths.ContainsKey("flood") && depths.TryGetValue("run", out var run) && MeasureText.Read(run, Dimension.Length, null).Measure is { } measure
             && UnitSystem.Length(measure) + OverRunDepth is var deeper && deeper > RigDefaults.FloodDepth)
         {
             Line(text, indent, "flood", units.From(deeper).ToString(), "for a shutdown: an inch deeper than it runs");
+        }
+        else
+        {
+            Depth("flood", usual?.Flood, "for a shutdown");
         }
 
         Depth("wall", usual?.Wall, "from the bottom to the rim");
     }
 
-    /// <summary>What there is to read with, a lid, a pot; nothing where nobody said.</summary>
-    private static void Things(StringBuilder text, string? has)
+    /// <summary>What there is to read with, a lid, a pot; the usual, not used, where nobody said.</summary>
+    private static void Things(StringBuilder text, string? has, Rig? usual)
     {
-        if (has is null)
-        {
-            return;
-        }
-
-        var named = Rig.KnownInstruments.Where(instrument => has.Contains(instrument, StringComparison.Ordinal)).ToList();
-        Line(text, "", "instruments", named.Count > 0 ? $"[{string.Join(", ", named)}]" : RigQuestions.None, "what is there to read with");
-        Line(text, "", "lid", has.Contains(RigQuestions.Lid, StringComparison.Ordinal) ? "true" : "false", "whether the pan has one");
-        Line(text, "", "finishing pot", has.Contains(RigQuestions.Pot, StringComparison.Ordinal) ? "true" : "false", "whether syrup is finished in a pot of its own");
+        void Thing(string key, Func<string, string> told, Func<Rig, string> taken, string note) =>
+            Line(text, "", key, has is null ? null : new(told(has), ""), usual is null ? null : taken(usual), note);
+        static string Listed(IEnumerable<string> instruments) => string.Join(", ", instruments) is { Length: > 0 } named ? $"[{named}]" : RigQuestions.None;
+        static string Flag(bool there) => there ? "true" : "false";
+        Thing("instruments", said => Listed(Rig.KnownInstruments.Where(instrument => said.Contains(instrument, StringComparison.Ordinal))), rig => Listed(rig.Instruments), "what is there to read with");
+        Thing("lid", said => Flag(said.Contains(RigQuestions.Lid, StringComparison.Ordinal)), rig => Flag(rig.HasLid), "whether the pan has one");
+        Thing("finishing pot", said => Flag(said.Contains(RigQuestions.Pot, StringComparison.Ordinal)), rig => Flag(rig.HasFinishingPot), "whether syrup is finished in a pot of its own");
     }
 
     /// <summary>A line that is used where it was answered, and shows the usual where it was not.</summary>
@@ -174,6 +175,9 @@ internal static class RigText
 
     private static void Line(StringBuilder text, string indent, string key, string value, string note) =>
         text.Append($"{indent}{key}: {value}".PadRight(NoteColumn)).Append(" # ").Append(note).Append('\n');
+
+    /// <summary>The depths of a pan that are taken where none are told.</summary>
+    private sealed record UsualDepths(Length Run, Length Least, Length Flood, Length Wall);
 
     private static string Quoted(string name) => $"'{name.Replace("'", "''", StringComparison.Ordinal)}'";
 }
