@@ -18,6 +18,8 @@ public sealed partial class Listener(Setting setting)
     /// <summary>The same of foam that rises.</summary>
     private const double SurelyRising = 0.9;
 
+    private static readonly string[] OfBack = ["back", "rear"];
+
     private readonly TalkListener _talk = new(setting);
 
     /// <summary>What the text means.</summary>
@@ -135,6 +137,12 @@ public sealed partial class Listener(Setting setting)
             return setting.Readings.Words.ContainsKey(name) || DeedName.Said.ContainsKey(name)
                 ? new MeansNothing($"'{unitWord}' is no unit that is known here. Expected: {UnitNames.SpokenOf(Kind(name))}.") { IsCertain = _talk.IsStrange(unitWord) }
                 : null;
+        }
+
+        if (setting.Rig.Back is not null && OfBack.Contains(name, StringComparer.OrdinalIgnoreCase) && unit?.Kind() is null or Dimension.Length)
+        {
+            // Of two pans "back 2 1/4" is short for the depth of that one.
+            name = "back pan";
         }
 
         if (setting.Readings.Words.TryGetValue(name, out var reading))

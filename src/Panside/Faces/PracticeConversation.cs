@@ -29,6 +29,8 @@ internal sealed class PracticeConversation : IConversation, IDisposable
 
     private const int MinutesAtMost = 60;
 
+    private static readonly string[] BackPanWords = ["pan", "depth", "level"];
+
     /// <summary>As often as the faces look at the clock.</summary>
     private static readonly TimeSpan LookEvery = TimeSpan.FromSeconds(5);
 
@@ -164,11 +166,33 @@ internal sealed class PracticeConversation : IConversation, IDisposable
                 return Say($"On at {speed:0.#} times real time.");
             case var words when Number(words, "ahead") is { } minutes:
                 return minutes is >= 1 and <= MinutesAtMost ? Ahead(text.At, minutes) : Say($"Ahead is 1 to {MinutesAtMost} minutes, like 'ahead 5'.");
-            case var words when Number(words, "back") is { } minutes:
+            case var words when !TellsBackPan(words) && Number(words, "back") is { } minutes:
                 return Say(Back(text.At, minutes));
             default:
                 return null;
         }
+    }
+
+    /// <summary>
+    /// Whether words that begin with <c>back</c> tell of the pan behind, and not of time: by its name, a unit of length or a fraction; a bare number
+    /// only where just that depth is asked for, and the pan can stand so deep.
+    /// </summary>
+    private bool TellsBackPan(string words)
+    {
+        if (Setting.Rig.Back is not { } back || !words.StartsWith("back ", StringComparison.Ordinal))
+        {
+            return false;
+        }
+
+        var rest = words["back ".Length..].Trim();
+        if (!MeasureText.TryNumber(rest, out var value, out var unit))
+        {
+            return BackPanWords.Any(word => rest == word || rest.StartsWith(word + " ", StringComparison.Ordinal));
+        }
+
+        return unit.Length > 0 ? UnitNames.FromWord(unit)?.Kind() == Dimension.Length
+            : double.IsNaN(Number(words, "back") ?? 0)
+                || (State.Open is { Ask: "back-pan-depth", Unit: { } asked } && value > 0 && Measure.Of(value, asked) is { } deep && UnitSystem.Length(deep) <= back.WallDepth);
     }
 
     /// <summary>The number after a word; none where the word stands alone or something else follows, null where it is another word.</summary>

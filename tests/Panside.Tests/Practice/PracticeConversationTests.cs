@@ -32,6 +32,46 @@ public class PracticeConversationTests
         Assert.False(Directory.Exists(Path.Combine(scratch.Folder, "sessions")));
     }
 
+    /// <summary>Of two pans, what tells a depth is heard as the back pan's; a bare number stays the word for time unless just that depth is asked.</summary>
+    [Theory]
+    [InlineData("back pan 2 in", true)]
+    [InlineData("back 2 1/4", true)]
+    [InlineData("back 2¼", true)]
+    [InlineData("back 2 in", true)]
+    [InlineData("back 10", false)]
+    [InlineData("back", false)]
+    [InlineData("back 10 min", false)]
+    public void Words_that_tell_the_back_pans_depth_are_no_words_for_time(string said, bool isDepth)
+    {
+        using var scratch = new Scratch();
+        using var session = Commands.Opening.Open(
+            new(Path.Combine(RepositoryFiles.Root, "flows", "rigs", "flue-and-syrup-pan.yaml"), null, "beginner", null, scratch.Folder), practice: true);
+        var conversation = Of(session);
+        conversation.Hear(new Tick(At(0)));
+        conversation.Hear(new Text(At(1), "yes"));
+        var answers = conversation.Hear(new Text(At(2), said));
+        Assert.Equal(isDepth, answers.Any(line => line is HeardLine { As: Reading { Name.Code: "back-pan-depth" } }));
+        Assert.Equal(!isDepth, answers.OfType<ToldLine>().Any(line => line.Text.Contains("stepping back", StringComparison.Ordinal) || line.Text.Contains("Back is 1 to 60", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public void A_bare_number_is_the_back_pans_depth_where_just_that_is_asked_and_it_can_be()
+    {
+        using var scratch = new Scratch();
+        using var session = Commands.Opening.Open(
+            new(Path.Combine(RepositoryFiles.Root, "flows", "rigs", "flue-and-syrup-pan.yaml"), null, "beginner", null, scratch.Folder), practice: true);
+        var conversation = Of(session);
+        conversation.Hear(new Tick(At(0)));
+        for (var minute = 1; conversation.State.Open?.Ask != "back-pan-depth"; minute++)
+        {
+            Assert.True(minute < 60, "The back pan was never asked for.");
+            conversation.Hear(new Text(At(minute), conversation.State.Open?.Ask switch { null or "confirm" => "yes", "pan-depth" => "1 1/2", "tank-volume" => "20", _ => "skip" }));
+        }
+
+        Assert.Contains(conversation.Hear(new Text(At(61), "back 55")), line => line is ToldLine { Text: var told } && told.Contains("stepping back", StringComparison.Ordinal));
+        Assert.Contains(conversation.Hear(new Text(At(62), "back 3")), line => line is HeardLine { As: Reading { Name.Code: "back-pan-depth" } });
+    }
+
     [Theory]
     [InlineData(0, "no sap to read")]
     [InlineData(40, "sap 2")]
