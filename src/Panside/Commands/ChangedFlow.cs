@@ -46,17 +46,20 @@ internal static class ChangedFlow
         return
         [
             $"{path}:{first.Difference.LineNumber}: the first difference{(first.At is { } at ? $", at {at.Time:HH:mm}" : "")}",
-            $"said then: {Said(stood)}",
-            $"this flow: {Said(comes)}",
+            $"said then: {(IsAside(stood, comes) ? "nothing" : Said(stood))}",
+            $"this flow: {(IsAside(comes, stood) ? "nothing" : Said(comes))}",
             .. Why(flow, first.Asked, first.Asks),
         ];
     }
 
     private static LineOut? Line(string? text) => text is null ? null : AnswerReader.Read(text);
 
+    /// <summary>Forecasts come last: one that stands where the other says something says that here nothing is.</summary>
+    private static bool IsAside(LineOut? line, LineOut? other) => line is ForecastLine && other is not (null or ForecastLine);
+
     private static string Said(LineOut? line) => line switch
     {
-        null => "nothing more",
+        null => "nothing",
         PromptLine(_, _, var prompt) => $"{prompt.Text} ('{prompt.Step}')",
         PhaseLine(_, _, var phase) => $"the phase '{phase}'",
         ForecastLine(_, _, var forecast) => $"the forecast '{forecast.Name}'",

@@ -15,8 +15,12 @@ internal static class Ending
         {
             case AggregateException { InnerExceptions: [var only] }:
                 return Of(only, errors);
-            case UnusableException:
-                errors.WriteLine(fault.Message);
+            case UnusableException unusable:
+                foreach (var line in unusable.More.Prepend(unusable.Message))
+                {
+                    errors.WriteLine(line);
+                }
+
                 return ExitStatus.Unusable;
             case FaultyFileException faulty:
                 foreach (var one in faulty.Faults)

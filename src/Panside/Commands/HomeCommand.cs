@@ -97,7 +97,7 @@ internal static class HomeCommand
         }
         catch (Exception fault) when (fault is UnusableException or FaultyFileException)
         {
-            throw new UnusableException($"{fault.Message} Or start a new boil: 'panside boil'.");
+            throw new UnusableException($"{fault.Message} Or start a new boil: 'panside boil'.", (fault as UnusableException)?.More);
         }
     }
 

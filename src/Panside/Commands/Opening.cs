@@ -51,11 +51,11 @@ internal static class Opening
         using var progress = new Progress("Comparing the flows on the record", Console.Error, TimeProvider.System);
         if (ChangedFlow.FirstDifference(setting, new Exchanges().Of(journal.ReadLines(0, progress.Tell))) is { } first)
         {
-            throw new UnusableException(string.Join('\n',
+            throw new UnusableException(other,
             [
-                other, .. ChangedFlow.Told(path, setting.Flow, first),
+                .. ChangedFlow.Told(path, setting.Flow, first),
                 "Name the flow that it was made with: --flow FILE. Or begin a new session with this one: name a new file with --journal; nothing is lost of this one.",
-            ]));
+            ]);
         }
     }
 
