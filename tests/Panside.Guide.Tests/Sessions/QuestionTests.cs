@@ -51,7 +51,7 @@ public class QuestionTests
         var boil = In("steady-boil");
         var now = new Situation(boil.Session.Setting, boil.State);
         var last = now.MinutesToLastCharge!.Value;
-        var still = boil.State.Rigs.OnceLastCharged(boil.Session.Setting.Rig.Charge).StillMinutes(0.5);
+        var still = boil.State.Rigs.Forecasts.OnceLastCharged(boil.Session.Setting.Rig.Charge).StillMinutes(0.5);
 
         // Somebody must look (2 min); the cautious look on for 20 min over thin coals.
         var at = boil.Now.Time.AddMinutes(last.P50 + still + 2 + (now.IsCautious ? 20 : 0));
@@ -135,7 +135,7 @@ public class QuestionTests
         var boil = In("steady-boil");
         boil.Say("I must be gone by 22:30");
         var clock = Assert.Single(boil.State.Clocks);
-        var still = boil.State.Rigs.OnceLastCharged(boil.Session.Setting.Rig.Charge).StillMinutes(0.95);
+        var still = boil.State.Rigs.Forecasts.OnceLastCharged(boil.Session.Setting.Rig.Charge).StillMinutes(0.95);
         Assert.InRange((new TimeOnly(22, 30).ToTimeSpan() - clock.Until.TimeOfDay).TotalMinutes - still, 29, 31); // 20 min over thin coals, 10 to have looked
     }
 
