@@ -147,4 +147,13 @@ public class CryEarTests(ITestOutputHelper output)
         Ear.Hear(text);
         Assert.True(TimeProvider.System.GetElapsedTime(began) < TimeSpan.FromSeconds(2));
     }
+
+    [Theory]
+    [InlineData("the tarp over the steam hood smoulders")]
+    [InlineData("oh no, the tarp over the steam hood smoulders badly!")]
+    public void A_cry_that_a_flow_has_word_for_word_is_its_own_danger_whatever_its_words_mean_besides(string said)
+    {
+        var cry = CryCorpus.Ear("en", ("tarp", "the tarp over the steam hood smoulders")).Hear(said);
+        Assert.Equal(("tarp", true), (cry?.Hazards[0], cry?.IsSure));
+    }
 }
