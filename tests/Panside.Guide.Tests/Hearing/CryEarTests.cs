@@ -103,6 +103,7 @@ public class CryEarTests(ITestOutputHelper output)
     [InlineData("flame under the tank", "fire")]
     [InlineData("fire got out", "fire")]
     [InlineData("someone tipped the pan", "leak")]
+    [InlineData("pan tipped over", "leak")]
     [InlineData("pouring out the seam", "leak")]
     [InlineData("he nearly fell twice and now he's down", "faint")]
     public void S9_half_a_sentence_is_a_cry(string said, string hazard) => Assert.Equal(hazard, Ear.Hear(said)!.Hazards[0]);
