@@ -19,12 +19,13 @@ public static class Lead
     };
 
     /// <summary>Comes to where the rig's scenario begins; does nothing where that is before the fire.</summary>
-    public static void Run(IDoor door, PracticeRig rig, DateTimeOffset start)
+    /// <returns>Whether it came there; false where the boil was over before.</returns>
+    public static bool Run(IDoor door, PracticeRig rig, DateTimeOffset start)
     {
         var begins = rig.Scenario.Begins;
         if (begins == Begins.Cold)
         {
-            return;
+            return true;
         }
 
         var (boiled, isThere, wasUnheard) = ((long?)null, false, false);
@@ -33,7 +34,7 @@ public static class Lead
             Overheard = (_, answers) => isThere |= answers.Any(answer => answer is AdviceLine { Advice: var advice }
                 && advice.Action == Awaited(begins) && !advice.Prepare),
         };
-        lead.RunUntil(() =>
+        bool IsBegun()
         {
             boiled ??= Sights.Of(rig, ObservationName.Boil) == "rolling" ? rig.Second : null;
             var wasOff = wasUnheard && !rig.Temper.IsUnheard;
@@ -44,6 +45,10 @@ public static class Lead
                 Begins.PowerCut => wasOff,
                 _ => isThere,
             };
-        });
+        }
+
+        var came = false;
+        lead.RunUntil(() => came = IsBegun());
+        return came;
     }
 }

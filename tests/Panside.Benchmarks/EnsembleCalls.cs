@@ -20,11 +20,11 @@ public class EnsembleCalls
 
     /// <summary>A minute on, and up to six hours of firing until the draw-off is syrup: an ensemble that was asked before remembers.</summary>
     [Benchmark]
-    public RankedValues After_MinutesTo_Syrup() => _rig.After(1).MinutesTo(Known.Syrup);
+    public RankedValues After_MinutesTo_Syrup() => _rig.After(1).Forecasts.MinutesTo(Known.Syrup);
 
     /// <summary>A minute on, and the rate over a charge to come.</summary>
     [Benchmark]
-    public RankedValues After_Rates() => _rig.After(1).RatesLitersPerHour(firing: true);
+    public RankedValues After_Rates() => _rig.After(1).Forecasts.RatesLitersPerHour(firing: true);
 
     /// <summary>All that a line asks: a minute on, three shutdowns, a draw.</summary>
     [Benchmark]
@@ -33,7 +33,7 @@ public class EnsembleCalls
         var rig = _rig.After(1);
         var charged = rig.Charged(rig.Rig.UsualCharge);
         return (
-            rig.WithoutWood.ReserveLiters(0.95) + rig.Flooded().WithoutWood.ReserveLiters(0.95),
-            charged.WithoutWood.StillMinutes(0.5), rig.MinutesTo(Known.Syrup));
+            rig.Forecasts.WithoutWood.ReserveLiters(0.95) + rig.Flooded().Forecasts.WithoutWood.ReserveLiters(0.95),
+            charged.Forecasts.WithoutWood.StillMinutes(0.5), rig.Forecasts.MinutesTo(Known.Syrup));
     }
 }

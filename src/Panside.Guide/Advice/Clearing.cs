@@ -35,7 +35,7 @@ public static class Clearing
 
     private static double At(Situation now, double quantile)
     {
-        var still = IsStill(now) ? 0 : now.State.Rigs.WithoutWood.StillMinutes(quantile);
+        var still = IsStill(now) ? 0 : now.Ahead.WithoutWood.StillMinutes(quantile);
         return double.Max(double.Max(still, ClearToLeave.MinutesToSettle(now.State)), Coals(now, still, quantile));
     }
 
@@ -50,7 +50,7 @@ public static class Clearing
             return 0;
         }
 
-        var (spent, thin) = (now.State.Rigs.MinutesToCoals(CoalsSeen.Spent).At(quantile), seen == "thin" ? 0 : now.State.Rigs.MinutesToCoals(CoalsSeen.Thin).At(quantile));
+        var (spent, thin) = (now.Ahead.MinutesToCoals(CoalsSeen.Spent).At(quantile), seen == "thin" ? 0 : now.Ahead.MinutesToCoals(CoalsSeen.Thin).At(quantile));
         var stays = !now.IsCautious ? 0
             : now.State.StillSince is { } since ? double.Max(ClearToLeave.StillLong.TotalMinutes - now.State.MinutesSince(since), 0)
             : still + ClearToLeave.StillLong.TotalMinutes;

@@ -21,9 +21,9 @@ public static class CommonPractice
     /// Sap in the tank at the last charge: what the reckoning says, or that floor where it is more. The quantiles weigh sap wanted against
     /// syrup and minutes lost: found on simulated worlds of other physics, where no pan scorched with them (docs/worlds.md).
     /// </summary>
-    public static Volume StopAt(Setting setting, RigEnsemble rigs, bool cautious)
+    public static Volume StopAt(Setting setting, RigForecasts ahead, bool cautious)
     {
-        var reckoned = rigs.OnceLastCharged(setting.Rig.Charge).ReserveLiters(cautious ? Cautious : Confident);
+        var reckoned = ahead.OnceLastCharged(setting.Rig.Charge).ReserveLiters(cautious ? Cautious : Confident);
         return Volume.FromLiters(double.Max(reckoned, ReserveAtLastCharge(setting.Rig.WholeArea, cautious).Liters));
     }
 

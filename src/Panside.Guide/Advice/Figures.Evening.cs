@@ -20,8 +20,8 @@ public static partial class Figures
         ["minutes-to-draw-soonest"] = now => now.MinutesToDraw is { } minutes ? About(minutes.P5) : Unknown,
         ["depth-read"] = now => now.DepthRead is { } read ? Depth(now, read) : "not read",
         ["water-gone"] = now => Volume(now, now.State.Rig.Evaporated),
-        ["minutes-to-dry"] = now => now.State.Rig.Tank is not null ? About(now.State.Rigs.MinutesToTank(default).At(0.5)) : Unknown,
-        ["minutes-to-dry-soonest"] = now => now.State.Rig.Tank is not null ? About(now.State.Rigs.MinutesToTank(default).At(0.05)) : Unknown,
+        ["minutes-to-dry"] = now => now.State.Rig.Tank is not null ? About(now.Ahead.MinutesToTank(default).At(0.5)) : Unknown,
+        ["minutes-to-dry-soonest"] = now => now.State.Rig.Tank is not null ? About(now.Ahead.MinutesToTank(default).At(0.05)) : Unknown,
         ["wood-so-far"] = now => Amount.Shown(now.Setting.Units.From(Mass.FromKilograms(now.State.Totals.WoodKilograms))),
         ["charges-left"] = now => ChargesLeft(now) is { } charges ? Charges(charges) : Unknown,
         ["wood-left"] = now => ChargesLeft(now) is { } charges
@@ -52,7 +52,7 @@ public static partial class Figures
     /// <summary>How sweet the channels are reckoned to be, from the feed to the draw-off.</summary>
     private static string Sweetness(Situation now)
     {
-        var brix = now.State.Rigs.ChannelBrix.Select(channel => channel.P50.ToString("0", CultureInfo.InvariantCulture)).ToList();
+        var brix = now.State.Rigs.Expected.ChannelBrix.Select(channel => channel.P50.ToString("0", CultureInfo.InvariantCulture)).ToList();
         return brix.Count == 1 ? $"{brix[0]} Brix in the pan" : $"{string.Join(", ", brix.SkipLast(1))} and {brix[^1]} Brix from feed to draw-off";
     }
 

@@ -34,5 +34,5 @@ internal static class LookThatCounts
     private static bool HangsOnThinCoals(Situation now) =>
         now.State.StillSince is not null && now.State.Last(ObservationName.Coals)?.Value == "thin" && !ClearToLeave.AreThinCoalsDown(now);
 
-    private static bool IsDown(Situation now, CoalsSeen to) => now.State.Rigs.MinutesToCoals(to).At(0.5) <= 0;
+    private static bool IsDown(Situation now, CoalsSeen to) => now.Ahead.MinutesToCoals(to).At(0.5) <= 0;
 }

@@ -4,6 +4,7 @@ using Panside.Guide.Measures;
 using Panside.Guide.Rigs;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Rig;
 
 namespace Panside.Guide.Advice;
 
@@ -12,7 +13,11 @@ public sealed partial class Situation : IBoil
 {
     Rig IBoil.Rig => Setting.Rig;
 
-    RigEnsemble IBoil.Rigs => State.Rigs;
+    RigState IBoil.Likely => State.Rig;
+
+    ExpectedReadings IBoil.Expected => State.Rigs.Expected;
+
+    bool IBoil.IsThermometerKnown => State.Rigs.IsThermometerKnown;
 
     Unit IBoil.Degree => Degree;
 
@@ -21,7 +26,7 @@ public sealed partial class Situation : IBoil
 
     Temperature IBoil.Overdrawn => DrawPointToday + DrawPoint.FarOver;
 
-    (double Mean, double Deviation) IBoil.ExpectedRise => State.Rigs.ExpectedRise(DrawPoint.PressureAt(State.Rig.Boiling));
+    (double Mean, double Deviation) IBoil.ExpectedRise => State.Rigs.Expected.Rise(DrawPoint.PressureAt(State.Rig.Boiling));
 
     bool IBoil.IsEmergency => Setting.Flow.PhaseOf(State.Step).IsEmergency;
 

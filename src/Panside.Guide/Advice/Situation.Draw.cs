@@ -244,8 +244,8 @@ public sealed partial class Situation
             return null;
         }
 
-        var band = Band.Of(State.Rigs.MinutesTo(Setting.Rig.LeavesPanAt).At);
-        return band.P50 >= RigEnsemble.LongestToDraw ? null : band with { P95 = double.Min(band.P95, RigEnsemble.LongestToDraw) };
+        var band = Band.Of(Ahead.MinutesTo(Setting.Rig.LeavesPanAt).At);
+        return band.P50 >= RigForecasts.LongestToDraw ? null : band with { P95 = double.Min(band.P95, RigForecasts.LongestToDraw) };
     }
 
     /// <summary>Where the draw-off thermometer stands today over so much sugar.</summary>

@@ -31,10 +31,10 @@ public sealed partial class Situation
         (Setting, State) = (setting, state);
         _unmet = new(() => ClearToLeave.Unmet(this));
         _stillingPour = new(() => StillingPour.Of(this));
-        _stop = new(() => ReckonStop(state.Rigs));
+        _stop = new(() => ReckonStop(Ahead));
         _stopOnceCharged = new(() => ReckonStop(Charged));
-        _rate = new(() => IsLit ? Band.Of(state.Rigs.RatesLitersPerHour(IsFiring && state.Rig.IsBoiling).At) : null);
-        _nextTen = new(() => IsLit ? Band.Of(state.Rigs.NextTenMinutes(IsFiring && !IsHeld && !IsEnding).At) : null);
+        _rate = new(() => IsLit ? Band.Of(Ahead.RatesLitersPerHour(IsFiring && state.Rig.IsBoiling).At) : null);
+        _nextTen = new(() => IsLit ? Band.Of(Ahead.NextTenMinutes(IsFiring && !IsHeld && !IsEnding).At) : null);
         _toDraw = new(ReckonDraw);
         _course = new(() => new(State, last => MinutesToDraw is { } minutes ? (minutes.P50, (DrawPoint.Today(Setting, State) - last).Celsius) : null));
         _drawShift = new(ReckonShift);
@@ -46,6 +46,9 @@ public sealed partial class Situation
     /// <summary>What is known.</summary>
     public SessionState State { get; }
 
+    /// <summary>What is to come, as the possible rigs have it.</summary>
+    public RigForecasts Ahead => State.Rigs.Forecasts;
+
     /// <summary>The degree that the pan's thermometer shows, as it was read last; else that of the rig's units.</summary>
     public Unit Degree => ThermometerScale.Degree(State, Setting.Units);
 
@@ -54,10 +57,10 @@ public sealed partial class Situation
         || State.Observations.ContainsKey(ObservationName.Boil) || State.Observations.ContainsKey(ObservationName.Coals);
 
     /// <summary>What happens with no more wood; null before the fire.</summary>
-    public Outlook? Shutdown => IsLit ? State.Rigs.WithoutWood : null;
+    public Outlook? Shutdown => IsLit ? Ahead.WithoutWood : null;
 
     /// <summary>What happens with no more wood and no more feed; null before the fire.</summary>
-    public Outlook? Unfed => IsLit ? State.Rigs.WithoutFeed : null;
+    public Outlook? Unfed => IsLit ? Ahead.WithoutFeed : null;
 
     /// <summary>All water that leaves the open pan in the next four hours, in liters; null before the fire.</summary>
     public Band? ResidualLiters => Shutdown is { } s ? Band.Of(s.ResidualLiters) : null;
@@ -126,7 +129,7 @@ public sealed partial class Situation
                 return null;
             }
 
-            var band = Band.Of((Setting.Rig.IsBurner ? State.Rigs.MinutesToTank(rule.Stop) : State.Rigs.MinutesToLastCharge(rule)).At);
+            var band = Band.Of((Setting.Rig.IsBurner ? Ahead.MinutesToTank(rule.Stop) : Ahead.MinutesToLastCharge(rule)).At);
             return band.P50 > Tonight ? null : band;
         }
     }
@@ -136,7 +139,7 @@ public sealed partial class Situation
     /// last charge as this program advises it. Null where that is not known, or where waiting does not bring it.
     /// </summary>
     public Band? MinutesToClear => IsHeld ? Clearing.Minutes(this)
-        : MinutesToLastCharge is { } last && Shutdown is not null && Band.Of(State.Rigs.OnceLastCharged(Setting.Rig.Charge).StillMinutes) is var still
+        : MinutesToLastCharge is { } last && Shutdown is not null && Band.Of(Ahead.OnceLastCharged(Setting.Rig.Charge).StillMinutes) is var still
             ? Clearing.Once(this, new(last.P5 + still.P5, last.P50 + still.P50, last.P95 + still.P95))
             : null;
 
@@ -163,7 +166,7 @@ public sealed partial class Situation
     /// <summary>What lies further off than these minutes is not tonight's: no last charge is told of.</summary>
     private const double Tonight = 12 * 60;
 
-    private RigEnsemble Charged => State.Rigs.OnceCharged(Setting.Rig.Charge);
+    private RigForecasts Charged => Ahead.OnceCharged(Setting.Rig.Charge);
 
     /// <summary>Whether a charge now would be the last one: the one after it would find less sap than the shutdown then needs.</summary>
     public bool IsLastChargeNext => !Setting.Rig.IsBurner && State.Rig.Tank is { } tank && _stopOnceCharged.Value is { } stop
@@ -313,6 +316,6 @@ public sealed partial class Situation
 
     private bool IsFallen(Length depth) => depth < Setting.Rig.RunDepth * 0.8;
 
-    private double? ReckonStop(RigEnsemble rigs) =>
-        IsLit ? CommonPractice.StopAt(Setting, rigs, IsCautious).Liters : null;
+    private double? ReckonStop(RigForecasts ahead) =>
+        IsLit ? CommonPractice.StopAt(Setting, ahead, IsCautious).Liters : null;
 }

@@ -14,6 +14,11 @@ internal static partial class Emptying
 {
     private static readonly FrozenSet<string> Verbs = FrozenSet.ToFrozenSet(["poured", "emptied", "tipped"], StringComparer.Ordinal);
 
+    /// <summary>What is still to be done, or is told so by who has done it. A pan that tips or is empty is a cry in whatever form, so those verbs are not here.</summary>
+    private const string ToDo = "pour";
+
+    private const string IsItOut = "Is it out? Then say 'poured out', with the volume if you know it. 'is it syrup yet' tells whether it is due.";
+
     private static readonly FrozenSet<string> Outward = FrozenSet.ToFrozenSet(["out", "off", "pot"], StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Others = FrozenSet.ToFrozenSet(
@@ -35,10 +40,20 @@ internal static partial class Emptying
         var amount = Amount().Match(words);
         Measure? told = amount.Success && MeasureText.Read(amount.Value, Dimension.Volume, rig.Units.Preferred(Dimension.Volume)).Measure is { } measure ? measure : null;
         var rest = (amount.Success ? words.Remove(amount.Index, amount.Length) : words).Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        if (rest.Length == 0)
+        {
+            return null;
+        }
+
         // A pan that tipped or emptied is a cry; who poured it out says so with the verb first.
         if (Array.IndexOf(rest, "pan") is >= 0 and var pan && pan < Array.FindIndex(rest, Verbs.Contains))
         {
             return null;
+        }
+
+        if (rest[0] == ToDo && rest.Skip(1).All(word => Outward.Contains(word) || Others.Contains(word)) && (rest.Any(Outward.Contains) || rest.Contains("pan")))
+        {
+            return new MeansNothing(IsItOut);
         }
 
         return (amount.Success && told is null) || !rest.Any(Verbs.Contains) || !(rest.Any(Outward.Contains) || IsEmptied(rest)) || !rest.All(word => Verbs.Contains(word) || Outward.Contains(word) || Others.Contains(word))

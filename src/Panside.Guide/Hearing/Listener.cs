@@ -18,6 +18,9 @@ public sealed partial class Listener(Setting setting)
     /// <summary>The same of foam that rises.</summary>
     private const double SurelyRising = 0.9;
 
+    /// <summary>A question about a danger that is not there.</summary>
+    private const string AskOfDanger = "ask:danger";
+
     private static readonly string[] OfBack = ["back", "rear"];
 
     private readonly TalkListener _talk = new(setting);
@@ -46,7 +49,10 @@ public sealed partial class Listener(Setting setting)
 
         if (Supposition.Behind(said) is { } supposed)
         {
-            return new MeansWord(Supposition.Word, supposed);
+            // What would be a cry if it were so is no reckoning: what if the pan leaks.
+            return Supposition.Read(supposed, at.Time, setting.Units) is null && Cry(supposed.TrimEnd('?', '!', ' ')) is not null
+                ? new MeansTalk(new(AskOfDanger, null, 1, supposed))
+                : new MeansWord(Supposition.Word, supposed);
         }
 
         (said, text) = (Pails.InVolume(said, setting), Pails.InVolume(text, setting));

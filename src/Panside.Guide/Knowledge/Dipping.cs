@@ -22,7 +22,7 @@ internal static class Dipping
             return state;
         }
 
-        if (state.Rigs.ExpectedTank is not var (mean, _))
+        if (state.Rigs.Expected.Tank is not var (mean, _))
         {
             return state;
         }

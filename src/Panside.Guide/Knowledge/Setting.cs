@@ -40,7 +40,7 @@ public sealed class Setting
             rig.PanArea, rig.RunDepth, rig.LeastDepth, rig.FloodDepth, rig.Channels, rig.Draft == Draft.Forced && !rig.IsBurner, rig.Firebrick,
             rig.Feed != Feed.ByHand,
             rig.IsBurner
-                ? RigEnsemble.HeatOfBurner(rig.Boils, rig.Interval)
+                ? BurnerHeat.Of(rig.Boils, rig.Interval)
                 : Firewood.HeatAsFired(FirewoodNames.FromName(rig.WoodSpecies), rig.Charge, rig.WoodMoisture),
             rig.Charge, rig.Interval, rig.Target, rig.Tank)
         { Portion = rig.HasFloat ? default : rig.Portion, IsBurner = rig.IsBurner, Back = rig.Back?.Description };
@@ -85,7 +85,7 @@ public sealed class Setting
         new(_written, Rig, Guidance, Header.Program, Header.Practice, Learned, Header.Imported) { Members = Members, Header = header(Header) };
 
     /// <summary>What is known of the rig before the first line.</summary>
-    public RigEnsemble Cold => RigEnsemble.Cold(Description, StandardBoiling, RigPrior.Default, Learned?.Traits, Members);
+    public RigEnsemble Cold => RigEnsemble.Cold(Description, StandardBoiling, RigPrior.Default, Members).Knowing(Learned?.Traits);
 
     /// <summary>How much is explained.</summary>
     public Guidance Guidance { get; }

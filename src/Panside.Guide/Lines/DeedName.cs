@@ -117,7 +117,7 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
 
     private static Doubt? EmptiedDoubted(IBoil boil, Measure poured)
     {
-        var held = boil.Rigs.Summary.Pan;
+        var held = boil.Likely.Pan;
         return boil.Units.Volume(poured).Liters >= Whole * held.Liters ? null
             : new($"The whole pan poured out, {Amount.Plain(poured)} in all? It should hold about {Amount.Shown(boil.Units.From(held))}.", "Yes, where nothing is left in it.");
     }
@@ -130,7 +130,7 @@ public sealed class DeedName(string code, Dimension? kind, string spoken) : Thin
             return null;
         }
 
-        var depth = (boil.Rigs.Summary.Pan + boil.Units.Volume(poured)) / boil.Rig.PanArea;
+        var depth = (boil.Likely.Pan + boil.Units.Volume(poured)) / boil.Rig.PanArea;
         return depth > boil.Rig.FloodDepth * 2
             ? new(
                 $"{Amount.Plain(poured)} into the pan? It would stand at {Amount.Shown(boil.Units.From(depth))}, and floods at {Amount.Shown(boil.Units.From(boil.Rig.FloodDepth))}.",

@@ -2,6 +2,7 @@ using Panside.Guide.Measures;
 using Panside.Guide.Rigs;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
+using Panside.Reckoning.Rig;
 
 namespace Panside.Guide.Lines;
 
@@ -14,8 +15,14 @@ public interface IBoil
     /// <summary>The rig as its file describes it.</summary>
     Rig Rig { get; }
 
-    /// <summary>What is known of the rig: many possible rigs.</summary>
-    RigEnsemble Rigs { get; }
+    /// <summary>The rig as it most likely stands.</summary>
+    RigState Likely { get; }
+
+    /// <summary>What its instruments would show now.</summary>
+    ExpectedReadings Expected { get; }
+
+    /// <summary>Whether the thermometer was read in boiling water.</summary>
+    bool IsThermometerKnown { get; }
 
     /// <summary>The units shown and assumed.</summary>
     UnitSystem Units => Rig.Units;
@@ -24,7 +31,7 @@ public interface IBoil
     Unit Degree { get; }
 
     /// <summary>Where this rig's thermometer stands in boiling water.</summary>
-    Temperature Boiling => Rigs.Summary.Boiling;
+    Temperature Boiling => Likely.Boiling;
 
     /// <summary>Where it should stand there by the pressure that was read last, else by the altitude.</summary>
     Temperature BoilingByWeather { get; }

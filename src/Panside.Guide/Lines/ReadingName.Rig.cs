@@ -28,7 +28,7 @@ public sealed partial class ReadingName
         Usual = boil => (boil.Units.From(boil.Rig.LeastDepth), boil.Units.From(boil.Rig.FloodDepth)),
         Possible = rig => (rig.Units.From(default(Length)), rig.Units.From(rig.WallDepth)),
         Expected = boil => DepthExpected(
-            boil, PanDepth!, boil.Rig.RunDepth, boil.Rig.LeastDepth, boil.Rig.FloodDepth, boil.Rigs.ExpectedDepth, boil.IsPanFallen),
+            boil, PanDepth!, boil.Rig.RunDepth, boil.Rig.LeastDepth, boil.Rig.FloodDepth, boil.Expected.Depth, boil.IsPanFallen),
         WouldTake = (boil, _, _) => $"It would take sap poured in that was not told{(boil.Rig.HasFloat ? ", or a float stuck open" : "")}.",
         WarnsOfDanger = (_, _, isHigh) => !isHigh,
         Doubted = DepthDoubted,
@@ -42,7 +42,7 @@ public sealed partial class ReadingName
         Words = ["back pan", "back pan level", "flue pan", "flue pan depth", "back depth", "rear pan", "rear depth", "depth back", "depth of the back pan", "depth of the rear pan", "depth of the flue pan"],
         Usual = boil => (boil.Units.From(Behind(boil.Rig).Least), boil.Units.From(Behind(boil.Rig).Flood)),
         Possible = rig => (rig.Units.From(default(Length)), rig.Units.From(Behind(rig).Wall)),
-        Expected = boil => boil.Rig.Back is { } pan && boil.Rigs.ExpectedBackDepth is { } expected
+        Expected = boil => boil.Rig.Back is { } pan && boil.Expected.BackDepth is { } expected
             ? DepthExpected(boil, BackPanDepth!, pan.RunDepth, pan.LeastDepth, pan.FloodDepth, expected, boil.IsBackPanFallen)
             : null,
         WouldTake = (_, _, _) => "It would take sap poured in that was not told, or a float stuck open.",
@@ -120,7 +120,7 @@ public sealed partial class ReadingName
     private static Expectation? TankExpected(IBoil boil)
     {
         var isRefilledSince = boil.Last(DeedName.RefillTank) is { Value: null } told && !(boil.Last(TankVolume)?.At.Time > told.At.Time);
-        if (!IsLit(boil) || isRefilledSince || boil.Rigs.ExpectedTank is not var (mean, deviation))
+        if (!IsLit(boil) || isRefilledSince || boil.Expected.Tank is not var (mean, deviation))
         {
             return null;
         }
@@ -140,7 +140,7 @@ public sealed partial class ReadingName
     /// boiled away since it was read, and by two pails more or fewer that stand beside the pan.
     /// </summary>
     private static double Untold(IBoil boil) => boil.Last(TankVolume) is { } last
-        ? (boil.Rigs.Summary.Rate.LitersPerHour * boil.MinutesSince(last.At) / 60) + (2 * boil.Rig.Pail.Liters)
+        ? (boil.Likely.Rate.LitersPerHour * boil.MinutesSince(last.At) / 60) + (2 * boil.Rig.Pail.Liters)
         : 0;
 
     /// <summary>
@@ -162,7 +162,7 @@ public sealed partial class ReadingName
     private static Doubt? TankDoubted(IBoil boil, Reading reading)
     {
         var now = boil.Units.Volume(reading.Measure);
-        if (!IsLit(boil) || boil.Last(TankVolume) is not { } last || boil.Rigs.Summary.Tank is not { } likely)
+        if (!IsLit(boil) || boil.Last(TankVolume) is not { } last || boil.Likely.Tank is not { } likely)
         {
             return null;
         }
@@ -171,7 +171,7 @@ public sealed partial class ReadingName
         var isMembersToo = boil.Rig.Feed != Feed.ByHand && (now > likely || !boil.MayBeFlooding);
         var expectation = TankExpected(boil);
         var isFar = expectation?.IsFar(now.Liters) == true
-            || (isMembersToo && boil.Rigs.IsFar(now) && (now > likely || expectation?.Off(now.Liters) < -FarFromMembers))
+            || (isMembersToo && boil.Expected.IsFar(now) && (now > likely || expectation?.Off(now.Liters) < -FarFromMembers))
             || (isMembersToo && now > likely && HardlyFell(boil, boil.Units.Volume(last.Value).Liters - now.Liters, last.At, reading.At));
         var refill = boil.Last(DeedName.RefillTank) is { } told && told.At.Time >= last.At.Time ? told : (Noted<Measure?>?)null;
         if (!isFar || (now > likely ? refill is { Value: null } : now.Liters <= EmptyLiters))
@@ -245,7 +245,7 @@ public sealed partial class ReadingName
     private static Expectation DrawOffExpected(IBoil boil)
     {
         var (mean, deviation) = boil.ExpectedRise;
-        var isBoilingKnown = boil.Rigs.IsThermometerKnown || IsPressureRead(boil);
+        var isBoilingKnown = boil.IsThermometerKnown || IsPressureRead(boil);
         var leftOut = boil.Last(DrawTemperature) is { } read ? 0.3 + (0.015 * int.Min(boil.MinutesSince(read.At), 60))
             : boil.Last(PanBrix) is not null ? 0.6 : 1.8;
         var own = With(With(deviation, leftOut), isBoilingKnown ? 0 : 0.4);
@@ -278,7 +278,7 @@ public sealed partial class ReadingName
     /// having told of sugar in the pan. A pan that was read low may scorch, and is believed.
     /// </summary>
     private static bool IsTooSoonForSyrup(IBoil boil, Temperature read) =>
-        boil.Last(DeedName.LitFire) is { } lit && boil.MinutesSince(lit.At) < FirstMinutes && boil.Rigs.Summary.Evaporated.Liters < FirstLiters
+        boil.Last(DeedName.LitFire) is { } lit && boil.MinutesSince(lit.At) < FirstMinutes && boil.Likely.Evaporated.Liters < FirstLiters
         && read >= boil.DrawPointToday - TemperatureRise.FromCelsius(0.8)
         && boil.Last(PanBrix) is null && boil.Last(DrawBrix) is null && !boil.IsPanFallen && !boil.IsSeenBoiling;
 

@@ -26,7 +26,7 @@ public sealed partial class ReadingName
         Words = ["pan sugar"],
         Usual = _ => Between(2, 30, Unit.Brix),
         Possible = _ => Between(0, 75, Unit.Brix),
-        Expected = boil => !IsLit(boil) && boil.Last(PanBrix!) is null ? Ratio(8, 0.5) : Relative(boil.Rigs.ExpectedPanSugar, 0.15),
+        Expected = boil => !IsLit(boil) && boil.Last(PanBrix!) is null ? Ratio(8, 0.5) : Relative(boil.Expected.PanSugar, 0.15),
         WouldTake = (_, _, _) => BadSample,
         Doubted = (_, read) => Outside(read, 1, 60, "A pan left half done has 2 to 30 Brix on the whole", "It would take a pan of nearly finished syrup."),
     };
@@ -74,7 +74,7 @@ public sealed partial class ReadingName
     private static Expectation? SapExpected(IBoil boil)
     {
         var isRead = boil.Last(SapBrix) is { } before && !(boil.Last(DeedName.RefillTank)?.At.Time > before.At.Time);
-        var (mean, deviation) = boil.Rigs.ExpectedSap;
+        var (mean, deviation) = boil.Expected.Sap;
         return isRead ? new(mean, With(deviation, 0.15)) : Ratio(2.2, 0.28);
     }
 
@@ -82,7 +82,7 @@ public sealed partial class ReadingName
     private static Expectation? DrawSugarExpected(IBoil boil) =>
         !IsLit(boil) && boil.Last(PanBrix) is null && boil.Last(DrawBrix) is null && boil.Last(DrawTemperature) is null
             ? Ratio(12, 0.5)
-            : Relative(boil.Rigs.ExpectedDrawSugar, 0.2);
+            : Relative(boil.Expected.DrawSugar, 0.2);
 
     /// <summary>Who floats the glass has drawn at the draw point: it shows about what it shows on target.</summary>
     private static Expectation? GlassExpected(IBoil boil)

@@ -125,7 +125,7 @@ internal sealed class Absence(Setting setting)
             return;
         }
 
-        var still = Band.Of(situation.State.Rigs.OnceLastCharged(setting.Rig.Charge).StillMinutes);
+        var still = Band.Of(situation.Ahead.OnceLastCharged(setting.Rig.Charge).StillMinutes);
         var latest = minutes - Clearing.Once(situation, still).P95;
         if (latest < 0)
         {

@@ -47,7 +47,7 @@ internal static class Outcomes
             text)
         {
             SapBrix = state.Last(ReadingName.SapBrix) is { } sap ? Rounded(sap.Value) : null,
-            PanBrix = Rounded(new(double.Max(state.Rigs.ExpectedPanSugar.Mean, 0), Unit.Brix)),
+            PanBrix = Rounded(new(double.Max(state.Rigs.Expected.PanSugar.Mean, 0), Unit.Brix)),
             WaterBoiled = Liters(state.Rig.Evaporated.Liters),
             FiredMinutes = Fired(state),
             Judged = judged,

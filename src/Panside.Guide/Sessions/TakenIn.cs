@@ -65,7 +65,7 @@ internal sealed class TakenIn(Setting setting)
     /// </summary>
     private SessionState Deepened(SessionState state, Reading depth) =>
         (setting.Rig.Feed != Feed.ByFloat || UnitSystem.Length(depth.Measure) > setting.Rig.FloodDepth * OverFlood || (state.Last(ObservationName.Boil) is { Value: not "still" } up && depth.At.Time - up.At.Time < ClearToLeave.SettlingStirred))
-        && IsLit(state) && state.Rigs.IsFilled(UnitSystem.Length(depth.Measure)) ? state with { StillSince = null, ChilledAt = depth.At } : state;
+        && IsLit(state) && state.Rigs.Expected.IsFilled(UnitSystem.Length(depth.Measure)) ? state with { StillSince = null, ChilledAt = depth.At } : state;
 
     /// <summary>No float fills a pan so far over its flood depth: no source.</summary>
     private const double OverFlood = 1.08;
@@ -105,7 +105,7 @@ internal sealed class TakenIn(Setting setting)
         var (rig, totals) = (state.Rig, state.Totals);
         return state with
         {
-            Rigs = state.Rigs.TankRead(tank, insisted: state.Rigs.IsFar(tank)),
+            Rigs = state.Rigs.TankRead(tank, insisted: state.Rigs.Expected.IsFar(tank)),
             Totals = totals with { TankAtFirst = totals.TankAtFirst ?? (tank.Liters - totals.RefilledLiters + rig.Fed.Liters) },
         };
     }
@@ -124,7 +124,7 @@ internal sealed class TakenIn(Setting setting)
         var last = state.DrawOff is { } anchor && !(state.DrawEnded?.Time >= anchor.At.Time) ? anchor : null;
         // Told again at once it is the same sample, or its correction.
         var isSame = last is not null && at.Time - last.At.Time < OneSample;
-        var before = isSame ? last!.Before : last?.Sugar ?? SugarContent.FromBrix(double.Clamp(state.Rigs.ExpectedDrawSugar.Mean, 0, 100));
+        var before = isSame ? last!.Before : last?.Sugar ?? SugarContent.FromBrix(double.Clamp(state.Rigs.Expected.DrawSugar.Mean, 0, 100));
         return new(read, state.Rig.Evaporated.Liters, before, isSame ? last!.IsReadTwice : last is not null, at);
     }
 

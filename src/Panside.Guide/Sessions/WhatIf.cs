@@ -100,7 +100,7 @@ internal static class WhatIf
             return [$"The tank holds {Amount.Shown(units.From(rig.Tank))}: there is room for about {Rounded(now, room.Liters)}."];
         }
 
-        var more = now.State.Rigs.Refilled(added);
+        var more = now.State.Rigs.Refilled(added).Forecasts;
         if (now.IsHeld)
         {
             return [$"{rig.OfFire("No more wood goes in", "The burner is to stay off")}. With {sap} more, {FromTo(now, Band.Of(more.WithoutWood.LeftLiters))} would stay in the tank after the shutdown."];
@@ -138,7 +138,7 @@ internal static class WhatIf
             return [$"The pan in front would stand at about {depth}. Which of the two boils on, and how long, is not reckoned."];
         }
 
-        var (poured, waits) = (now.State.Rigs.WithoutFeedOncePoured(volume), now.StillMinutes!.Value);
+        var (poured, waits) = (now.Ahead.WithoutFeedOncePoured(volume), now.StillMinutes!.Value);
         var (about, latest) = (poured.StillMinutes(0.5), poured.StillMinutes(0.95));
         return waits.P95 < 1
             ? [$"The pan would stand at about {depth}; nothing boils any more as it is."]
@@ -160,7 +160,7 @@ internal static class WhatIf
 
         var minutes = (int)double.Ceiling((until - now.State.Now!.Value.Time).TotalMinutes);
         var fired = now.State.Rigs.FiredFor(minutes, now.Setting.Rig.LargeDraw);
-        var wanted = Band.Of(fired.Then.OnceLastCharged(now.Setting.Rig.Charge).ReserveLiters);
+        var wanted = Band.Of(fired.Then.Forecasts.OnceLastCharged(now.Setting.Rig.Charge).ReserveLiters);
         var water = now.State.Rig.Tank is null
             ? $"{TankUnknown}; until {Clock(until)} {FromTo(now, Band.Of(fired.BoiledLiters.At))} of water leaves the pan"
             : fired.TankLiters.At(0.95) <= 0 ? $"At {Clock(until)} the tank would have run dry"

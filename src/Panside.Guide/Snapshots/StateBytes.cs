@@ -22,7 +22,7 @@ public static class StateBytes
         using var to = new BinaryWriter(stream, System.Text.Encoding.UTF8, leaveOpen: true);
         SessionState[] states = [.. state.Past, state];
         var ensembles = states.Select(one => one.Rigs).Distinct(ReferenceEqualityComparer.Instance).Cast<RigEnsemble>().ToList();
-        RigEnsemble.Write(to, ensembles);
+        EnsembleBytes.Write(to, ensembles);
         to.Write(states.Length);
         foreach (var one in states)
         {
@@ -41,7 +41,7 @@ public static class StateBytes
     public static (SessionState State, Course Course) Read(Stream stream, Setting setting)
     {
         using var from = new BinaryReader(stream, System.Text.Encoding.UTF8, leaveOpen: true);
-        var ensembles = RigEnsemble.Read(from, setting.Cold);
+        var ensembles = EnsembleBytes.Read(from, setting.Cold);
         var states = new List<SessionState>();
         for (var left = from.ReadInt32(); left > 0; left--)
         {

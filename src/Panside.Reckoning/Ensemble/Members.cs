@@ -72,6 +72,9 @@ internal sealed class Members
     /// <summary>The last cell's sugar: that at the draw-off.</summary>
     public double[] LastSugar => _fields[Field.Sugar + Cells - 1];
 
+    /// <summary>The sugar content of the last cell, as a mass fraction.</summary>
+    public double LastFraction(int member) => RigConstants.FractionOf(LastSugar[member], _fields[DrawPan][member] / Front.Count);
+
     /// <summary>A copy to change.</summary>
     public Members Copy() => new(this, 0, 0);
 

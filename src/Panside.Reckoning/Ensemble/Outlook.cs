@@ -32,7 +32,7 @@ public sealed class Outlook
         _leastBack = rig.Rig.Back is null ? null : new(run.LeastBackLiters);
         _thickest = new(() => new(Thickest(before, run)));
         _mixed = new(() => new([.. Enumerable.Range(0, before.Count).Select(member => rig.Rig.Back is null
-            ? 100 * RigEnsemble.FractionOf(before.SugarOf(member), least[member])
+            ? 100 * RigConstants.FractionOf(before.SugarOf(member), least[member])
             : Mixed(before, run, member, on[member]))]));
         (_reserve, _left) = (new(reserve), new(left));
         (_spare, _least) = (new(spare), new(least));
@@ -92,7 +92,7 @@ public sealed class Outlook
             var floor = members.BackCells > 0 ? 0 : double.NegativeInfinity;
             for (var member = 0; member < members.Count; member++)
             {
-                thickest[member] = double.Max(thickest[member], 100 * RigEnsemble.FractionOf(sugar[member], double.Max(least[member], floor) / pan.Count));
+                thickest[member] = double.Max(thickest[member], 100 * RigConstants.FractionOf(sugar[member], double.Max(least[member], floor) / pan.Count));
             }
         }
 
@@ -105,7 +105,7 @@ public sealed class Outlook
         var (behind, least) = (members.SugarOf(members.Back, member), double.Max(run.LeastBackLiters[member], 0.05));
         var inFront = members.SugarOf(members.Front, member) + (behind * double.Min(on / least, 1));
         return 100 * double.Max(
-            RigEnsemble.FractionOf(inFront, double.Max(run.LeastLiters[member], 0)), RigEnsemble.FractionOf(behind, least));
+            RigConstants.FractionOf(inFront, double.Max(run.LeastLiters[member], 0)), RigConstants.FractionOf(behind, least));
     }
 
     /// <summary>Minutes until the pan comes to its least depth, at a quantile; infinite where it does not in four hours.</summary>
@@ -130,8 +130,8 @@ public sealed class Outlook
             TankEnds = rig.IsTankKnown,
             WithoutSugar = true,
         });
-        var leftOut = LeftOut.Widened([.. Enumerable.Repeat(1.0, members.Count)], LeftOut.OfResidual(rig.Dying, rig.Rig.ForcedDraft));
-        LeftOut.Widened(result.StillMinutes, LeftOut.OfStill(rig.Dying, rig.Rig.ForcedDraft));
+        var leftOut = LeftOut.Widened([.. Enumerable.Repeat(1.0, members.Count)], LeftOut.OfResidual(rig.Fire.Dying, rig.Rig.ForcedDraft));
+        LeftOut.Widened(result.StillMinutes, LeftOut.OfStill(rig.Fire.Dying, rig.Rig.ForcedDraft));
         var (residual, reserve) = (new double[members.Count], new double[members.Count]);
         var (left, spare) = (new double[members.Count], new double[members.Count]);
         // Of two pans the one behind gives what the one in front boils off and still lacks, so that what stands in front over its least depth is no spare.
@@ -166,8 +166,8 @@ public sealed class Outlook
 
         // Safety rests on the members as they are: only what is told of the open pan that is fed is set right.
         return new(
-            new(residual, fed ? rig.SetRight(Corrections.OfResidual) : Correction.None),
-            new(result.StillMinutes, fed ? rig.SetRight(Corrections.OfStill) : Correction.None),
+            new(residual, fed ? rig.Fire.SetRight(Corrections.OfResidual) : Correction.None),
+            new(result.StillMinutes, fed ? rig.Fire.SetRight(Corrections.OfStill) : Correction.None),
             reserve, left, spare, result, rig, on);
     }
 }

@@ -159,7 +159,7 @@ internal static class PanDeeds
     public static void LeadUpThroughBoth(Members members, int member, double boiledInFront)
     {
         var (back, front) = (members.Back, members.Front);
-        var last = RigEnsemble.FractionOf(members.LastSugar[member], members.Liters(front, member) / front.Count);
+        var last = RigConstants.FractionOf(members.LastSugar[member], members.Liters(front, member) / front.Count);
         var sap = members[Field.Sap][member];
         for (var cell = 0; cell < members.Cells - 1 && last > sap; cell++)
         {

@@ -60,7 +60,7 @@ internal readonly record struct RigConstants(
         rig.WholeArea.SquareMeters * (rig.ForcedDraft ? 1.02 : 0.68),
         FireConstants.Of(rig).Soak,
         1 / (FireConstants.ToBrick * BrickTime.MinutesOf(rig)),
-        RigEnsemble.StillBoil * rig.WholeArea.SquareMeters)
+        EyeBounds.StillBoil * rig.WholeArea.SquareMeters)
     {
         BackCells = PanCells.OfBack(rig),
         BoiledInFront = rig.BoiledInFront,
@@ -70,4 +70,10 @@ internal readonly record struct RigConstants(
 
     /// <summary>Liters of sap that bring a kilogram, at a sugar fraction.</summary>
     public static double KilogramsOfSap(double fraction) => 1 / (1 - ((1 - SugarLiters) * fraction));
+
+    /// <summary>By mass. A pan that was read as all but empty holds its sugar all the same: no more than all of it is sugar.</summary>
+    /// <param name="sugar">In kg.</param>
+    /// <param name="liters">Of the liquid that holds it.</param>
+    public static double FractionOf(double sugar, double liters) =>
+        sugar > 0 ? double.Min(sugar / (liters + (sugar * (1 - SugarLiters))), 1) : 0;
 }

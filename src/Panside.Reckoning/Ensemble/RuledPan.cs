@@ -12,6 +12,15 @@ namespace Panside.Reckoning.Ensemble;
 /// <param name="IsFloodUnread">Whether nobody has read it since a flood.</param>
 internal sealed record RuledPan(Stretch Cells, Area Area, Volume InFlues, Length Least, Length Held, int FloatOff, bool IsFloodUnread)
 {
+    /// <summary>The pan where the draw-off is.</summary>
+    public static RuledPan OfDraw(RigEnsemble rigs) =>
+        new(rigs.Members.Front, rigs.Rig.PanArea, default, rigs.Rig.LeastDepth, rigs.HeldDepth, rigs.Members.DrawPanOff, rigs.Common.IsFloodUnread);
+
+    /// <summary>The pan behind it; null where there is none.</summary>
+    public static RuledPan? OfBack(RigEnsemble rigs) => rigs.Rig.Back is not { } back
+        ? null
+        : new(rigs.Members.Back, back.Area, back.InFlues, back.LeastDepth, rigs.Common.HeldBackDepth, Field.FloatOff, rigs.Common.IsBackFloodUnread);
+
     /// <summary>How deep so many liters stand over the flues, in meters; below 0 where not even they are full.</summary>
     public double DepthOf(double liters) => (liters - InFlues.Liters) / 1000 / Area.SquareMeters;
 

@@ -43,7 +43,7 @@ internal sealed record PanSight(
         var isEmergency = TopRow.IsEmergency(state, now.Setting);
         var tank = state.Rig.Tank is { } sap ? units.From(sap).Value : (double?)null;
         return new(
-            now.IsLit ? [.. state.Rigs.ChannelBrix.Select(channel => (double?)channel.P50)] : [.. Enumerable.Repeat((double?)null, rig.Channels)],
+            now.IsLit ? [.. state.Rigs.Expected.ChannelBrix.Select(channel => (double?)channel.P50)] : [.. Enumerable.Repeat((double?)null, rig.Channels)],
             now.DepthRead is { } read ? Of(isEmergency ? read : now.DepthTold) : null,
             Of(rig.LeastDepth), Of(rig.RunDepth), Of(rig.FloodDepth), units.Preferred(Dimension.Length),
             rig.HasFloat, now.DrawOpenSince is not null, Facts.Holds(now, "covered"),

@@ -17,8 +17,8 @@ namespace Panside.Workshop.Judging;
 /// <param name="Name">Which it was, so that it can be practised again.</param>
 /// <param name="Judgements">Its forecasts beside what came.</param>
 /// <param name="Outcome">How it ended.</param>
-/// <param name="Rigs">What is known of the rig at the end.</param>
-internal sealed record JudgedBoil(string Name, IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome, RigEnsemble Rigs)
+/// <param name="Traits">What is known of the rig at the end.</param>
+internal sealed record JudgedBoil(string Name, IReadOnlyList<Judgement> Judgements, PracticeOutcome Outcome, RigTraits Traits)
 {
     /// <summary>What still stood against leaving at each look after the first moment at which it would have been safe.</summary>
     public IReadOnlyList<(long Second, string Unmet)> WaitedFor { get; init; } = [];
@@ -123,7 +123,7 @@ internal static class Judge
         judged.AddRange(toLastCharge.Select(look => look.Told with { Truth = double.Max(lastWood - look.Second, 0) / 60.0 }));
         judged.AddRange(saidClear is { } cleared ? toClear.Select(look => look.Told with { Truth = (cleared - look.Second) / 60.0 }) : []);
         var name = $"{setting.Rig.Name}, {setting.Guidance.ToString().ToLowerInvariant()}, scenario {rig.Scenario.Name}, seed {seed.ToString(CultureInfo.InvariantCulture)}";
-        return new(name, judged, outcome, door.State.Rigs)
+        return new(name, judged, outcome, door.State.Rigs.Traits())
         {
             WaitedFor = [.. unmet.Where(look => look.Second >= outcome.SecondsTrulySafe).Select(look => (look.Second, string.Join("; ", look.Unmet)))],
         };
@@ -140,11 +140,11 @@ internal static class Judge
         var now = new Situation(setting, door.State);
         var phase = setting.Flow.PhaseOf(door.State.Step).Code;
         return phase is "emergency" or "over" || now.MinutesToLastCharge is null || now.LastChargeBy is not { } rule ? null
-            : new(phase, Forecasts.ToLastCharge, 0, [.. Judgement.Levels.Select(now.State.Rigs.MinutesToLastCharge(rule).At)], null)
+            : new(phase, Forecasts.ToLastCharge, 0, [.. Judgement.Levels.Select(now.State.Rigs.Forecasts.MinutesToLastCharge(rule).At)], null)
             {
                 Told = Told(door, setting, Forecasts.ToLastCharge),
-                Reckoned = [.. Judgement.Levels.Select(now.State.Rigs.MinutesToLastCharge(rule).AsReckoned.At)],
-                Stage = now.State.Rigs.Stage,
+                Reckoned = [.. Judgement.Levels.Select(now.State.Rigs.Forecasts.MinutesToLastCharge(rule).AsReckoned.At)],
+                Stage = now.State.Rigs.Fire.Stage,
                 ForcedDraft = now.State.Rigs.Rig.ForcedDraft,
             };
     }
@@ -170,7 +170,7 @@ internal static class Judge
         Reckoned(setting, door, rig, secondsOfCharge).Select(one => one with
         {
             Told = Told(door, setting, one.Forecast),
-            Stage = door.State.Rigs.Stage,
+            Stage = door.State.Rigs.Fire.Stage,
             ForcedDraft = door.State.Rigs.Rig.ForcedDraft,
         });
 
@@ -185,7 +185,7 @@ internal static class Judge
 
         IReadOnlyList<double> Of(Func<double, double> quantile) => [.. Judgement.Levels.Select(quantile)];
         var lastRate = LastRate.Of(door.State, setting);
-        var outlook = now.State.Rigs.WithoutWood;
+        var outlook = now.State.Rigs.Forecasts.WithoutWood;
         var (liters, still) = RunAhead.WithoutWood(rig);
         var (residual, minutes) = outlook.AsReckoned;
         yield return new(phase, Forecasts.Residual, liters, Of(outlook.ResidualLiters), 4 * lastRate) { Reckoned = Of(residual.At) };
@@ -200,14 +200,14 @@ internal static class Judge
         var sinceWood = (long)(door.State.Now!.Value.Time - now.LastWood!.Value.Time).TotalSeconds;
         yield return new(
             phase, Forecasts.Rate, RunAhead.Rate(rig, sinceWood, secondsOfCharge),
-            Of(door.State.Rigs.NextTenMinutes(firing: true).At), lastRate)
-        { Reckoned = Of(door.State.Rigs.NextTenMinutes(firing: true).AsReckoned.At) };
-        var toDraw = door.State.Rigs.MinutesTo(setting.Rig.Target);
-        IReadOnlyList<double> Capped(RankedValues values) => Of(level => double.Min(values.At(level), RigEnsemble.LongestToDraw));
+            Of(door.State.Rigs.Forecasts.NextTenMinutes(firing: true).At), lastRate)
+        { Reckoned = Of(door.State.Rigs.Forecasts.NextTenMinutes(firing: true).AsReckoned.At) };
+        var toDraw = door.State.Rigs.Forecasts.MinutesTo(setting.Rig.Target);
+        IReadOnlyList<double> Capped(RankedValues values) => Of(level => double.Min(values.At(level), RigForecasts.LongestToDraw));
         var draw = Capped(toDraw);
         if (draw[Judgement.Middle] <= DrawToldBy && phase != "draw-off")
         {
-            var came = RunAhead.MinutesToDraw(rig, sinceWood, secondsOfCharge, (int)RigEnsemble.LongestToDraw) ?? RigEnsemble.LongestToDraw;
+            var came = RunAhead.MinutesToDraw(rig, sinceWood, secondsOfCharge, (int)RigForecasts.LongestToDraw) ?? RigForecasts.LongestToDraw;
             yield return new(phase, Forecasts.ToDraw, came, draw, null) { Reckoned = Capped(toDraw.AsReckoned) };
         }
     }

@@ -44,8 +44,7 @@ internal static class LearnedTable
         for (var boil = 1; boil <= 2; boil++)
         {
             var one = setting(learned);
-            var rigs = Boil(one, seed, boil, heat).Rigs;
-            learned = LearnedFile.Write(one.Rig, rigs.Traits, learned, default);
+            learned = LearnedFile.Write(one.Rig, Boil(one, seed, boil, heat).Traits, learned, default);
         }
 
         return (Boil(setting(null), seed, 3, heat), Boil(setting(learned), seed, 3, heat));

@@ -92,7 +92,7 @@ internal sealed class ShutdownWatch : IDoor
             _taken.RemoveAt(_taken.Count - 1);
         }
 
-        _taken.Add(new(Minute(at), state.Rigs, RunAhead.WithoutWoodFromNow(_rig), _rig.Tank, _rig.Depth));
+        _taken.Add(new(Minute(at), state.Rigs.Forecasts, RunAhead.WithoutWoodFromNow(_rig), _rig.Tank, _rig.Depth));
     }
 
     private Shutdown? Close()
@@ -139,7 +139,7 @@ internal sealed class ShutdownWatch : IDoor
     private ShutdownLook Shown(Taken look)
     {
         double Liters(double liters) => Setting.Units.From(Volume.FromLiters(liters)).Value;
-        var ((liters, still), outlook) = (look.Truth.Value, look.Rigs.WithoutWood);
+        var ((liters, still), outlook) = (look.Truth.Value, look.Ahead.WithoutWood);
         return new(
             look.Minute,
             Fan.Of(quantile => Liters(outlook.ResidualLiters(quantile)), Liters(liters)),
@@ -151,5 +151,5 @@ internal sealed class ShutdownWatch : IDoor
     private double Minute(Moment at) => (at.Time - _midnight).TotalMinutes;
 
     private sealed record Taken(
-        double Minute, RigEnsemble Rigs, Lazy<(double Liters, double StillMinutes)> Truth, Volume Tank, Length Depth);
+        double Minute, RigForecasts Ahead, Lazy<(double Liters, double StillMinutes)> Truth, Volume Tank, Length Depth);
 }

@@ -3,6 +3,7 @@ using Panside.Guide.Lines;
 using Panside.Guide.Rigs;
 using Panside.Guide.Yaml;
 using Panside.Journal;
+using Panside.Reckoning.Ensemble;
 
 namespace Panside.Commands;
 
@@ -104,7 +105,7 @@ internal sealed class Learning
             return reason;
         }
 
-        var learned = LearnedFile.Write(setting.Rig, state.Rigs.Traits, setting.Learned, now.Time);
+        var learned = LearnedFile.Write(setting.Rig, state.Rigs.Traits(), setting.Learned, now.Time);
         try
         {
             PrivateFile.Replace(_path, learned.Text);

@@ -4,6 +4,7 @@ using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Journal;
+using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Commands;

@@ -169,7 +169,12 @@ internal static class PracticeCommand
         {
             var session = Opening.Open(arguments, practice: true, ScenarioLibrary.RigOf(scenario));
             var rig = new PracticeRig(session.Setting.Rig, scenario, seed);
-            Lead.Run(new PracticeDoor(session), rig, start);
+            if (!Lead.Run(new PracticeDoor(session), rig, start))
+            {
+                session.Dispose();
+                throw new UnusableException($"--scenario {scenario.Name}: on '{session.Setting.Rig.Name}' the boil was over before it came to that. Expected a scenario that this rig comes to, like --scenario cold-start.");
+            }
+
             return (session, rig);
         }
 

@@ -2,6 +2,7 @@ using Panside.Guide.Advice;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Measures;
 using Panside.Guide.Rigs;
+using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Commands;
@@ -19,7 +20,7 @@ internal static class RigMeaning
     public static IReadOnlyList<string> Of(Rig rig)
     {
         var (units, setting) = (rig.Units, new Setting(Library.Flow(null), rig, Guidance.Beginner, Product.Name));
-        var hot = setting.Cold.FiredFor(HotMinutes, rig.LargeDraw * PartOfDraw).Then;
+        var hot = setting.Cold.FiredFor(HotMinutes, rig.LargeDraw * PartOfDraw).Then.Forecasts;
         var rates = hot.RatesLitersPerHour(firing: true);
         Measure Rate(double quantile) => units.From(VolumeRate.FromLitersPerHour(rates.At(quantile)));
         string Shown(Volume volume) => Amount.Shown(units.From(volume));

@@ -36,7 +36,7 @@ internal sealed record BoilPlan(PlannedBoil Boil, Volume Reserve, bool FloorSpea
         cold = panSugar is { } sweet ? cold.PanSugarRead(sweet) : cold;
         var cautious = setting.Guidance == Guidance.Beginner;
         var draw = rig.LargeDraw * PartOfDraw;
-        var reserve = CommonPractice.StopAt(setting, cold.FiredFor(HotMinutes, draw).Then, cautious);
+        var reserve = CommonPractice.StopAt(setting, cold.FiredFor(HotMinutes, draw).Then.Forecasts, cautious);
         if (sap <= reserve)
         {
             throw new UnusableException(

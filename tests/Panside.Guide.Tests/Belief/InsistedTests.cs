@@ -80,7 +80,7 @@ public class InsistedTests
     /// <summary>The middle nine tenths of what boils off in an hour, over its middle: a shallower pan that boils less is no surer for that.</summary>
     private static double RateBand(Conversation boil)
     {
-        var rate = boil.State.Rigs.RatesLitersPerHour(firing: true);
+        var rate = boil.State.Rigs.Forecasts.RatesLitersPerHour(firing: true);
         return (rate.At(0.95) - rate.At(0.05)) / rate.At(0.5);
     }
 }

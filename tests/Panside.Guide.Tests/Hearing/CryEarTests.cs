@@ -11,8 +11,8 @@ public class CryEarTests(ITestOutputHelper output)
     [InlineData("cries-own.tsv", "en", 0.99, 0.99, 2)]
     [InlineData("cries-french.tsv", "fr", 0.97, 0.95, 0)]
     [InlineData("cries-unseen.tsv", "en", 0.97, 0.945, 11)]
-    [InlineData("cries-second.tsv", "en", 0.985, 0.97, 11)]
-    [InlineData("cries-third.tsv", "en", 0.95, 0.94, 45)]
+    [InlineData("cries-second.tsv", "en", 0.985, 0.97, 10)]
+    [InlineData("cries-third.tsv", "en", 0.96, 0.95, 47)]
     public void Cries_of_every_habit_are_heard_and_ordinary_talk_is_not(string file, string language, double opened, double right, int mistaken)
     {
         Assert.SkipUnless(CryCorpus.IsThere(file), $"{file} is not here.");
@@ -20,7 +20,7 @@ public class CryEarTests(ITestOutputHelper output)
         output.WriteLine(heard.Table());
         Assert.True(heard.Opened >= opened, $"{heard.Opened:P1} of the cries open the emergency.");
         Assert.True(heard.Right >= right, $"{heard.Right:P1} of the cries are heard as the danger that they mean.");
-        Assert.True(heard.False.Count <= mistaken, string.Join('\n', heard.False));
+        Assert.True(heard.False.Count <= mistaken, heard.FalseTold);
     }
 
     [Theory]
@@ -99,6 +99,33 @@ public class CryEarTests(ITestOutputHelper output)
     public void A_cry_in_the_form_of_a_question_is_a_cry(string said) => Assert.NotNull(Ear.Hear(said));
 
     [Theory]
+    [InlineData("pot of syrup is on fire", "fire")]
+    [InlineData("flame under the tank", "fire")]
+    [InlineData("fire got out", "fire")]
+    [InlineData("someone tipped the pan", "leak")]
+    [InlineData("pan tipped over", "leak")]
+    [InlineData("pouring out the seam", "leak")]
+    [InlineData("he nearly fell twice and now he's down", "faint")]
+    public void S9_half_a_sentence_is_a_cry(string said, string hazard) => Assert.Equal(hazard, Ear.Hear(said)!.Hazards[0]);
+
+    [Theory]
+    [InlineData("pot of beans on the fire")]
+    [InlineData("even flame under the pan")]
+    [InlineData("someone tipped the scale at 30 lb")]
+    [InlineData("pour out")]
+    [InlineData("should I pour out the pan")]
+    [InlineData("getting ready to pour it off")]
+    [InlineData("he nearly fell")]
+    [InlineData("she almost slipped on the step")]
+    [InlineData("last year the stack caught fire")]
+    [InlineData("no smoke tonight")]
+    [InlineData("looked like flames on the roof, only the sunset")]
+    [InlineData("what do I do if the pan leaks?")]
+    [InlineData("when does foam go over?")]
+    [InlineData("how do I know that it's boiling over and not just foaming?")]
+    public void The_words_of_a_danger_in_harmless_use_are_no_cry(string said) => Assert.Null(Ear.Hear(said));
+
+    [Theory]
     [InlineData("teh roof is on fier", "fire")]
     [InlineData("pan is leakign", "leak")]
     [InlineData("chimny is on fire", "chimney")]
@@ -146,5 +173,14 @@ public class CryEarTests(ITestOutputHelper output)
         var began = TimeProvider.System.GetTimestamp();
         Ear.Hear(text);
         Assert.True(TimeProvider.System.GetElapsedTime(began) < TimeSpan.FromSeconds(2));
+    }
+
+    [Theory]
+    [InlineData("the tarp over the steam hood smoulders")]
+    [InlineData("oh no, the tarp over the steam hood smoulders badly!")]
+    public void A_cry_that_a_flow_has_word_for_word_is_its_own_danger_whatever_its_words_mean_besides(string said)
+    {
+        var cry = CryCorpus.Ear("en", ("tarp", "the tarp over the steam hood smoulders")).Hear(said);
+        Assert.Equal(("tarp", true), (cry?.Hazards[0], cry?.IsSure));
     }
 }

@@ -157,6 +157,30 @@ public class BatchTests
         Assert.False(boil.State.Doubted is Did { Name.Code: "empty-pan" }, words);
     }
 
+    [Theory]
+    [InlineData("pour out")]
+    [InlineData("pour it out")]
+    [InlineData("pour out the pan")]
+    [InlineData("should I pour out the pan")]
+    [InlineData("should I pour it out now")]
+    [InlineData("when do I pour out the pan?")]
+    public void To_pour_out_is_no_leak_and_nothing_that_is_done(string words)
+    {
+        var boil = Boiling(Wood);
+        boil.Say(words);
+        Assert.NotEqual("emergency", boil.Phase);
+        Assert.Null(boil.State.Last(DeedName.EmptyPan));
+        Assert.Contains(boil.Answers, line => line is ToldLine || line is RefusedLine { Why: var why } && why.Contains("'poured out'", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void S2_what_pours_out_of_a_seam_is_a_leak_on_a_batch_rig_too()
+    {
+        var boil = Boiling(Wood);
+        boil.Say("it's pouring out of the seam");
+        Assert.Equal("leak", boil.Session.Setting.Flow.DangerAt(boil.State.Step)?.Code);
+    }
+
     [Fact]
     public void Less_than_half_the_pan_is_asked_about_and_no_whole_batch()
     {

@@ -50,6 +50,28 @@ public class HandFedTests
     }
 
     [Fact]
+    public void With_no_sap_left_water_is_asked_for_and_a_yes_counts_water()
+    {
+        var boil = Boiling(HandFed, tank: 2);
+        boil.Say("yes", "tank 0", "yes", "yes", "depth 1.2");
+        for (var minute = 0; minute < 40 && boil.Open?.Step != "pour-water"; minute++)
+        {
+            boil.After(1);
+            if (boil.Open is { Step: not "pour-water" } open)
+            {
+                boil.Say(open.CanSkip ? "skip" : "yes");
+            }
+        }
+
+        Assert.StartsWith("No sap is left: pour one pail, 1 gal of clean water", boil.Open?.Text, StringComparison.Ordinal);
+        boil.Say("yes");
+        Assert.Contains(boil.Answers.OfType<ToldLine>(), told => told.Text == "Counted: 1 gal of water poured in. 'undo' takes it back.");
+        var pour = Assert.Single(boil.State.Pours);
+        Assert.Equal(Liquids.Water, pour.Liquid);
+        Assert.False(pour.IsOutOfTank);
+    }
+
+    [Fact]
     public void Sap_that_did_not_come_out_of_the_tank_is_put_back_into_it_once_it_is_read()
     {
         var boil = Boiling(HandFed);

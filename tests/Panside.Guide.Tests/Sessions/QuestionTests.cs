@@ -16,7 +16,7 @@ public class QuestionTests
         "how much wood have I burned so far", "how much wood is left to burn", "how much sap has gone through so far", "how much syrup have I made so far",
         "how much syrup will it be tonight", "when is wood due", "how much wood in a charge", "what is due next", "what did I say last", "why do you ask",
         "what happens if I am away ten minutes", "what should the thermometer show", "how deep should the pan be", "how long have I been boiling",
-        "how do we stand", "what is gradient", "how do I measure depth", "repeat",
+        "how do we stand", "what is gradient", "how do I measure depth", "repeat", "what do I do if the pan leaks?",
     ];
 
     public static TheoryData<string> Phases => ["start-up", "steady-boil", "draw-off", "shutdown", "emergency"];
@@ -51,7 +51,7 @@ public class QuestionTests
         var boil = In("steady-boil");
         var now = new Situation(boil.Session.Setting, boil.State);
         var last = now.MinutesToLastCharge!.Value;
-        var still = boil.State.Rigs.OnceLastCharged(boil.Session.Setting.Rig.Charge).StillMinutes(0.5);
+        var still = boil.State.Rigs.Forecasts.OnceLastCharged(boil.Session.Setting.Rig.Charge).StillMinutes(0.5);
 
         // Somebody must look (2 min); the cautious look on for 20 min over thin coals.
         var at = boil.Now.Time.AddMinutes(last.P50 + still + 2 + (now.IsCautious ? 20 : 0));
@@ -135,7 +135,7 @@ public class QuestionTests
         var boil = In("steady-boil");
         boil.Say("I must be gone by 22:30");
         var clock = Assert.Single(boil.State.Clocks);
-        var still = boil.State.Rigs.OnceLastCharged(boil.Session.Setting.Rig.Charge).StillMinutes(0.95);
+        var still = boil.State.Rigs.Forecasts.OnceLastCharged(boil.Session.Setting.Rig.Charge).StillMinutes(0.95);
         Assert.InRange((new TimeOnly(22, 30).ToTimeSpan() - clock.Until.TimeOfDay).TotalMinutes - still, 29, 31); // 20 min over thin coals, 10 to have looked
     }
 
@@ -209,6 +209,45 @@ public class QuestionTests
     public void In_an_emergency_no_answer_goes_past_it(string question)
     {
         Assert.Contains("emergency", Told(In("emergency"), question), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("what do I do if the pan leaks?")]
+    [InlineData("when does foam go over?")]
+    [InlineData("how would I notice a leak under the pan")]
+    [InlineData("what should I do if the stack catches fire?")]
+    [InlineData("what if the pan leaks")]
+    [InlineData("what if somebody gets scalded?")]
+    public void A_question_about_a_danger_opens_none_and_is_told_how_one_is_opened(string question)
+    {
+        var boil = In("steady-boil");
+        var before = boil.State.Step;
+        Assert.Contains("No question opens an emergency", Told(boil, question), StringComparison.Ordinal);
+        Assert.Equal(before, boil.State.Step);
+    }
+
+    [Theory]
+    [InlineData("leaking")]
+    [InlineData("smoke")]
+    [InlineData("fire")]
+    [InlineData("hurt")]
+    [InlineData("dry pan")]
+    [InlineData("foam over")]
+    [InlineData("danger")]
+    public void S2_the_words_that_this_answer_names_open_the_emergency(string word)
+    {
+        var boil = In("steady-boil");
+        Assert.Contains($"'{word}'", Told(boil, "what do I do if the pan leaks?"), StringComparison.Ordinal);
+        boil.Say(word);
+        Assert.Equal("emergency", boil.Phase);
+    }
+
+    [Fact]
+    public void What_if_that_names_no_danger_is_still_reckoned()
+    {
+        var boil = In("steady-boil");
+        Assert.DoesNotContain("No question opens an emergency", Told(boil, "what if I stop now"), StringComparison.Ordinal);
+        Assert.DoesNotContain("No question opens an emergency", Told(boil, "what if I add 5 gal"), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -2,6 +2,7 @@ using Panside.Guide.Advice;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Tests.Sessions;
@@ -36,7 +37,7 @@ public class SoonerClearTests
     {
         var now = Now(Dying());
         var least = now.StillingPour!.Liquid;
-        double Still(Volume poured) => now.State.Rigs.Poured(poured, isWater: true).WithoutFeed.StillMinutes(0.8);
+        double Still(Volume poured) => now.State.Rigs.Poured(poured, isWater: true).Forecasts.WithoutFeed.StillMinutes(0.8);
         Assert.True(Still(least) < 1);
         Assert.True(Still(Volume.FromUsGallons(least.UsGallons - 1)) >= 1);
     }

@@ -149,10 +149,10 @@ public class TwoPansTests
     public void A_rig_of_one_pan_refuses_the_depth_of_another()
     {
         var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
-        var depth = boil.State.Rigs.ExpectedDepth;
+        var depth = boil.State.Rigs.Expected.Depth;
         boil.Say("back pan 2");
         Assert.Contains(boil.Answers.OfType<RefusedLine>(), line => line.Why.StartsWith("This rig has no back pan depth", StringComparison.Ordinal));
-        Assert.Equal(depth, boil.State.Rigs.ExpectedDepth);
+        Assert.Equal(depth, boil.State.Rigs.Expected.Depth);
     }
 
     [Fact]

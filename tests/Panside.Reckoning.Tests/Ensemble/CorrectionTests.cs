@@ -49,8 +49,8 @@ public class CorrectionTests
         var members = rig.Members.ToRun();
         Stepping.Go(members, rig.Constants, new() { Steps = 120, StepMinutes = 2, TankEnds = true, WithoutSugar = true });
         var lost = Enumerable.Range(0, rig.Count).Select(member => members[Field.Evaporated][member] - rig.Members[Field.Evaporated][member]);
-        var noise = LeftOut.Widened([.. lost], LeftOut.OfResidual(rig.Dying, forced));
-        Assert.Equal(noise.Max(), rig.WithoutFeed.ResidualLiters(1), 9);
+        var noise = LeftOut.Widened([.. lost], LeftOut.OfResidual(rig.Fire.Dying, forced));
+        Assert.Equal(noise.Max(), rig.Forecasts.WithoutFeed.ResidualLiters(1), 9);
         Assert.NotEqual(Correction.None, Corrections.OfResidual(FireStage.Still, forced));
     }
 
@@ -60,12 +60,12 @@ public class CorrectionTests
     public void A_fire_warms_is_fired_and_dies(bool forced)
     {
         var cold = EnsembleRig.Cold(forced);
-        Assert.Equal(FireStage.Kindling, cold.Stage);
+        Assert.Equal(FireStage.Kindling, cold.Fire.Stage);
         var young = EnsembleRig.Fired(cold, 18);
-        Assert.Equal(FireStage.Warming, young.Seen(BoilSeen.Rolling).Stage);
+        Assert.Equal(FireStage.Warming, young.Seen(BoilSeen.Rolling).Fire.Stage);
         var fired = EnsembleRig.Fired(cold, 45);
-        Assert.Equal(FireStage.Fired, fired.Stage);
-        Assert.Equal(FireStage.Dying, fired.After(20).Seen(BoilSeen.Rolling).Stage);
-        Assert.Equal(FireStage.Still, fired.After(20).Seen(BoilSeen.Still).Stage);
+        Assert.Equal(FireStage.Fired, fired.Fire.Stage);
+        Assert.Equal(FireStage.Dying, fired.After(20).Seen(BoilSeen.Rolling).Fire.Stage);
+        Assert.Equal(FireStage.Still, fired.After(20).Seen(BoilSeen.Still).Fire.Stage);
     }
 }

@@ -71,7 +71,7 @@ public class FloatAndFireTests
         Assert.Same(level, level.CoalsSpread());
 
         // Still is told to two minutes, so that one quantile alone may not move.
-        double Still(RigEnsemble of) => new[] { 0.1, 0.25, 0.5, 0.75, 0.9 }.Sum(of.WithoutWood.StillMinutes);
+        double Still(RigEnsemble of) => new[] { 0.1, 0.25, 0.5, 0.75, 0.9 }.Sum(of.Forecasts.WithoutWood.StillMinutes);
         Assert.True(Still(level) < Still(rig));
 
         var heaped = level.Charged(rig.Rig.UsualCharge);
@@ -85,8 +85,8 @@ public class FloatAndFireTests
     public void The_rate_of_the_usual_firing_hardly_hangs_on_when_in_a_charge_one_asks(bool forced)
     {
         var rig = EnsembleRig.AtLastCharge(forced);
-        var early = rig.RatesLitersPerHour(firing: true).At(0.5);
-        var late = rig.After((int)rig.Rig.Interval.TotalMinutes - 1).RatesLitersPerHour(firing: true).At(0.5);
+        var early = rig.Forecasts.RatesLitersPerHour(firing: true).At(0.5);
+        var late = rig.After((int)rig.Rig.Interval.TotalMinutes - 1).Forecasts.RatesLitersPerHour(firing: true).At(0.5);
         Assert.InRange(late / early, 0.95, 1.05);
     }
 
@@ -95,10 +95,10 @@ public class FloatAndFireTests
     {
         var fired = EnsembleRig.AtLastCharge(forced: false);
         var dying = fired.After(69);
-        Assert.Equal(0, fired.Dying);
-        Assert.Equal(1, dying.Dying);
-        Assert.True(LeftOut.OfResidual(dying.Dying, forcedDraft: false) > 4 * LeftOut.OfResidual(0, forcedDraft: false));
-        double Width(RigEnsemble rig) => (rig.WithoutWood.ResidualLiters(0.95) - rig.WithoutWood.ResidualLiters(0.05)) / rig.WithoutWood.ResidualLiters(0.5);
+        Assert.Equal(0, fired.Fire.Dying);
+        Assert.Equal(1, dying.Fire.Dying);
+        Assert.True(LeftOut.OfResidual(dying.Fire.Dying, forcedDraft: false) > 4 * LeftOut.OfResidual(0, forcedDraft: false));
+        double Width(RigEnsemble rig) => (rig.Forecasts.WithoutWood.ResidualLiters(0.95) - rig.Forecasts.WithoutWood.ResidualLiters(0.05)) / rig.Forecasts.WithoutWood.ResidualLiters(0.5);
         Assert.True(Width(dying) > Width(fired));
     }
 

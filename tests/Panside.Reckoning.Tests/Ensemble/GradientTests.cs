@@ -60,9 +60,9 @@ public class GradientTests
     public void However_empty_the_pan_is_read_no_more_than_all_of_it_is_sugar(double inches)
     {
         var rig = EnsembleRig.Fired(EnsembleRig.Cold(forced: false, 64), 60).DepthRead(Length.FromInches(inches), lit: true);
-        double[] told = [rig.ExpectedPanSugar.Mean, rig.ExpectedDrawSugar.Mean, .. rig.ChannelBrix.SelectMany(band => new[] { band.P5, band.P50, band.P95 })];
+        double[] told = [rig.Expected.PanSugar.Mean, rig.Expected.DrawSugar.Mean, .. rig.Expected.ChannelBrix.SelectMany(band => new[] { band.P5, band.P50, band.P95 })];
         Assert.All(told, brix => Assert.InRange(brix, 0, 100));
-        Assert.InRange(rig.ExpectedPanSugar.Mean, inches > 0 ? 50 : 0, 100);
+        Assert.InRange(rig.Expected.PanSugar.Mean, inches > 0 ? 50 : 0, 100);
     }
 
     private static double Fraction(Members members, int member, int cell)

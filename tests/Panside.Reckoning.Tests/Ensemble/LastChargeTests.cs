@@ -13,9 +13,9 @@ public class LastChargeTests
     {
         var rig = EnsembleRig.Fired(EnsembleRig.Cold(forced), 120).TankRead(Volume.FromUsGallons(15));
         var interval = rig.Rig.Interval.TotalMinutes;
-        var rate = rig.RatesLitersPerHour(firing: true).AsReckoned.At(0.5) / 60;
+        var rate = rig.Forecasts.RatesLitersPerHour(firing: true).AsReckoned.At(0.5) / 60;
         var stop = Volume.FromUsGallons(5);
-        var at = rig.MinutesToLastCharge(new(stop, interval, interval)).AsReckoned.At(0.5);
+        var at = rig.Forecasts.MinutesToLastCharge(new(stop, interval, interval)).AsReckoned.At(0.5);
 
         // Charge by charge, by hand, for the middle of the members.
         var (minutes, tank) = (interval, Volume.FromUsGallons(15).Liters - (rate * interval));
@@ -25,15 +25,15 @@ public class LastChargeTests
         }
 
         Assert.InRange(at, minutes - interval, minutes + interval);
-        Assert.True(rig.MinutesToLastCharge(new(stop, interval, interval)).AsReckoned.At(0.05) <= at);
-        Assert.True(rig.MinutesToLastCharge(new(Volume.FromUsGallons(10), interval, interval)).AsReckoned.At(0.5) < at);
+        Assert.True(rig.Forecasts.MinutesToLastCharge(new(stop, interval, interval)).AsReckoned.At(0.05) <= at);
+        Assert.True(rig.Forecasts.MinutesToLastCharge(new(Volume.FromUsGallons(10), interval, interval)).AsReckoned.At(0.5) < at);
     }
 
     [Fact]
     public void A_stop_that_the_tank_is_under_already_makes_the_next_charge_the_last()
     {
         var rig = EnsembleRig.Fired(EnsembleRig.Cold(forced: true), 120).TankRead(Volume.FromUsGallons(3));
-        Assert.InRange(rig.MinutesToLastCharge(new(Volume.FromUsGallons(5), 4, 8)).At(0.5), 0, 8);
+        Assert.InRange(rig.Forecasts.MinutesToLastCharge(new(Volume.FromUsGallons(5), 4, 8)).At(0.5), 0, 8);
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public class LastChargeTests
             return rig;
         }
 
-        var (usual, slow) = (Fed(8).RatesLitersPerHour(firing: true).At(0.5), Fed(14).RatesLitersPerHour(firing: true).At(0.5));
+        var (usual, slow) = (Fed(8).Forecasts.RatesLitersPerHour(firing: true).At(0.5), Fed(14).Forecasts.RatesLitersPerHour(firing: true).At(0.5));
         Assert.InRange(slow / usual, 0.55, 0.85);
     }
 
@@ -58,7 +58,7 @@ public class LastChargeTests
     public void What_stands_thickest_is_never_told_thinner_than_the_last_cell()
     {
         var rig = EnsembleRig.AtLastCharge(forced: true);
-        Assert.True(rig.WithoutFeed.ThickestBrix(0.5) >= rig.ChannelBrix[^1].P50);
-        Assert.True(rig.WithoutFeed.ThickestBrix(1) >= rig.WithoutFeed.ThickestBrix(0.5));
+        Assert.True(rig.Forecasts.WithoutFeed.ThickestBrix(0.5) >= rig.Expected.ChannelBrix[^1].P50);
+        Assert.True(rig.Forecasts.WithoutFeed.ThickestBrix(1) >= rig.Forecasts.WithoutFeed.ThickestBrix(0.5));
     }
 }

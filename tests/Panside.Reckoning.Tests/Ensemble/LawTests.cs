@@ -72,13 +72,13 @@ public class LawTests
                 var members = rig.Members.Copy();
                 var run = new Run { Steps = 1440, StepMinutes = 1.0 / 6, HeldLiters = (rig.Rig.PanArea * rig.HeldDepth).Liters };
                 var still = new RankedValues(
-                    LeftOut.Widened(Stepping.Go(members, rig.Constants, run).StillMinutes, LeftOut.OfStill(rig.Dying, forced)), Corrections.OfStill(rig.Stage, forced));
+                    LeftOut.Widened(Stepping.Go(members, rig.Constants, run).StillMinutes, LeftOut.OfStill(rig.Fire.Dying, forced)), Corrections.OfStill(rig.Fire.Stage, forced));
                 double[] gone = [.. members[Field.Evaporated].Zip(rig.Members[Field.Evaporated], (after, before) => after - before)];
-                var residual = new RankedValues(LeftOut.Widened(gone, LeftOut.OfResidual(rig.Dying, forced)), Corrections.OfResidual(rig.Stage, forced));
+                var residual = new RankedValues(LeftOut.Widened(gone, LeftOut.OfResidual(rig.Fire.Dying, forced)), Corrections.OfResidual(rig.Fire.Stage, forced));
                 foreach (var quantile in new[] { 0.05, 0.25, 0.5, 0.75, 0.95 })
                 {
-                    Assert.Equal(still.At(quantile), rig.WithoutWood.StillMinutes(quantile), 2.0);
-                    Assert.InRange(rig.WithoutWood.ResidualLiters(quantile) / residual.At(quantile), 0.95, 1.05);
+                    Assert.Equal(still.At(quantile), rig.Forecasts.WithoutWood.StillMinutes(quantile), 2.0);
+                    Assert.InRange(rig.Forecasts.WithoutWood.ResidualLiters(quantile) / residual.At(quantile), 0.95, 1.05);
                 }
             }
         }

@@ -19,7 +19,7 @@ public class LearnedTests
     [Fact]
     public void Before_any_reading_a_rig_is_what_its_file_suggests()
     {
-        var traits = EnsembleRig.Cold(true).Traits;
+        var traits = EnsembleRig.Cold(true).Traits();
         Assert.All(traits.All, trait => Assert.Equal(0, trait.Mean, 1e-12));
         Assert.InRange(traits["heat"].Deviation, 0.9 * RigPrior.Default.Heat, 1.1 * RigPrior.Default.Heat);
     }
@@ -27,7 +27,7 @@ public class LearnedTests
     [Fact]
     public void The_heat_that_was_learned_is_what_the_next_boil_begins_with_a_little_wider()
     {
-        var found = Learned(Traits((name, at) => new(name, 0.02 * (at - 4), 0.03))).Traits;
+        var found = Learned(Traits((name, at) => new(name, 0.02 * (at - 4), 0.03))).Traits();
         Assert.Equal(-0.08, found["heat"].Mean, 1e-9);
         Assert.InRange(found["heat"].Deviation, 0.03, 0.1);
     }
@@ -35,14 +35,14 @@ public class LearnedTests
     [Fact]
     public void What_one_shutdown_was_taken_for_is_not_carried_into_the_next()
     {
-        var (cold, found) = (EnsembleRig.Cold(true).Traits, Learned(Traits((name, at) => new(name, 0.02 * (at - 4), 0.03))).Traits);
+        var (cold, found) = (EnsembleRig.Cold(true).Traits(), Learned(Traits((name, at) => new(name, 0.02 * (at - 4), 0.03))).Traits());
         Assert.All(cold.All.Zip(found.All).Where(pair => pair.First.Name != "heat"), pair => Assert.Equal(pair.First, pair.Second));
     }
 
     [Fact]
     public void No_boil_leaves_a_rig_less_known_than_its_size()
     {
-        var (cold, wild) = (EnsembleRig.Cold(true).Traits, Learned(Traits((name, _) => new(name, 0, 5))).Traits);
+        var (cold, wild) = (EnsembleRig.Cold(true).Traits(), Learned(Traits((name, _) => new(name, 0, 5))).Traits());
         Assert.All(cold.All.Zip(wild.All), pair => Assert.Equal(pair.First.Deviation, pair.Second.Deviation, 1e-9));
     }
 
@@ -57,7 +57,7 @@ public class LearnedTests
                 rigs = rigs.Charged(EnsembleRig.Of(true).UsualCharge).After(8);
             }
 
-            return rigs.RatesLitersPerHour(firing: true).At(0.5);
+            return rigs.Forecasts.RatesLitersPerHour(firing: true).At(0.5);
         }
 
         Assert.InRange(Rate(Traits((name, _) => new(name, name == "heat" ? 0.2 : 0, 0.05))) / Rate(null), 1.12, 1.4);
@@ -71,9 +71,9 @@ public class LearnedTests
         RigEnsemble Fired(RigTraits? known) => EnsembleRig.Fired(Learned(known), 45);
         var plain = Corrections.OfResidual(FireStage.Warming, true);
         Assert.True(plain.Below < 1);
-        Assert.Equal(plain, Young(null).Seen(BoilSeen.Rolling).SetRight(Corrections.OfResidual));
-        Assert.Equal(plain.NoNarrower, Young(traits).Seen(BoilSeen.Rolling).SetRight(Corrections.OfResidual));
-        Assert.Equal(Corrections.OfResidual(FireStage.Fired, true), Fired(traits).SetRight(Corrections.OfResidual));
+        Assert.Equal(plain, Young(null).Seen(BoilSeen.Rolling).Fire.SetRight(Corrections.OfResidual));
+        Assert.Equal(plain.NoNarrower, Young(traits).Seen(BoilSeen.Rolling).Fire.SetRight(Corrections.OfResidual));
+        Assert.Equal(Corrections.OfResidual(FireStage.Fired, true), Fired(traits).Fire.SetRight(Corrections.OfResidual));
     }
 
     [Theory]
@@ -86,7 +86,7 @@ public class LearnedTests
         Assert.Throws<ArgumentException>(() => Traits((name, _) => new(name, mean, deviation)));
 
     private static RigEnsemble Learned(RigTraits? traits) =>
-        RigEnsemble.Cold(EnsembleRig.Of(true), EnsembleRig.Boiling, RigPrior.Default, traits);
+        RigEnsemble.Cold(EnsembleRig.Of(true), EnsembleRig.Boiling, RigPrior.Default).Knowing(traits);
 
     private static RigTraits Traits(Func<string, int, RigTrait> of) => new([.. RigTraits.Names.Select(of)]);
 }

@@ -17,7 +17,7 @@ public class NextTenMinutesTests
         for (var minute = 0; minute < 4 * interval; minute++)
         {
             rig = minute % interval == 0 ? rig.Charged(rig.Rig.UsualCharge) : rig;
-            told += rig.NextTenMinutes(firing: true).AsReckoned.At(0.5) / (4 * interval);
+            told += rig.Forecasts.NextTenMinutes(firing: true).AsReckoned.At(0.5) / (4 * interval);
             rig = rig.After(1);
         }
 
@@ -32,8 +32,8 @@ public class NextTenMinutesTests
         var rig = EnsembleRig.AtLastCharge(forced: false).After(20);
         var later = rig.After(10);
         var left = Enumerable.Range(0, rig.Count).Select(member => 6 * (later.Members[Field.Evaporated][member] - rig.Members[Field.Evaporated][member])).Average();
-        Assert.InRange(rig.NextTenMinutes(firing: false).At(0.5) / left, 0.9, 1.1);
-        Assert.True(later.NextTenMinutes(firing: false).At(0.5) < rig.NextTenMinutes(firing: false).At(0.5));
+        Assert.InRange(rig.Forecasts.NextTenMinutes(firing: false).At(0.5) / left, 0.9, 1.1);
+        Assert.True(later.Forecasts.NextTenMinutes(firing: false).At(0.5) < rig.Forecasts.NextTenMinutes(firing: false).At(0.5));
     }
 
     [Fact]
@@ -41,7 +41,7 @@ public class NextTenMinutesTests
     {
         var rig = EnsembleRig.AtLastCharge(forced: true);
         var before = rig.Members[Field.Evaporated].ToArray();
-        _ = rig.NextTenMinutes(firing: true);
+        _ = rig.Forecasts.NextTenMinutes(firing: true);
         Assert.Equal(before, rig.Members[Field.Evaporated]);
     }
 }

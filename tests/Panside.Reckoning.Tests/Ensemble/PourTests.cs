@@ -70,7 +70,7 @@ public class PourTests
         Assert.Equal(0.05 * 2, EnsembleRig.Gallons(deviation), 1.0 / 100);
         var sugar = (poured.Summary.PanSugar - rig.Summary.PanSugar).Kilograms;
         Assert.Equal(isWater ? 0 : Volume.FromUsGallons(2).Liters * 0.02, sugar, 0.01);
-        Assert.True(poured.ExpectedPanSugar.Mean < rig.ExpectedPanSugar.Mean);
+        Assert.True(poured.Expected.PanSugar.Mean < rig.Expected.PanSugar.Mean);
         Assert.True(poured.Members[Field.Temperature].Average() < rig.Members[Field.Temperature].Average() - 10);
     }
 

@@ -30,30 +30,30 @@ public class PracticeTests
         double[] liters = [.. hot.Members[Field.Evaporated].Zip(warm.Members[Field.Evaporated], (after, before) => after - before)];
         Assert.InRange(EnsembleRig.Gallons(EnsembleRig.Median(liters)) / 4, gallons * 0.85, gallons * 1.15);
         Assert.InRange(
-            EnsembleRig.Gallons(hot.RatesLitersPerHour(firing: true).At(0.5)), gallons * 0.85, gallons * 1.15);
+            EnsembleRig.Gallons(hot.Forecasts.RatesLitersPerHour(firing: true).At(0.5)), gallons * 0.85, gallons * 1.15);
     }
 
     [Fact]
     public void Common_practice_about_five_gallons_leave_after_the_last_charge_and_three_a_quarter_of_an_hour_later()
     {
-        Assert.InRange(EnsembleRig.Gallons(Natural.WithoutWood.ResidualLiters(0.5)), 4, 6);
-        Assert.InRange(EnsembleRig.Gallons(Natural.After(17).WithoutWood.ResidualLiters(0.5)), 2.4, 3.6);
+        Assert.InRange(EnsembleRig.Gallons(Natural.Forecasts.WithoutWood.ResidualLiters(0.5)), 4, 6);
+        Assert.InRange(EnsembleRig.Gallons(Natural.After(17).Forecasts.WithoutWood.ResidualLiters(0.5)), 2.4, 3.6);
     }
 
     [Fact]
     public void Common_practice_five_gallons_at_the_last_charge_are_within_the_reckoned_reserve()
     {
-        Assert.True(EnsembleRig.Gallons(Natural.WithoutWood.ReserveLiters(0.5)) < 5);
-        Assert.InRange(EnsembleRig.Gallons(Natural.WithoutWood.ReserveLiters(0.95)), 4, 8);
+        Assert.True(EnsembleRig.Gallons(Natural.Forecasts.WithoutWood.ReserveLiters(0.5)) < 5);
+        Assert.InRange(EnsembleRig.Gallons(Natural.Forecasts.WithoutWood.ReserveLiters(0.95)), 4, 8);
     }
 
     [Fact]
     public void Common_practice_three_gallons_suffice_when_a_quarter_of_an_hour_has_gone() =>
-        Assert.True(EnsembleRig.Gallons(Natural.After(17).WithoutWood.ReserveLiters(0.95)) <= 3);
+        Assert.True(EnsembleRig.Gallons(Natural.After(17).Forecasts.WithoutWood.ReserveLiters(0.95)) <= 3);
 
     [Fact]
     public void Common_practice_a_blower_brings_the_shutdown_to_about_a_third() =>
-        Assert.InRange(Forced.WithoutWood.StillMinutes(0.5) / Natural.WithoutWood.StillMinutes(0.5), 0.25, 0.5);
+        Assert.InRange(Forced.Forecasts.WithoutWood.StillMinutes(0.5) / Natural.Forecasts.WithoutWood.StillMinutes(0.5), 0.25, 0.5);
 
     [Fact]
     public void Common_practice_hot_brick_boils_on_after_the_coals_have_burned_away()
@@ -102,7 +102,7 @@ public class PracticeTests
     public void Common_practice_a_draw_comes_about_as_often_as_the_sap_s_sugar_says()
     {
         var rig = EnsembleRig.Fired(EnsembleRig.Cold(forced: true), 300);
-        Assert.InRange(rig.MinutesTo(rig.Rig.Target).At(0.5), 0, 240);
+        Assert.InRange(rig.Forecasts.MinutesTo(rig.Rig.Target).At(0.5), 0, 240);
     }
 
     /// <summary>Last cell less first over the mean, in the middle member.</summary>

@@ -134,15 +134,15 @@ public class TellingTests
         var read = rig.DrawOffRead(rise, Tellings.Air);
         Assert.InRange(100 * Tellings.Fractions(read).Average(), 64.5, 67.5);
         Assert.Equal(rig.Members[Field.ThermometerOff], read.Members[Field.ThermometerOff]);
-        Assert.True(read.MinutesTo(rig.Rig.Target).At(0.5) < 30);
+        Assert.True(read.Forecasts.MinutesTo(rig.Rig.Target).At(0.5) < 30);
     }
 
     [Fact]
     public void A_reading_moves_the_tank_toward_it() => Likely.Holds(at =>
     {
         var rig = Tellings.Tell(at.Forced, at.Told);
-        var (mean, _) = rig.ExpectedTank!.Value;
-        var more = rig.TankRead(Volume.FromLiters(mean + 2)).ExpectedTank!.Value.Mean;
+        var (mean, _) = rig.Expected.Tank!.Value;
+        var more = rig.TankRead(Volume.FromLiters(mean + 2)).Expected.Tank!.Value.Mean;
         return more >= mean - 1e-9 && more <= mean + 2 + 1e-9;
     }, cases: 50);
 
@@ -152,15 +152,15 @@ public class TellingTests
     public void Readings_of_the_tank_draw_the_rate_toward_them_and_narrow_it(double times)
     {
         var before = EnsembleRig.Fired(EnsembleRig.Cold(false).TankRead(Volume.FromUsGallons(40)), 60);
-        var usual = before.RatesLitersPerHour(firing: true);
-        var (rig, tank) = (before, before.ExpectedTank!.Value.Mean);
+        var usual = before.Forecasts.RatesLitersPerHour(firing: true);
+        var (rig, tank) = (before, before.Expected.Tank!.Value.Mean);
         for (var reading = 0; reading < 6; reading++)
         {
             tank -= times * usual.At(0.5) * 0.3;
             rig = EnsembleRig.Fired(rig, 18).TankRead(Volume.FromLiters(tank));
         }
 
-        var read = rig.RatesLitersPerHour(firing: true);
+        var read = rig.Forecasts.RatesLitersPerHour(firing: true);
         Assert.Equal(times * usual.At(0.5), read.At(0.5), 0.1 * usual.At(0.5));
         Assert.True(read.At(0.95) - read.At(0.05) < 0.6 * (usual.At(0.95) - usual.At(0.05)));
     }
@@ -170,7 +170,7 @@ public class TellingTests
     {
         var rig = EnsembleRig.Fired(EnsembleRig.Cold(false).TankRead(Volume.FromUsGallons(40)), 60);
         var insisted = rig.TankRead(Volume.FromUsGallons(20), insisted: true);
-        Assert.Equal(Volume.FromUsGallons(20).Liters, insisted.ExpectedTank!.Value.Mean, 0.5);
+        Assert.Equal(Volume.FromUsGallons(20).Liters, insisted.Expected.Tank!.Value.Mean, 0.5);
         Assert.True(Deviation(insisted.Members[Field.Heat]) > 1.2 * Deviation(rig.Members[Field.Heat]));
     }
 
@@ -178,8 +178,8 @@ public class TellingTests
     public void Forecasts_are_in_order_from_quantile_to_quantile() => Told.Holds(at =>
     {
         var rig = Tellings.Tell(at.Forced, at.Told);
-        var outlook = rig.WithoutWood;
-        var (rates, draw) = (rig.RatesLitersPerHour(firing: true), rig.MinutesTo(rig.Rig.Target));
+        var outlook = rig.Forecasts.WithoutWood;
+        var (rates, draw) = (rig.Forecasts.RatesLitersPerHour(firing: true), rig.Forecasts.MinutesTo(rig.Rig.Target));
         for (var quantile = 0.0; quantile < 0.99; quantile += 0.01)
         {
             Assert.True(outlook.ResidualLiters(quantile) <= outlook.ResidualLiters(quantile + 0.01));
@@ -196,7 +196,7 @@ public class TellingTests
     {
         var rig = EnsembleRig.AtLastCharge(forced: true);
         var before = rig.Members.Copy();
-        _ = (rig.WithoutWood, rig.MinutesTo(rig.Rig.Target), rig.RatesLitersPerHour(firing: false), rig.After(5), rig.TankRead(default));
+        _ = (rig.Forecasts.WithoutWood, rig.Forecasts.MinutesTo(rig.Rig.Target), rig.Forecasts.RatesLitersPerHour(firing: false), rig.After(5), rig.TankRead(default));
         for (var field = 0; field < before.Fields; field++)
         {
             Assert.Equal(before[field], rig.Members[field]);
@@ -212,7 +212,7 @@ public class TellingTests
     public void A_flood_that_the_tank_cannot_feed_is_told_as_less_deep_and_less_known()
     {
         (double Mean, double Deviation) Flooded(double gallons) => EnsembleRig.AtLastCharge(forced: true)
-            .TankRead(Volume.FromUsGallons(gallons)).DepthRead(Length.FromInches(1.5), lit: true).Flooded().ExpectedDepth;
+            .TankRead(Volume.FromUsGallons(gallons)).DepthRead(Length.FromInches(1.5), lit: true).Flooded().Expected.Depth;
         var (full, few) = (Flooded(12), Flooded(1));
         var flood = Length.FromInches(2.5).Meters;
         Assert.Equal(flood, full.Mean, 0.002);

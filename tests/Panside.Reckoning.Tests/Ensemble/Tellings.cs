@@ -43,7 +43,7 @@ internal static class Tellings
     /// <summary>What the tank may be read at, so many deviations from what is expected.</summary>
     public static Volume NearTank(RigEnsemble rig, double deviate)
     {
-        var (mean, deviation) = rig.ExpectedTank!.Value;
+        var (mean, deviation) = rig.Expected.Tank!.Value;
         return Volume.FromLiters(double.Max(mean + (deviate * deviation), 0));
     }
 

@@ -124,8 +124,8 @@ public class TwoPansTests
     {
         var rig = Cold(64).TankRead(Volume.FromUsGallons(60));
         rig = EnsembleRig.Fired(rig, 90);
-        Assert.InRange(rig.ExpectedDepth.Mean, 0.036, 0.040);
-        Assert.InRange(rig.ExpectedBackDepth!.Value.Mean, 0.048, 0.053);
+        Assert.InRange(rig.Expected.Depth.Mean, 0.036, 0.040);
+        Assert.InRange(rig.Expected.BackDepth!.Value.Mean, 0.048, 0.053);
         Assert.True(rig.Summary.IsBoiling);
     }
 
@@ -134,8 +134,8 @@ public class TwoPansTests
     {
         var rig = Cold(64).TankRead(Volume.FromUsGallons(2));
         rig = EnsembleRig.Fired(rig, 60);
-        Assert.True(rig.ExpectedBackDepth!.Value.Mean < 0.035);
-        Assert.InRange(rig.ExpectedDepth.Mean, 0.036, 0.040);
+        Assert.True(rig.Expected.BackDepth!.Value.Mean < 0.035);
+        Assert.InRange(rig.Expected.Depth.Mean, 0.036, 0.040);
     }
 
     /// <summary>Who leaves does not know whether the float between the pans works: each pan is taken in the case that is worse for it.</summary>
@@ -143,7 +143,7 @@ public class TwoPansTests
     public void Without_feed_the_flue_pan_gives_for_both_and_the_syrup_pan_gets_nothing()
     {
         var rig = EnsembleRig.Fired(Cold(64).TankRead(Volume.FromUsGallons(60)), 60);
-        var unfed = rig.WithoutFeed;
+        var unfed = rig.Forecasts.WithoutFeed;
         var (front, back) = (rig.Summary.DrawPan.Liters, rig.Summary.BackPan!.Value.Liters);
         var gone = unfed.ResidualLiters(0.5);
         Assert.True(gone > 1);
@@ -156,10 +156,10 @@ public class TwoPansTests
     public void Either_pan_alone_under_its_least_depth_speaks_against_leaving()
     {
         var cold = Cold(64).TankRead(Volume.FromUsGallons(60));
-        Assert.False(cold.WithoutFeed.IsShort(0));
-        Assert.True(cold.DepthRead(Length.FromInches(0.5), lit: true).WithoutFeed.IsShort(0));
-        Assert.False(cold.DepthRead(Length.FromInches(0.5), lit: true).WithoutFeed.IsBackShort(0));
-        Assert.True(cold.BackDepthRead(Length.FromInches(0.5), lit: true).WithoutFeed.IsBackShort(0));
+        Assert.False(cold.Forecasts.WithoutFeed.IsShort(0));
+        Assert.True(cold.DepthRead(Length.FromInches(0.5), lit: true).Forecasts.WithoutFeed.IsShort(0));
+        Assert.False(cold.DepthRead(Length.FromInches(0.5), lit: true).Forecasts.WithoutFeed.IsBackShort(0));
+        Assert.True(cold.BackDepthRead(Length.FromInches(0.5), lit: true).Forecasts.WithoutFeed.IsBackShort(0));
     }
 
     [Fact]
@@ -167,9 +167,9 @@ public class TwoPansTests
     {
         var rig = EnsembleRig.Fired(Cold(64).TankRead(Volume.FromUsGallons(60)), 60);
         var over = (rig.Summary.BackPan!.Value - Rig.Back!.LeastVolume).Liters;
-        var wanted = rig.WithoutWood.ResidualLiters(0.95) - over;
-        Assert.True(rig.WithoutWood.ReserveLiters(0.95) >= 0.8 * double.Max(wanted, 0));
-        Assert.True(rig.WithoutWood.SpareLiters(0.5) <= rig.Summary.Tank!.Value.Liters + over);
+        var wanted = rig.Forecasts.WithoutWood.ResidualLiters(0.95) - over;
+        Assert.True(rig.Forecasts.WithoutWood.ReserveLiters(0.95) >= 0.8 * double.Max(wanted, 0));
+        Assert.True(rig.Forecasts.WithoutWood.SpareLiters(0.5) <= rig.Summary.Tank!.Value.Liters + over);
     }
 
     [Fact]
@@ -178,8 +178,8 @@ public class TwoPansTests
         var rig = EnsembleRig.Fired(Cold(64).TankRead(Volume.FromUsGallons(60)), 60);
         var before = rig.Members;
         var flooded = rig.Flooded();
-        Assert.InRange(flooded.ExpectedDepth.Mean, 0.060, 0.067);
-        Assert.InRange(flooded.ExpectedBackDepth!.Value.Mean, 0.072, 0.080);
+        Assert.InRange(flooded.Expected.Depth.Mean, 0.060, 0.067);
+        Assert.InRange(flooded.Expected.BackDepth!.Value.Mean, 0.072, 0.080);
         for (var member = 0; member < rig.Count; member++)
         {
             var fed = flooded.Members[Field.Fed][member] - before[Field.Fed][member];
@@ -189,8 +189,8 @@ public class TwoPansTests
         }
 
         var read = flooded.BackDepthRead(Length.FromInches(2.5), lit: true);
-        Assert.InRange(read.ExpectedBackDepth!.Value.Mean, 0.061, 0.066);
-        Assert.Equal(flooded.ExpectedDepth.Mean, read.ExpectedDepth.Mean, 9);
+        Assert.InRange(read.Expected.BackDepth!.Value.Mean, 0.061, 0.066);
+        Assert.Equal(flooded.Expected.Depth.Mean, read.Expected.Depth.Mean, 9);
     }
 
     [Fact]
@@ -208,10 +208,10 @@ public class TwoPansTests
     {
         var rig = EnsembleRig.Fired(Cold(16).TankRead(Volume.FromUsGallons(60)), 30).Flooded();
         using var stream = new MemoryStream();
-        RigEnsemble.Write(new(stream), [rig]);
+        EnsembleBytes.Write(new(stream), [rig]);
         stream.Position = 0;
-        var back = Assert.Single(RigEnsemble.Read(new(stream), Cold(16)));
-        Assert.Equal(rig.After(7).ExpectedBackDepth, back.After(7).ExpectedBackDepth);
+        var back = Assert.Single(EnsembleBytes.Read(new(stream), Cold(16)));
+        Assert.Equal(rig.After(7).Expected.BackDepth, back.After(7).Expected.BackDepth);
         Assert.Equal(rig.Summary, back.Summary);
     }
 
@@ -229,7 +229,7 @@ public class TwoPansTests
     private static double Fraction(Members members, int member, int cell)
     {
         var pan = cell < members.BackCells ? members.Back : members.Front;
-        return RigEnsemble.FractionOf(members[Field.Sugar + cell][member], members.Liters(pan, member) / pan.Count);
+        return RigConstants.FractionOf(members[Field.Sugar + cell][member], members.Liters(pan, member) / pan.Count);
     }
 
     private static double Heat(Members members, int member) =>

@@ -3,7 +3,6 @@ using Panside.Commands;
 using Panside.Guide.Words;
 using Panside.Journal;
 using Panside.Laws;
-using Panside.Tests.Screen.Support;
 using Record = Panside.Journal.Record;
 
 namespace Panside.Tests.Records;
@@ -19,15 +18,6 @@ public class AnswerReaderTests
     {
         var answers = Record.Of(JournalFile.Read(Reporting.Story.Demo(name))).Exchanges.SelectMany(exchange => exchange.Answers).Select(answer => answer.Text).ToList();
         Assert.Equal(answers, answers.Select(text => AnswerReader.Read(text) is { } line ? LineWriter.Write(line) : null));
-    }
-
-    [Theory]
-    [MemberData(nameof(Names))]
-    public void What_is_shown_of_a_record_is_what_hearing_it_again_says(string name)
-    {
-        var boil = Demo.Boil(name);
-        var reckoned = boil.Exchanges.SelectMany(exchange => LinesOfText.Of(exchange.Answers)).ToList();
-        Assert.Equal(reckoned, Demo.Past(name).Told().SelectMany(told => told.Lines.Skip(1)));
     }
 
     [Fact]

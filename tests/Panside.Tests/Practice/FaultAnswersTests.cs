@@ -154,7 +154,7 @@ public class FaultAnswersTests
         Assert.InRange(Told(Until(kind, _ => false, MinutesReckoned).State) / Told(Unharmed.Value), 0, 0.95);
 
         // The rate of a whole charge: that of ten minutes swings from charge to charge.
-        double Told(SessionState state) => name == "evaporation-rate" ? state.Rigs.RatesLitersPerHour(firing: true).At(0.5) : state.Forecasts[name].P50!.Value;
+        double Told(SessionState state) => name == "evaporation-rate" ? state.Rigs.Forecasts.RatesLitersPerHour(firing: true).At(0.5) : state.Forecasts[name].P50!.Value;
     }
 
     private static Func<LineOut, bool> Advised(string action, params string[] urgencies) =>

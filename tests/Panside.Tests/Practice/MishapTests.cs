@@ -18,7 +18,7 @@ public class MishapTests
     [MemberData(nameof(Kinds))]
     public void A_fault_changes_the_rig_or_an_instrument_or_the_operator(string kind)
     {
-        var (with, without) = (Fired(kind), Fired(null));
+        var (with, without) = (Fired(kind), AsUsual.Value);
         Assert.Equal([kind], with.Begun.Select(one => one.Name));
         Assert.True(
             with.Truth != without.Truth || with.Kit != without.Kit || with.Temper != without.Temper || with.WaterLeft != without.WaterLeft);
@@ -127,6 +127,9 @@ public class MishapTests
         Assert.Equal(Of(1), Of(1));
         Assert.True(Enumerable.Range(1, 8).Select(seed => Of(seed)).Distinct().Count() > 4);
     }
+
+    /// <summary>Fired without any fault; only looked at.</summary>
+    private static readonly Lazy<PracticeRig> AsUsual = new(() => Fired(null));
 
     private static PracticeRig Fired(string? kind)
     {

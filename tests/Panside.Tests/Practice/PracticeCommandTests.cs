@@ -35,4 +35,13 @@ public class PracticeCommandTests
     [InlineData("--theme", "purple")]
     public void What_makes_no_sense_is_refused(string one, string other) =>
         Assert.Equal(ExitStatus.Unusable, Captured.Run("practice", one, other).Status);
+
+    [Fact]
+    public void A_scenario_that_a_rig_never_comes_to_is_refused_and_does_not_open_on_a_boil_that_is_over()
+    {
+        using var scratch = new Scratch();
+        var refused = Captured.Run("practice", "--plain", "--home", scratch.Folder, "--scenario", "draw-due", "--rig", Path.Combine(RepositoryFiles.Root, "flows", "rigs", "flue-and-syrup-pan.yaml"));
+        Assert.Equal(ExitStatus.Unusable, refused.Status);
+        Assert.Contains("--scenario draw-due: on 'flue pan and syrup pan' the boil was over before it came to that.", refused.Errors, StringComparison.Ordinal);
+    }
 }

@@ -35,7 +35,7 @@ public sealed class DangerOnScreenTests
     public void S9_one_cry_leads_to_what_to_do_first_at_every_step_and_size()
     {
         using var stage = Begun();
-        var (said, steps) = (0, new HashSet<string>());
+        var (said, steps, sizes) = (0, new HashSet<string>(), (Now: (Width: 80, Height: 24), Other: (Width: 120, Height: 40)));
         foreach (var moment in Moments)
         {
             stage.Play(Evening.Scenes["over"].Skip(said).Take(moment - said));
@@ -46,9 +46,9 @@ public sealed class DangerOnScreenTests
             {
                 stage.Type(cry);
                 AssertToldFirst(stage, danger, cry);
-                stage.Resize(120, 40);
+                sizes = (sizes.Other, sizes.Now);
+                stage.Resize(sizes.Now.Width, sizes.Now.Height);
                 AssertToldFirst(stage, danger, cry);
-                stage.Resize(80, 24);
                 stage.Type("undo");
                 Assert.Equal(step, stage.Door.State.Step);
             }

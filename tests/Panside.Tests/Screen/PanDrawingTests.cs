@@ -142,7 +142,7 @@ public sealed class PanDrawingTests
         var sight = PanSight.Of(new(played.Talk.Setting, played.Talk.State));
         Assert.Equal([1.5, 0.75, 1.5, 2.5], new[] { sight.Depth!.Value, sight.Least, sight.Run, sight.Flood }.Select(depth => double.Round(depth, 9)));
         Assert.Equal((Unit.Inch, true, false, 3), (sight.Deep, sight.HasFloat, sight.IsDrawn, sight.Fire.Flames));
-        Assert.Equal(played.Talk.State.Rigs.ChannelBrix.Select(channel => (double?)channel.P50), sight.Sweetness);
+        Assert.Equal(played.Talk.State.Rigs.Expected.ChannelBrix.Select(channel => (double?)channel.P50), sight.Sweetness);
         Assert.Equal("boil rolling just now", sight.Fire.Ways[0]);
         Assert.Equal("no fire yet", PanSight.Of(new(played.Talk.Setting, Played.Scene("start-up").Talk.State)).Fire.Ways[0]);
         Assert.Null(PanSight.Of(new(played.Talk.Setting, Played.Scene("shutdown").Talk.State)).Tank.Stop);

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Panside.Guide.Lines;
+using Panside.Guide.Words;
 using Panside.Journal;
 using Panside.Screen.Painting;
 using Panside.Screen.Replaying;
@@ -31,10 +32,16 @@ public class DemoFacesTests
 
     [Theory]
     [MemberData(nameof(Names))]
+    public void What_is_shown_of_a_record_is_what_hearing_it_again_says(string name) => Assert.Equal(
+        Demo.Boil(name).Exchanges.SelectMany(exchange => LinesOfText.Of(exchange.Answers)),
+        Demo.Past(name).Told().SelectMany(told => told.Lines.Skip(1)));
+
+    [Theory]
+    [MemberData(nameof(Names))]
     public void A_replay_shows_what_the_screen_showed_at_the_boil(string name)
     {
         var boil = Demo.Boil(name);
-        var played = new Played(new SessionDoor(boil.Setting), boil.Exchanges[0].At.Time.ToUniversalTime());
+        var played = new Played(new ForgetfulDoor(boil.Setting), boil.Exchanges[0].At.Time.ToUniversalTime());
         foreach (var exchange in boil.Exchanges.Skip(1))
         {
             played.Clock.SetUtcNow(exchange.At.Time.ToUniversalTime());
@@ -76,6 +83,9 @@ public class DemoFacesTests
         Assert.InRange(steps, 60, 200);
     }
 
+    /// <summary>So many lines after an edited one are enough to see that a replay goes on past it.</summary>
+    private const int Beyond = 60;
+
     [Theory]
     [MemberData(nameof(Names))]
     public void An_edited_line_is_found_by_its_number(string name)
@@ -87,7 +97,7 @@ public class DemoFacesTests
             var edited = bytes.WithLine(number, line => line.Replace("2031-03-08", "2031-03-09", StringComparison.Ordinal));
             var (exit, said, _) = Recorded.Verify(edited);
             Assert.Equal((1, $"boil.jsonl:{number}: the first difference"), (exit, said.Split('\n')[0]));
-            var talk = new ReplayTalk(Recorded.Past(edited).Boil(), new(1, null, null, null), TimeProvider.System);
+            var talk = new ReplayTalk(Recorded.Past(Thorough.IsAsked ? edited : UpTo(edited, number + Beyond)).Boil(), new(1, null, null, null), TimeProvider.System);
             talk.Say("end");
             Assert.Single(talk.Said, entry => entry.Texts[0] == $"- Line {number} of the record says otherwise; shown is what is said now.");
         }
@@ -100,6 +110,14 @@ public class DemoFacesTests
         var number = bytes.Lines().Index().First(line => line.Item.Contains("\"text\":\"tank 34\"", StringComparison.Ordinal)).Index + 1;
         var (exit, said, _) = Recorded.Verify(bytes.WithLine(number, line => line.Replace("tank 34", "tank 33", StringComparison.Ordinal)));
         Assert.Equal((1, $"boil.jsonl:{number + 1}: the first difference"), (exit, said.Split('\n')[0]));
+    }
+
+    /// <summary>The record up to the first line in after so many lines.</summary>
+    private static byte[] UpTo(byte[] record, int number)
+    {
+        var lines = record.Lines();
+        var end = Array.FindIndex(lines, int.Min(number, lines.Length), line => LineShape.Of(line).Kind == LineKind.In);
+        return end < 0 ? record : (string.Join('\n', lines[..end]) + "\n").Bytes();
     }
 
     private static readonly OncePerCollection<string, IReadOnlyList<Entry>> Screens = new();

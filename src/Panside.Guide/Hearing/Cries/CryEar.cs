@@ -64,7 +64,8 @@ public sealed class CryEar
         }
 
         var weighed = Weighed(sentence, [.. _combinations, .. _added]);
-        return _fitted is null || (_added.Count > 0 && Weighed(sentence, _added).Max() >= Opens) ? Combined(weighed) : Fitted(text, sentence, weighed, _fitted);
+        var own = Weighed(sentence, _added);
+        return _fitted is null || own.Max() >= Opens ? Combined(weighed, own) : Fitted(text, sentence, weighed, _fitted);
     }
 
     /// <summary>What a text has that weights can be fitted to: each a short text.</summary>
@@ -77,18 +78,18 @@ public sealed class CryEar
     private int[] Weighed(Tagged sentence, IReadOnlyList<Combination> combinations) =>
         new Weighing(sentence, new(sentence, _book), _book).Weigh(combinations, _hazards.Count);
 
-    /// <summary>By the combinations alone.</summary>
-    private Cry? Combined(int[] weighed)
+    /// <summary>By the combinations alone. What a flow's author wrote down word for word stands before what its words could mean besides.</summary>
+    private Cry? Combined(int[] weighed, int[] own)
     {
         var unsure = _hazards.IndexOf(DangerWords.Unsure);
         var named = Enumerable.Range(0, _hazards.Count).Where(hazard => hazard != unsure && weighed[hazard] > 0)
-            .OrderByDescending(hazard => weighed[hazard]).ToList();
+            .OrderByDescending(hazard => weighed[hazard]).ThenByDescending(hazard => own[hazard]).ToList();
         if (weighed.Max() < Opens)
         {
             return null;
         }
 
-        var isSure = named.Count > 0 && weighed[named[0]] >= Combination.Sure && (named.Count == 1 || weighed[named[1]] < weighed[named[0]]);
+        var isSure = named.Count > 0 && weighed[named[0]] >= Combination.Sure && (named.Count == 1 || weighed[named[1]] < weighed[named[0]] || own[named[1]] < own[named[0]]);
         return new([.. named.Select(hazard => _hazards[hazard])], isSure);
     }
 

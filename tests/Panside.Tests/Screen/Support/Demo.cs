@@ -9,7 +9,8 @@ namespace Panside.Tests.Screen.Support;
 /// <summary>A demo session, or the first part of it, as a past boil.</summary>
 internal static class Demo
 {
-    private static readonly Lazy<PastBoil> Long = new(() => Boil("long-boil"));
+    private static readonly Lazy<PastBoil> Long = new(() => Past("long-boil").Boil());
+    private static readonly OncePerCollection<string, PastBoil> Boils = new();
 
     /// <summary>The long boil, heard once for all tests of the collection of this name: they look at it one after the other, and none changes it.</summary>
     public const string LongBoil = "the long boil";
@@ -17,7 +18,11 @@ internal static class Demo
     /// <inheritdoc cref="LongBoil"/>
     public static PastBoil SharedLongBoil => Long.Value;
 
-    public static PastBoil Boil(string name, int? exchanges = null) => Past(name, exchanges).Boil();
+    /// <summary>Heard once for the tests of a collection; none of them changes it.</summary>
+    public static PastBoil Boil(string name) => Boils.Of(name, () => Past(name).Boil());
+
+    /// <summary>The first part of one.</summary>
+    public static PastBoil Boil(string name, int exchanges) => Past(name, exchanges).Boil();
 
     public static PastSession Past(string name, int? exchanges = null)
     {

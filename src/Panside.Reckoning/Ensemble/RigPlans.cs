@@ -3,7 +3,7 @@ using Panside.Reckoning.Quantities;
 namespace Panside.Reckoning.Ensemble;
 
 /// <summary>What would come of going on: for questions and plans. Nothing here changes the ensemble.</summary>
-public sealed partial class RigEnsemble
+public static class RigPlans
 {
     /// <summary>So long after the last charge a shutdown is followed.</summary>
     private const int FourHours = 240;
@@ -12,50 +12,52 @@ public sealed partial class RigEnsemble
     private const int QuietMinutes = 30;
 
     /// <summary>Fired on for so long at the usual firing, drawn from whenever syrup stands at the draw-off.</summary>
+    /// <param name="rigs">The ensemble.</param>
     /// <param name="minutes">Whole minutes.</param>
     /// <param name="draw">One draw.</param>
-    public FiredOn FiredFor(int minutes, Volume draw)
+    public static FiredOn FiredFor(this RigEnsemble rigs, int minutes, Volume draw)
     {
-        var (firing, fired) = (FiringWith(draw), AllFired());
+        var (firing, fired) = (rigs.FiringWith(draw), rigs.AllFired());
         for (var minute = 0; minute < minutes; minute++)
         {
             firing.Minute(fired);
         }
 
-        var boiled = new double[Count];
-        for (var member = 0; member < Count; member++)
+        var boiled = new double[rigs.Count];
+        for (var member = 0; member < rigs.Count; member++)
         {
-            boiled[member] = firing.Members[Field.Evaporated][member] - Members[Field.Evaporated][member];
+            boiled[member] = firing.Members[Field.Evaporated][member] - rigs.Members[Field.Evaporated][member];
         }
 
-        return new(With(firing.Members, Told, Minute + minutes), new(firing.Draws), new(boiled), new(firing.Members[Field.Tank]));
+        return new(rigs.With(firing.Members, rigs.Told, rigs.Minute + minutes), new(firing.Draws), new(boiled), new(firing.Members[Field.Tank]));
     }
 
     /// <summary>
     /// A whole boil: each member is fired until its tank has come down to the sap that the shutdown wants, gets a last charge,
     /// and is followed until it boils no more.
     /// </summary>
+    /// <param name="rigs">The ensemble.</param>
     /// <param name="stop">Sap in the tank at the last charge.</param>
     /// <param name="draw">How much is drawn at once.</param>
     /// <param name="atMost">Minutes of firing after which nothing is looked for.</param>
     /// <returns>The boil; null where a member is not done by then.</returns>
-    public PlannedBoil? Planned(Volume stop, Volume draw, int atMost)
+    public static PlannedBoil? Planned(this RigEnsemble rigs, Volume stop, Volume draw, int atMost)
     {
-        var (firing, fired) = (FiringWith(draw), AllFired());
-        var (charge, noise) = (Rig.HeatOfCharge.Megajoules, Beginning.Noise(Count, Told));
-        var (stopped, still) = (new double[Count], new double[Count]);
-        var (burning, lastStop, lastBoil) = (Count, 0, 0);
+        var (firing, fired) = (rigs.FiringWith(draw), rigs.AllFired());
+        var (charge, noise) = (rigs.Rig.HeatOfCharge.Megajoules, Beginning.Noise(rigs.Count, rigs.Told));
+        var (stopped, still) = (new double[rigs.Count], new double[rigs.Count]);
+        var (burning, lastStop, lastBoil) = (rigs.Count, 0, 0);
         for (var minute = 0; burning > 0 || minute - lastStop < FourHours; minute++)
         {
-            for (var member = 0; member < Count && burning > 0; member++)
+            for (var member = 0; member < rigs.Count && burning > 0; member++)
             {
                 if (fired[member] && firing.Members[Field.Tank][member] <= stop.Liters)
                 {
                     // As when a session asks what the last charge leads to: it goes in when the flames of the one before are down.
-                    if (!Rig.IsBurner)
+                    if (!rigs.Rig.IsBurner)
                     {
                         firing.Members[Field.Flame][member] = 0;
-                        firing.Charge(member, charge * double.Exp(Prior.Charge * noise[member]));
+                        firing.Charge(member, charge * double.Exp(rigs.Prior.Charge * noise[member]));
                     }
 
                     (fired[member], stopped[member], lastStop) = (false, minute, minute);
@@ -69,7 +71,7 @@ public sealed partial class RigEnsemble
             }
 
             firing.Minute(fired);
-            for (var member = 0; member < Count; member++)
+            for (var member = 0; member < rigs.Count; member++)
             {
                 if (firing.Members[Field.Steam][member] > 0)
                 {
@@ -83,16 +85,16 @@ public sealed partial class RigEnsemble
             }
         }
 
-        return Outcome(firing, stopped, still);
+        return rigs.Outcome(firing, stopped, still);
     }
 
-    private PlannedBoil Outcome(Firing firing, double[] stopped, double[] still)
+    private static PlannedBoil Outcome(this RigEnsemble rigs, Firing firing, double[] stopped, double[] still)
     {
-        var (wood, pan, sugar) = (new double[Count], new double[Count], new double[Count]);
-        for (var member = 0; member < Count; member++)
+        var (wood, pan, sugar) = (new double[rigs.Count], new double[rigs.Count], new double[rigs.Count]);
+        for (var member = 0; member < rigs.Count; member++)
         {
             still[member] = double.Max(still[member], stopped[member]);
-            wood[member] = Rig.IsBurner ? 0 : Rig.UsualCharge.Kilograms * ((stopped[member] / MinutesOfCharge) + 1);
+            wood[member] = rigs.Rig.IsBurner ? 0 : rigs.Rig.UsualCharge.Kilograms * ((stopped[member] / rigs.Fire.MinutesOfCharge) + 1);
             pan[member] = firing.Members.SugarOf(member);
             sugar[member] = pan[member] + firing.DrawnKilograms[member];
         }
@@ -100,17 +102,17 @@ public sealed partial class RigEnsemble
         return new(new(stopped), new(still), new(wood), new(sugar), new(firing.DrawnKilograms), new(pan));
     }
 
-    private bool[] AllFired()
+    private static bool[] AllFired(this RigEnsemble rigs)
     {
-        var all = new bool[Count];
+        var all = new bool[rigs.Count];
         Array.Fill(all, true);
         return all;
     }
 
-    private Firing FiringWith(Volume draw) => new(
-        Members.ToRun(),
-        Constants,
-        FiringMegajoulesPerMinute,
-        new() { Steps = 1, StepMinutes = 1, HeldLiters = HeldLiters, HeldBackLiters = HeldBackLiters, TankEnds = IsTankKnown, DrawFraction = Rig.Target.MassFraction },
+    private static Firing FiringWith(this RigEnsemble rigs, Volume draw) => new(
+        rigs.Members.ToRun(),
+        rigs.Constants,
+        rigs.Fire.MegajoulesPerMinute,
+        new() { Steps = 1, StepMinutes = 1, HeldLiters = rigs.HeldLiters, HeldBackLiters = rigs.HeldBackLiters, TankEnds = rigs.IsTankKnown, DrawFraction = rigs.Rig.Target.MassFraction },
         draw.Liters);
 }

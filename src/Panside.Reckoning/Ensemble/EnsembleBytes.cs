@@ -4,7 +4,7 @@ using Panside.Reckoning.Quantities;
 namespace Panside.Reckoning.Ensemble;
 
 /// <summary>Ensembles as bytes and back, to the last bit: so that a session can be gone on with without hearing all of it again.</summary>
-public sealed partial class RigEnsemble
+public static class EnsembleBytes
 {
     /// <summary>Writes ensembles of one rig; what one shares with the one before it is written once.</summary>
     /// <param name="to">Where to.</param>
@@ -15,7 +15,7 @@ public sealed partial class RigEnsemble
         RigEnsemble? before = null;
         foreach (var one in ensembles)
         {
-            one.Write(to, before?.Members);
+            Write(to, one, before?.Members);
             before = one;
         }
     }
@@ -29,40 +29,41 @@ public sealed partial class RigEnsemble
         var all = new List<RigEnsemble>();
         for (var left = from.ReadInt32(); left > 0; left--)
         {
-            all.Add(like.Read(from, all.Count > 0 ? all[^1].Members : null));
+            all.Add(Read(from, like, all.Count > 0 ? all[^1].Members : null));
         }
 
         return all;
     }
 
-    private void Write(BinaryWriter to, Members? before)
+    private static void Write(BinaryWriter to, RigEnsemble one, Members? before)
     {
-        to.Write(Boiling.Celsius);
-        to.Write(Minute);
-        to.Write(Told);
-        to.Write(Common.HeldDepth.Meters);
-        to.Write(Common.IsTankKnown);
-        to.Write(Common.IsThermometerKnown);
-        to.Write(Common.IsLearned);
-        to.Write(Common.AreCoalsLevel);
-        to.Write(Common.ChargesPaced);
-        to.Write(Common.PaceMegajoules);
-        to.Write(Common.PaceMinutes);
-        to.Write(Common.IsBurning);
-        to.Write(Common.IsFloodUnread);
-        foreach (var minute in new[] { Common.ChargedAt, Common.LitAt, Common.ChilledAt })
+        var (common, members) = (one.Common, one.Members);
+        to.Write(one.Boiling.Celsius);
+        to.Write(one.Minute);
+        to.Write(one.Told);
+        to.Write(common.HeldDepth.Meters);
+        to.Write(common.IsTankKnown);
+        to.Write(common.IsThermometerKnown);
+        to.Write(common.IsLearned);
+        to.Write(common.AreCoalsLevel);
+        to.Write(common.ChargesPaced);
+        to.Write(common.PaceMegajoules);
+        to.Write(common.PaceMinutes);
+        to.Write(common.IsBurning);
+        to.Write(common.IsFloodUnread);
+        foreach (var minute in new[] { common.ChargedAt, common.LitAt, common.ChilledAt })
         {
             to.Write(minute ?? -1);
         }
 
-        to.Write(Common.HeldBackDepth.Meters);
-        to.Write(Common.IsBackFloodUnread);
-        to.Write(Members.Count);
-        to.Write(Members.Cells);
-        to.Write(Members.BackCells);
-        for (var field = 0; field < Members.Fields; field++)
+        to.Write(common.HeldBackDepth.Meters);
+        to.Write(common.IsBackFloodUnread);
+        to.Write(members.Count);
+        to.Write(members.Cells);
+        to.Write(members.BackCells);
+        for (var field = 0; field < members.Fields; field++)
         {
-            var bytes = MemoryMarshal.AsBytes(Members[field].AsSpan());
+            var bytes = MemoryMarshal.AsBytes(members[field].AsSpan());
             var isShared = before is not null && bytes.SequenceEqual(MemoryMarshal.AsBytes(before[field].AsSpan()));
             to.Write(isShared);
             if (!isShared)
@@ -72,7 +73,7 @@ public sealed partial class RigEnsemble
         }
     }
 
-    private RigEnsemble Read(BinaryReader from, Members? before)
+    private static RigEnsemble Read(BinaryReader from, RigEnsemble like, Members? before)
     {
         var (boiling, minute, told) = (Temperature.FromCelsius(from.ReadDouble()), from.ReadInt32(), from.ReadInt32());
         int? Minutes() => from.ReadInt32() is >= 0 and var known ? known : null;
@@ -94,12 +95,12 @@ public sealed partial class RigEnsemble
             HeldBackDepth = Length.FromMeters(from.ReadDouble()),
             IsBackFloodUnread = from.ReadBoolean(),
         };
-        if (from.ReadInt32() != Members.Count || from.ReadInt32() != Members.Cells || from.ReadInt32() != Members.BackCells)
+        if (from.ReadInt32() != like.Members.Count || from.ReadInt32() != like.Members.Cells || from.ReadInt32() != like.Members.BackCells)
         {
             throw new InvalidDataException("The ensemble is of another rig.");
         }
 
-        var members = new Members(Members.Count, Members.Cells, Members.BackCells);
+        var members = new Members(like.Members.Count, like.Members.Cells, like.Members.BackCells);
         for (var field = 0; field < members.Fields; field++)
         {
             if (from.ReadBoolean())
@@ -112,6 +113,6 @@ public sealed partial class RigEnsemble
             }
         }
 
-        return new(Rig, Prior, boiling, members, common) { Minute = minute, Told = told };
+        return new(like.Rig, like.Prior, boiling, members, common) { Minute = minute, Told = told };
     }
 }

@@ -1,10 +1,7 @@
-using Panside.Reckoning.Quantities;
-using Panside.Reckoning.Rig;
-
 namespace Panside.Reckoning.Ensemble;
 
 /// <summary>What a boil teaches of a rig, and an ensemble that begins with it.</summary>
-public sealed partial class RigEnsemble
+public static class RigLearning
 {
     /// <summary>
     /// A rig is not quite the same on another day: wood, draft, whoever fires. So much of the spread that rigs of one size have is
@@ -16,17 +13,13 @@ public sealed partial class RigEnsemble
     private const string Heat = "heat";
 
     /// <summary>
-    /// Cold, as <see cref="Cold"/>, the heat to the pan drawn where past boils have found it. Hours of tank readings tell of it; of how
+    /// A cold ensemble with the heat to the pan drawn where past boils have found it. Hours of tank readings tell of it; of how
     /// coals and brick give up theirs only a shutdown does, and what one of them was taken for put the next one's forecasts off by a tenth.
     /// </summary>
-    /// <param name="rig">The rig.</param>
-    /// <param name="boiling">Where water boils there.</param>
-    /// <param name="prior">How unlike such rigs are.</param>
-    /// <param name="learned">What past boils have found; null where there are none: then this is <see cref="Cold"/>.</param>
-    /// <param name="count">Members; a multiple of 8.</param>
-    public static RigEnsemble Cold(RigDescription rig, Temperature boiling, RigPrior prior, RigTraits? learned, int count = UsualCount)
+    /// <param name="cold">The rig cold, with nothing told.</param>
+    /// <param name="learned">What past boils have found; null where there are none: then it stays as it is.</param>
+    public static RigEnsemble Knowing(this RigEnsemble cold, RigTraits? learned)
     {
-        var cold = Cold(rig, boiling, prior, count);
         if (learned is null)
         {
             return cold;
@@ -43,20 +36,17 @@ public sealed partial class RigEnsemble
             heat[member] = mean + trait.Mean + ((heat[member] - mean) * deviation / own);
         }
 
-        return new(rig, prior, boiling, members, cold.Common with { IsLearned = true });
+        return cold.With(members, cold.Told, cold.Minute, cold.Common with { IsLearned = true });
     }
 
     /// <summary>What is known of the traits now, beside what the rig's file suggests.</summary>
-    public RigTraits Traits
+    public static RigTraits Traits(this RigEnsemble rigs)
     {
-        get
+        var suggested = RigEnsemble.Cold(rigs.Rig, rigs.Boiling, rigs.Prior, rigs.Count).Members;
+        return new([.. RigTraits.Fields.Select(trait =>
         {
-            var suggested = Cold(Rig, Boiling, Prior, Count).Members;
-            return new([.. RigTraits.Fields.Select(trait =>
-            {
-                var (from, (mean, variance)) = (Assimilation.Moments(suggested[trait.Field]).Mean, Assimilation.Moments(Members[trait.Field]));
-                return new RigTrait(trait.Name, mean - from, double.Max(double.Sqrt(variance), 1e-4));
-            })]);
-        }
+            var (from, (mean, variance)) = (Assimilation.Moments(suggested[trait.Field]).Mean, Assimilation.Moments(rigs.Members[trait.Field]));
+            return new RigTrait(trait.Name, mean - from, double.Max(double.Sqrt(variance), 1e-4));
+        })]);
     }
 }
