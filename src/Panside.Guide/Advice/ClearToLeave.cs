@@ -32,7 +32,7 @@ public static class ClearToLeave
         var unmet = new List<string>();
         if (!now.IsLit)
         {
-            return [now.Setting.Rig.IsBurner ? "the burner has not been lit" : "the fire has not been lit"];
+            return [now.Setting.Rig.OfFire("the fire has not been lit", "the burner has not been lit")];
         }
 
         if (!now.IsPanEmptied && state.Last(ReadingName.PanDepth) is { } shown && UnitSystem.Length(shown.Value) < now.Setting.Rig.LeastDepth)
@@ -47,7 +47,7 @@ public static class ClearToLeave
 
         if (now.IsBurnerOn)
         {
-            unmet.Add("the burner is on");
+            unmet.Add($"the {now.Setting.Rig.Heater} is on");
         }
 
         if (now.DrawOpenSince is not null)
@@ -220,7 +220,7 @@ public static class ClearToLeave
         var mean = 100 * state.Rig.DrawPanSugar.Kilograms / double.Max(state.Rig.DrawPan.Liters * ThinDensity, 1);
         if (now.Unfed!.MixedBrix(1) > limit)
         {
-            return "the whole pan is sweet enough to pass syrup";
+            return WholePanSweet;
         }
 
         // In one channel, or once the channels have mixed, no side is sweeter than the pan; unless the draw-off was read sweeter since.
@@ -233,7 +233,7 @@ public static class ClearToLeave
         if (state.DrawOff is not { } drawOff)
         {
             return gradient is null
-                ? "nobody has looked whether the channels have mixed"
+                ? NeverLooked
                 : NeverRead;
         }
 
@@ -250,9 +250,13 @@ public static class ClearToLeave
         return isAgreed && now.Unfed!.ThickestBrix(1) + (Steeper * TakenUp(now, drawOff)) <= limit ? null : NearSyrup;
     }
 
-    private const string NearSyrup = "the draw-off side is near syrup and can pass it";
+    internal const string WholePanSweet = "the whole pan is sweet enough to pass syrup";
 
-    private const string NeverRead = "the channels are apart, and the draw-off was never read";
+    internal const string NeverLooked = "nobody has looked whether the channels have mixed";
+
+    internal const string NearSyrup = "the draw-off side is near syrup and can pass it";
+
+    internal const string NeverRead = "the channels are apart, and the draw-off was never read";
 
     /// <summary>No sap may come to so many Brix.</summary>
     private static double SugarLimit(Situation now) => now.Setting.Rig.Target.Brix + PastSyrup - KeptUnder;
@@ -314,7 +318,7 @@ public static class ClearToLeave
         }
     }
 
-    private static string TheLastHeat(Situation now) => now.Setting.Rig.IsBurner ? "the burner was shut off" : "the last wood";
+    private static string TheLastHeat(Situation now) => now.Setting.Rig.OfFire("the last wood", "the burner was shut off");
 
     /// <summary>Whether wood went in after a moment.</summary>
     private static bool AfterFire(Situation now, Moment seen) => now.LastWood is { } wood && wood.Time >= seen.Time;

@@ -24,6 +24,7 @@ public static class Facts
         ["boil-look-counts"] = LookThatCounts.AtTheBoil,
         ["coals-look-counts"] = LookThatCounts.AtTheCoals,
         ["burner-on"] = now => now.IsBurnerOn,
+        ["burner-relit"] = now => now.IsBurnerOn && now.State.RelitAt is not null,
         ["coals-down"] = now => (now.Setting.Rig.IsBurner && now.IsLit && !now.IsBurnerOn) || SeenSinceWood(now, ObservationName.Coals, "spent")
             || (SeenSinceWood(now, ObservationName.Coals, "thin") && ClearToLeave.AreThinCoalsDown(now)),
         ["gradient-clear"] = now => Seen(now, ObservationName.Gradient, "clear"),

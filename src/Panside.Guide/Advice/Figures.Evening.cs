@@ -17,7 +17,7 @@ public static partial class Figures
         ["clear-in-latest"] = now => now.MinutesToClear is { } clear ? About(clear.P95) : Unknown,
         ["clear-about"] = now => now.MinutesToClear is { } clear ? In(now, clear.P50) : Unknown,
         ["clear-latest"] = now => now.MinutesToClear is { } clear ? In(now, clear.P95) : Unknown,
-        ["minutes-to-draw-soonest"] = now => now.MinutesToDraw is { } minutes ? About(minutes.P5) : Unknown,
+        ["minutes-to-draw-soonest"] = now => now.MinutesToDraw is { } minutes ? About(double.Min(minutes.P5, now.MinutesToDrawTold ?? minutes.P5)) : Unknown,
         ["depth-read"] = now => now.DepthRead is { } read ? Depth(now, read) : "not read",
         ["water-gone"] = now => Volume(now, now.State.Rig.Evaporated),
         ["minutes-to-dry"] = now => now.State.Rig.Tank is not null ? About(now.Ahead.MinutesToTank(default).At(0.5)) : Unknown,

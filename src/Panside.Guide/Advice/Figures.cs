@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Reckoning.Instruments;
 using Panside.Reckoning.Quantities;
 using Panside.Reckoning.Rig;
@@ -15,6 +16,9 @@ public static partial class Figures
 
     /// <summary>A draw point shifted by less, in Brix, is told as today's.</summary>
     private const double LeastShift = 0.15;
+
+    /// <summary>A draw that is made ready for, and by the middle forecast is further off than these minutes, is told without it. No source.</summary>
+    private const double NearDraw = 30;
 
     private static readonly FrozenDictionary<string, Func<Situation, string>> All = new Dictionary<string, Func<Situation, string>>
     {
@@ -55,7 +59,8 @@ public static partial class Figures
         ["rate"] = now => now.RateLitersPerHour is { } rate
             ? Amount.Shown(now.Setting.Units.From(VolumeRate.FromLitersPerHour(rate.P50)))
             : Unknown,
-        ["minutes-to-draw"] = now => now.MinutesToDraw is { } minutes ? About(minutes.P50) : Unknown,
+        ["minutes-to-draw"] = now => now.MinutesToDrawTold is { } minutes ? About(minutes) : Unknown,
+        ["draw-comes"] = now => now.MinutesToDrawTold is { } minutes and <= NearDraw ? $"comes in about {About(minutes)}" : "can come within minutes",
         ["minutes-to-last-charge"] = now => now.MinutesToLastCharge is { } minutes ? About(minutes.P50) : Unknown,
         ["minutes-to-last-charge-soonest"] = now => now.MinutesToLastCharge is { } minutes ? About(minutes.P5) : Unknown,
         ["minutes-to-still"] = now => now.StillMinutes is { } still ? About(still.P50) : Unknown,
@@ -79,8 +84,9 @@ public static partial class Figures
         ["poured-so-far"] = now => Pour.Told(now.State.Pours, now.Setting.Units) ?? "nothing",
         ["pours-so-far"] = now => now.State.Pours.Count is 1 ? "one pour" : $"{now.State.Pours.Count} pours",
         ["unmet"] = now => now.Unmet.Count == 0 ? "nothing" : now.Unmet[0] + (now.Unmet.Count > 1 ? "; and more" : ""),
+        ["clearing-deed"] = ClearingDeed.Of,
         ["channels-mix"] = _ => Amount.Minutes(CommonPractice.ChannelsMix.TotalMinutes),
-    }.Concat(OfTheEvening).ToFrozenDictionary();
+    }.Concat(OfTheEvening).Concat(OfTheRig).ToFrozenDictionary();
 
     /// <summary>Their names.</summary>
     public static IReadOnlyList<string> Names { get; } = [.. All.Keys.Order(StringComparer.Ordinal)];
@@ -90,7 +96,7 @@ public static partial class Figures
 
     /// <summary>The words of the list of emergencies: what a cry may have meant first, then the gravest first, nine at the most: O10.</summary>
     private static IEnumerable<string> Listed(Situation now) => now.State.Suspected
-        .Concat(now.Setting.Flow.Dangers.Where(danger => danger is { IsListed: true, IsList: false }).Select(danger => danger.Code))
+        .Concat(now.Setting.Flow.Dangers.Where(danger => danger is { IsListed: true, IsList: false } && danger.ListedWhere.All(fact => RigFacts.Holds(now.Setting.Rig, fact))).Select(danger => danger.Code))
         .Distinct()
         .Take(9);
 

@@ -49,6 +49,14 @@ public sealed partial class Situation
     /// <summary>Minutes until the draw point; null where no sugar comes in, nothing boils, or it is more than six hours off.</summary>
     public Band? MinutesToDraw => _toDraw.Value;
 
+    /// <summary>
+    /// The same as it is told: where the thermometer's course comes to the point in minutes, and in less than half of the time that the members have
+    /// it, the course is believed. So no advice that rests on minutes tells of hours.
+    /// </summary>
+    public double? MinutesToDrawTold => Course.MinutesTo(OpenAt) is { } course && course <= CourseTold && !(course * 2 >= MinutesToDraw?.P50)
+        ? double.Max(course, 0)
+        : MinutesToDraw?.P50;
+
     /// <summary>Where the draw-off thermometer stands at syrup today, shifted for this draw so that the batch ends on target.</summary>
     public Temperature DrawPointToday => PointAt(Setting.Rig.LeavesPanAt.Brix + DrawShift);
 
@@ -145,17 +153,17 @@ public sealed partial class Situation
 
     /// <summary>
     /// Whether the draw-off is to be looked at again after a draw: half of the time in which it came back before tonight has gone, or four
-    /// minutes where it never did.
+    /// minutes where it never did. A batch that is out leaves nothing that thickens on.
     /// </summary>
-    public bool IsDrawAgain => DrawOpenSince is null && Course.Last is null && State.DrawEnded is { } shut
+    public bool IsDrawAgain => !Setting.Rig.IsBatch && DrawOpenSince is null && Course.Last is null && State.DrawEnded is { } shut
         && State.MinutesSince(shut) is var since && since >= Cycle && since < AgainMinutes;
 
     /// <summary>Whether the draw-off is to be opened now.</summary>
     public bool IsDrawDue => Course.Last is { } last && State.MinutesSince(last.At) < DrawCourse.ReadingMinutes && !IsThinnedSince(last.At)
         && UnitSystem.Temperature(last.Value) is var read && (IsOver(read) ? IsOverEnough(read) : IsForeseen(read));
 
-    /// <summary>Whether sap went into a batch since: what was read then stands there no more.</summary>
-    private bool IsThinnedSince(Moment read) => Setting.Rig.IsBatch && (State.Last(DeedName.FillPan)?.At.Time >= read.Time || State.Last(DeedName.FloodPan)?.At.Time >= read.Time);
+    /// <summary>Whether sap went into a batch since, told or seen by its depth: what was read then stands there no more.</summary>
+    private bool IsThinnedSince(Moment read) => Setting.Rig.IsBatch && (State.ChilledAt?.Time >= read.Time || State.Last(DeedName.FillPan)?.At.Time >= read.Time || State.Last(DeedName.FloodPan)?.At.Time >= read.Time);
 
     /// <summary>Whether it is to be opened by its course, before a reading is over the point.</summary>
     public bool IsDrawForeseen => IsDrawDue && Course.Last is { } last && !IsOver(UnitSystem.Temperature(last.Value));
@@ -274,6 +282,9 @@ public sealed partial class Situation
     private const double SoonMinutes = 5;
 
     private const double ImminentMinutes = 2.5;
+
+    /// <summary>A course tells of no more minutes than these. No source.</summary>
+    private const double CourseTold = 20;
 
     /// <summary>So long after a draw, in minutes, another one is waited for at the draw-off; then its own watch does. No source.</summary>
     private const double AgainMinutes = 30;

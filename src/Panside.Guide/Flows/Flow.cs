@@ -127,6 +127,9 @@ public sealed record Danger(
     bool IsListed,
     bool IsList)
 {
+    /// <summary>What a rig must have for its word to stand in that list.</summary>
+    public IReadOnlyList<string> ListedWhere { get; init; } = [];
+
     /// <summary>The trigger by which it comes back.</summary>
     public string Back => "danger " + Code;
 

@@ -65,7 +65,7 @@ public sealed partial class FlowFile
         var danger = new Danger(
             code, go, map.Texts("cries"), ways, holds, Facts(map, "given"), Time(map, "again") ?? ComesBack, map.Flag("listed") ?? true,
             map.Flag("list") ?? false)
-        { Place = map.Place("danger") };
+        { Place = map.Place("danger"), ListedWhere = OfARig(map, "listed-where") };
         map.Finish();
         return danger;
     }

@@ -262,14 +262,7 @@ public sealed partial class FlowFile
         var all = new List<Reworded>();
         foreach (var one in map.Maps("instead"))
         {
-            var given = one.Texts("given", required: true);
-            one.Only("given", () => new("rig-fact", Turned(RigFacts.Names)));
-            foreach (var fact in given.Where(fact => !RigFacts.IsOne(fact)))
-            {
-                one.Add("given", $"'{fact}' is nothing that a rig has", "one of " + string.Join(", ", RigFacts.Names), FaultKind.Fact, Fault.Nearest(Bare(fact), RigFacts.Names));
-            }
-
-            var said = new Reworded([.. given.Where(RigFacts.IsOne)], Worded(one, "text"), Worded(one, "because"), one.Has("caution") ? one.Texts("caution") : null, Worded(one, "if-no"));
+            var said = new Reworded(OfARig(one, "given", required: true), Worded(one, "text"), Worded(one, "because"), one.Has("caution") ? one.Texts("caution") : null, Worded(one, "if-no"));
             if (said is { Text: null, Because: null, Cautions: null, IfNo: null })
             {
                 one.AddAt(one.Place(), "nothing is said instead", "'text', 'because', 'caution' or 'if-no' beside 'given'", FaultKind.Together);
@@ -280,6 +273,19 @@ public sealed partial class FlowFile
         }
 
         return all;
+    }
+
+    /// <summary>Facts of what a rig has, and no others.</summary>
+    private static IReadOnlyList<string> OfARig(YamlMap map, string key, bool required = false)
+    {
+        var given = map.Texts(key, required);
+        map.Only(key, () => new("rig-fact", Turned(RigFacts.Names)));
+        foreach (var fact in given.Where(fact => !RigFacts.IsOne(fact)))
+        {
+            map.Add(key, $"'{fact}' is nothing that a rig has", "one of " + string.Join(", ", RigFacts.Names), FaultKind.Fact, Fault.Nearest(Bare(fact), RigFacts.Names));
+        }
+
+        return [.. given.Where(RigFacts.IsOne)];
     }
 
     private CountRule CountRule(YamlMap map)

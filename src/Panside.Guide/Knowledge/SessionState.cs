@@ -121,6 +121,9 @@ public sealed record SessionState
     /// <summary>When the boil was first seen still so that it counts, with no other look, wood, flood, pour or raking since; null where it was not.</summary>
     public Moment? StillSince { get; init; }
 
+    /// <summary>When a burner that was told off was seen to heat the pan again; null where none was, or it was lit or shut off since.</summary>
+    public Moment? RelitAt { get; init; }
+
     /// <summary>The draw that is open or was shut last.</summary>
     public ThisDraw ThisDraw { get; init; } = new(0, IsShut: true);
 

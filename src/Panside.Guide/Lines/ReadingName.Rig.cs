@@ -170,9 +170,9 @@ public sealed partial class ReadingName
         // No member floods before it is told, so a tank that falls meanwhile is not held against them.
         var isMembersToo = boil.Rig.Feed != Feed.ByHand && (now > likely || !boil.MayBeFlooding);
         var expectation = TankExpected(boil);
-        var isFar = expectation?.IsFar(now.Liters) == true
-            || (isMembersToo && boil.Expected.IsFar(now) && (now > likely || expectation?.Off(now.Liters) < -FarFromMembers))
-            || (isMembersToo && now > likely && HardlyFell(boil, boil.Units.Volume(last.Value).Liters - now.Liters, last.At, reading.At));
+        var hardlyFell = isMembersToo && now > likely && HardlyFell(boil, boil.Units.Volume(last.Value).Liters - now.Liters, last.At, reading.At);
+        var isFar = hardlyFell || expectation?.IsFar(now.Liters) == true
+            || (isMembersToo && boil.Expected.IsFar(now) && (now > likely || expectation?.Off(now.Liters) < -FarFromMembers));
         var refill = boil.Last(DeedName.RefillTank) is { } told && told.At.Time >= last.At.Time ? told : (Noted<Measure?>?)null;
         if (!isFar || (now > likely ? refill is { Value: null } : now.Liters <= EmptyLiters))
         {
@@ -184,13 +184,21 @@ public sealed partial class ReadingName
         var gone = expected - now.Liters;
         var minutes = double.Max(1, double.Ceiling((reading.At.Time - last.At.Time).TotalMinutes));
         var since = $"in {Amount.Minutes(minutes)}";
+        if (Shown(now) == Shown(now <= likely ? Volume.FromLiters(expected) : likely))
+        {
+            // What differs by less than is shown is not asked about; that nothing went over a hot fire is.
+            return !hardlyFell ? null : new(
+                $"Nothing gone from the tank {since}? Such a fire boils away {Amount.Shown(boil.Units.From(VolumeRate.FromLitersPerHour(boil.FiredLitersPerHour)))}, and {Shown(now)} is said.",
+                "It would take a gauge that hangs, or a fire much weaker than the last hour's.");
+        }
+
         return now <= likely
             ? new(
                 $"{Shown(Volume.FromLiters(gone))} gone {since}? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",
                 $"It would take a leak, an open draw-off, or {Amount.Shown(boil.Units.From(VolumeRate.FromLitersPerHour(gone * 60 / minutes)))} of boiling.")
-            : gone > 0
+            : gone > 0 || Shown(now) == Shown(Volume.FromLiters(expected))
             ? new(
-                $"Only {Shown(Volume.FromLiters(gone))} gone {since}? {Shown(likely)} is reckoned, and {Shown(now)} is said.",
+                $"{(Shown(now) == Shown(Volume.FromLiters(expected)) ? "Nothing gone from the tank" : $"Only {Shown(Volume.FromLiters(gone))} gone")} {since}? {Shown(likely)} is reckoned, and {Shown(now)} is said.",
                 "It would take a fire much weaker than the last hour's, or a refill that was not told.")
             : new(
                 $"{Shown(Volume.FromLiters(-gone))} more in the tank {since}, and no refill said? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",

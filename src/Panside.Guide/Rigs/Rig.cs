@@ -100,8 +100,11 @@ public sealed record Rig
     /// <summary>Whether it is shut off at once, and no wood goes in.</summary>
     public bool IsBurner => Fuel != Fuel.Wood;
 
-    /// <summary>One of two ways to say it: of a wood fire, or of a burner.</summary>
-    public string OfFire(string wood, string burner) => IsBurner ? burner : wood;
+    /// <summary>What is lit and shut off where no wood burns: a burner, or the heat where current makes it.</summary>
+    public string Heater => Fuel == Fuel.Electric ? "heat" : "burner";
+
+    /// <summary>One of two ways to say it: of a wood fire, or of a burner, which over current is the heat.</summary>
+    public string OfFire(string wood, string burner) => !IsBurner ? wood : burner.Replace("burner", Heater, StringComparison.Ordinal);
 
     /// <summary>What a burner boils away at its full flame; of a wood fire its charges say it.</summary>
     public required VolumeRate Boils { get; init; }
@@ -166,6 +169,9 @@ public sealed record Rig
 
     /// <summary>The syrup's density aimed at.</summary>
     public required SugarContent Target { get; init; }
+
+    /// <summary>Whether there is a draw-off: a valve, or the end of a divided pan where syrup is ladled out.</summary>
+    public bool HasDrawOff => DrawnBy == DrawnBy.Valve || (DrawnBy == DrawnBy.Ladle && Channels > 1);
 
     /// <summary>Whether a whole batch is poured out of the pan, and not drawn off it.</summary>
     public bool IsBatch => DrawnBy == DrawnBy.Pour;

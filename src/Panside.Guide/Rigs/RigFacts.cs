@@ -26,6 +26,7 @@ public static class RigFacts
         ["has-thermometer"] = rig => rig.Has("thermometer"),
         ["has-hydrometer"] = rig => rig.Has("hydrometer"),
         ["has-refractometer"] = rig => rig.Has("refractometer"),
+        ["has-tank"] = rig => rig.TankIsStated || rig.Feed != Feed.ByHand,
         ["has-sight-glass"] = rig => rig.Has("sight glass"),
         ["has-lid"] = rig => rig.HasLid,
         ["has-finishing-pot"] = rig => rig.HasFinishingPot,

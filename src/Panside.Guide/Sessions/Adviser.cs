@@ -29,12 +29,21 @@ internal sealed class Adviser(Setting setting)
             {
                 Give(turn, rule);
             }
-            else if (!holds && given && age >= (rule.Urgency == "info" ? QuietForLong : Quiet))
+            else if (!holds && given && age >= Settles(turn, rule, last))
             {
                 turn.Happen(new Settled(rule.Id));
             }
         }
     }
+
+    /// <summary>
+    /// How long after it was given an advice whose facts have gone may be given anew. What was made ready stands ready until the draw has come,
+    /// however the forecast that called for it comes and goes.
+    /// </summary>
+    private static TimeSpan Settles(Turn turn, AdviceRule rule, Moment given) =>
+        rule.Prepare && !(turn.State.DrawEnded?.Time >= given.Time) ? rule.Again ?? Quiet
+        : rule.Urgency == "info" ? QuietForLong
+        : Quiet;
 
     /// <summary>Tells the forecasts that have moved since they were last told.</summary>
     public void Forecast(Turn turn)

@@ -149,12 +149,13 @@ internal sealed class Announcer(Setting setting)
         Ask(turn, step.Id, step.Ask!, Unanswered(turn, step) + step.Text, step.Because, step.Cautions, step.Advise, step.Urgency, step.Forecast, step.Prepare);
 
     /// <summary>
-    /// S10: nothing is asked more than three times in the same words. From then on a danger says for how long nobody has answered, and what
+    /// S10: nothing is asked more than three times in the same words. From then on a danger says for how long nobody has answered,
+    /// or that the answer did not end it, and what
     /// is no danger any more only stands on the screen.
     /// </summary>
     private static string Unanswered(Turn turn, Step step) =>
         step.Phase.IsEmergency && step.Urgency == "danger" && turn.State.Asked.GetValueOrDefault(step.Id) >= SameWordsAtMost
-            ? $"No answer for {Amount.Minutes(turn.State.MinutesSince(turn.State.StepSince))}. "
+            ? turn.State.MinutesSince(turn.State.StepSince) is > 0 and var minutes ? $"No answer for {Amount.Minutes(minutes)}. " : "Still not over. "
             : "";
 
     private void Ask(Turn turn, Watch watch) =>

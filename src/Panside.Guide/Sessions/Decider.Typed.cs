@@ -58,7 +58,7 @@ public sealed partial class Decider
                 HearMeant(turn, new Did(text.At, DeedName.CloseDraw, null));
                 break;
             case MeansLine(Did { Name.Code: "shut-off" }) when _setting.Rig.IsBurner && MayBeTheDraw(turn) && KnownTalk.Ear(_setting.Flow.Language)?.NamesFire(text.Words) != true:
-                turn.Refuse("The draw-off, or the burner? Say 'drew' with the volume, or 'burner off'.", "text");
+                turn.Refuse($"The draw-off, or the {_setting.Rig.Heater}? Say 'drew' with the volume, or '{_setting.Rig.Heater} off'.", "text");
                 break;
             case MeansLine(var meant):
                 HearMeant(turn, meant is Added poured ? poured.IntoPan(text.At) : meant);

@@ -130,7 +130,8 @@ internal sealed class Replies(Setting setting)
         var pan = turn.Now.Setting.Rig.Back is null ? "pan"
             : $"back pan {F("back-depth")}{(turn.Now.BackDepthRead is null ? "" : " deep")}, least {F("back-least-depth")}; front pan";
         yield return $"Tank {F("tank")}{stop}; {pan} {(turn.State.Readings.ContainsKey(ReadingName.PanDepth) ? F("depth") + " deep" : "not read")}, least {F("least-depth")}{boils}.";
-        yield return $"Water boils at {F("boiling-water")}; draw at {F("draw-point")}; draw-off {(turn.State.Readings.ContainsKey(ReadingName.DrawTemperature) ? "last " + F("draw-temperature") : "not read")}.";
+        yield return !turn.Now.Setting.IsThere(ReadingName.DrawTemperature.Code) ? $"Water boils at {F("boiling-water")}."
+            : $"Water boils at {F("boiling-water")}; {F("draw")} at {F("draw-point")}; {(turn.Now.Setting.Rig.HasDrawOff ? "draw-off" : "thermometer")} {(turn.State.Readings.ContainsKey(ReadingName.DrawTemperature) ? "last " + F("draw-temperature") : "not read")}.";
         if (isEnding)
         {
             yield return $"{F("boils-away")} will still boil away. The boil stops in about {F("minutes-to-still")}, {F("minutes-to-still-latest")} at most.";

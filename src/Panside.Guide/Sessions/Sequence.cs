@@ -11,7 +11,7 @@ internal static class Sequence
     {
         if (line is Observed { Name: var seen } && seen == ObservationName.Coals && turn.Now.Setting.Rig.IsBurner)
         {
-            return "This pan has no coals: a burner heats it.";
+            return $"This pan has no coals: {(turn.Now.Setting.Rig.Fuel == Fuel.Electric ? "current" : "a burner")} heats it.";
         }
 
         if (line is not Did did)
@@ -24,11 +24,12 @@ internal static class Sequence
         var (rig, units) = (turn.Now.Setting.Rig, turn.Now.Setting.Units);
         return did.Name.Code switch
         {
-            "lit-fire" when rig.IsBurner => turn.Now.IsBurnerOn ? "The burner is on already. Say 'shut off' once it is off." : null,
-            "add-wood" or "spread-coals" when rig.IsBurner => "This pan has no wood fire. 'lit' and 'shut off' tell of its burner.",
+            "lit-fire" when rig.IsBurner => turn.Now.IsBurnerOn ? $"The {rig.Heater} is on already. Say 'shut off' once it is off." : null,
+            "add-wood" or "spread-coals" when rig.IsBurner => $"This pan has no wood fire. 'lit' and 'shut off' tell of its {rig.Heater}.",
             "shut-off" when !rig.IsBurner => "This pan has a wood fire: it is not shut off. Say 'shutdown' to end it.",
-            "shut-off" when !turn.Now.IsBurnerOn && turn.Now.Setting.Flow.Steps[state.Step].Deed != DeedName.ShutOff => "The burner is off already.",
+            "shut-off" when !turn.Now.IsBurnerOn && turn.Now.Setting.Flow.Steps[state.Step].Deed != DeedName.ShutOff => $"The {rig.Heater} is off already.",
             "lit-fire" when state.Last(DeedName.LitFire) is not null => "The fire is lit already. For more wood say 'wood'.",
+            "open-draw" when rig.IsBatch => "This pan has no draw-off: its batch is poured out whole. Say 'poured out' with how much.",
             "open-draw" when open => "The draw-off is open already. Say 'drew' with the volume when it is shut.",
             "empty-pan" when turn.Now.Setting.Flow.PhaseOf(state.Step).IsEmergency => "Not in an emergency: do what stands above first. Once it is over, say it again.",
             "empty-pan" when !rig.IsBatch && turn.Now.IsLit && !turn.Holds("fire-spent")

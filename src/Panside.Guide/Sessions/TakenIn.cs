@@ -43,7 +43,7 @@ internal sealed class TakenIn(Setting setting)
 
     private SessionState Stilled(SessionState state, Observed observed) => observed.Name != ObservationName.Boil ? state
         : observed.Is == "still" && IsPourAsked(state) ? state with { StillSince = null, ChilledAt = observed.At, DepthChangedBy = DeedName.FillPan }
-        : IsRelit(state, observed) ? state with { StillSince = null, Deeds = state.Deeds.Remove(DeedName.ShutOff) }
+        : IsRelit(state, observed) ? state with { StillSince = null, RelitAt = observed.At, Deeds = state.Deeds.Remove(DeedName.ShutOff) }
         : state with { StillSince = observed.Is != "still" ? null : state.StillSince ?? (ClearToLeave.IsBelieved(state, observed.At) ? observed.At : null) };
 
     /// <summary>Whether a pan boils that a burner no longer heats, as was told: long after it was shut off, or once it was still, somebody has lit it.</summary>
@@ -64,8 +64,27 @@ internal sealed class TakenIn(Setting setting)
     /// slowly where it was set higher, that counts where the boil was seen up minutes before.
     /// </summary>
     private SessionState Deepened(SessionState state, Reading depth) =>
-        (setting.Rig.Feed != Feed.ByFloat || UnitSystem.Length(depth.Measure) > setting.Rig.FloodDepth * OverFlood || (state.Last(ObservationName.Boil) is { Value: not "still" } up && depth.At.Time - up.At.Time < ClearToLeave.SettlingStirred))
-        && IsLit(state) && state.Rigs.Expected.IsFilled(UnitSystem.Length(depth.Measure)) ? state with { StillSince = null, ChilledAt = depth.At } : state;
+        IsPouredAsAsked(state, depth) || ((setting.Rig.Feed != Feed.ByFloat || UnitSystem.Length(depth.Measure) > setting.Rig.FloodDepth * OverFlood || (state.Last(ObservationName.Boil) is { Value: not "still" } up && depth.At.Time - up.At.Time < ClearToLeave.SettlingStirred))
+        && IsLit(state) && state.Rigs.Expected.IsFilled(UnitSystem.Length(depth.Measure))) ? state with { StillSince = null, ChilledAt = depth.At } : state;
+
+    /// <summary>
+    /// Whether a batch was thinned as it was asked to be: who was told to pour, and then reads the pan deeper than it was read or reckoned before,
+    /// has poured, though nobody said how much.
+    /// </summary>
+    private bool IsPouredAsAsked(SessionState state, Reading depth)
+    {
+        if (!setting.Rig.IsBatch || !IsLit(state) || state.Open is not { } open || setting.Flow.Steps.GetValueOrDefault(open.Step)?.Advise != "cool-pan")
+        {
+            return false;
+        }
+
+        var read = UnitSystem.Length(depth.Measure);
+        return read - (state.Rig.DrawPan / setting.Rig.PanArea) >= Deeper
+            || (state.Readings[ReadingName.PanDepth] is [.., var before, _] && read - UnitSystem.Length(before.Value) >= Deeper);
+    }
+
+    /// <summary>What a ruler tells apart in a boiling pan: no source.</summary>
+    private static Length Deeper => Length.FromInches(0.125);
 
     /// <summary>No float fills a pan so far over its flood depth: no source.</summary>
     private const double OverFlood = 1.08;
@@ -170,8 +189,8 @@ internal sealed class TakenIn(Setting setting)
     private SessionState Do(SessionState state, Did did) => did.Name.Code switch
     {
         // Lit again it is not shut off, whatever the clock says of the two.
-        "lit-fire" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.Lit(), Deeds = state.Deeds.Remove(DeedName.ShutOff) },
-        "shut-off" when setting.Rig.IsBurner => state with { Rigs = state.Rigs.ShutOff() },
+        "lit-fire" when setting.Rig.IsBurner => state with { RelitAt = null, Rigs = state.Rigs.Lit(), Deeds = state.Deeds.Remove(DeedName.ShutOff) },
+        "shut-off" when setting.Rig.IsBurner => state with { RelitAt = null, Rigs = state.Rigs.ShutOff() },
         "lit-fire" or "add-wood" => Charged(state with { Charges = state.Charges.Add(did.At) }, did.Measure is { } wood ? UnitSystem.Mass(wood) : setting.Rig.Charge),
         "open-draw" => Opened(state, did.At) with { ThisDraw = new(0, IsShut: false), Draws = state.Draws.Add(did.At) },
         "close-draw" => Shut(state.ThisDraw.IsShut ? state with { Draws = state.Draws.Add(did.At) } : state, did),

@@ -77,6 +77,7 @@ public static class StateBytes
         to.Maybe(state.CoalsDeepAt, to.Moment);
         to.Maybe(state.ChilledAt, to.Moment);
         to.Maybe(state.StillSince, to.Moment);
+        to.Maybe(state.RelitAt, to.Moment);
         to.MaybeText(state.DepthChangedBy, deed => to.Write(deed.Code));
         to.All([.. state.Marks.Order(StringComparer.Ordinal)], to.Write);
         to.Keyed(state.Readings, key => key.Code, all => to.All(all, one => to.Noted(one, to.Measure)));
@@ -134,6 +135,7 @@ public static class StateBytes
         CoalsDeepAt = from.Maybe(from.Moment),
         ChilledAt = from.Maybe(from.Moment),
         StillSince = from.Maybe(from.Moment),
+        RelitAt = from.Maybe(from.Moment),
         DepthChangedBy = from.MaybeText(() => Deed(from.ReadString())),
         Marks = [.. from.All(from.ReadString)],
         Readings = from.Keyed(code => readings.Find(code) ?? throw new InvalidDataException(code), () => ImmutableList.CreateRange(from.All(() => from.Noted(from.Measure)))),

@@ -39,7 +39,7 @@ public static class FlowWording
     public static IReadOnlyList<Fault> Of(string file, Flow flow, Func<string, string>? figure = null)
     {
         var texts = FlowText.Of(flow, figure ?? (_ => SomeFigure));
-        return [.. texts.SelectMany(text => Of(file, text)).OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)];
+        return [.. texts.SelectMany(text => Of(file, text)).Distinct().OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)];
     }
 
     private static IEnumerable<Fault> Of(string file, FlowText text)

@@ -19,9 +19,14 @@ internal static class FigureRows
     {
         foreach (var name in now.Setting.Readings.All)
         {
-            if (name.Row is { } row && name.IsThere(now.Setting.Rig))
+            if (!now.Setting.IsThere(name.Code))
             {
-                yield return Read(now, char.ToUpperInvariant(row[0]) + row[1..], name);
+                continue;
+            }
+
+            if (name.Row is { } row)
+            {
+                yield return Read(now, name == ReadingName.DrawTemperature && !now.Setting.Rig.HasDrawOff ? "Thermometer" : char.ToUpperInvariant(row[0]) + row[1..], name);
             }
 
             if (name == ReadingName.DrawTemperature)
@@ -72,9 +77,10 @@ internal static class FigureRows
     /// <summary>Where syrup stands today, and how far the draw-off is from it.</summary>
     private static PanelRow DrawPoint(Situation now)
     {
-        var told = $"Draw at {Figures.Of(now, "draw-point")} today";
+        var at = $"{(now.Setting.Rig.IsBatch ? "Batch" : "Draw")} at {Figures.Of(now, "draw-point")}";
+        var told = $"{at} today";
         var toGo = now.ToDrawPoint is { Celsius: > LeastToGo } rise ? Amount.Shown(now.Setting.Units.From(rise, now.Degree)) : null;
-        return toGo is null ? PanelRow.Of(PanelRow.Deciding, told) : PanelRow.Of(PanelRow.Deciding, $"{told}, {toGo} to go", $"Draw at {Figures.Of(now, "draw-point")}, {toGo} to go", told);
+        return toGo is null ? PanelRow.Of(PanelRow.Deciding, told) : PanelRow.Of(PanelRow.Deciding, $"{told}, {toGo} to go", $"{at}, {toGo} to go", told);
     }
 
     private static string Words(params string[] words) => string.Join(' ', words.Where(word => word.Length > 0));

@@ -95,7 +95,7 @@ internal sealed record FireSight(int Flames, IReadOnlyList<string> Ways)
         var flames = now.Setting.Rig.IsBurner ? now.IsBurnerOn ? 3 : 0 : now.IsFiring && !now.IsHeld ? 3 : coals?.Value switch { "spent" => 0, "thin" => 1, _ => 2 };
 
         // What was seen before a burner was shut off is told beside that it is off: "rolling" alone would be read as now.
-        var off = now.Setting.Rig.IsBurner && !now.IsBurnerOn ? "the burner is off; " : "";
+        var off = now.Setting.Rig.IsBurner && !now.IsBurnerOn ? $"the {now.Setting.Rig.Heater} is off; " : "";
         return seen.Count == 0
             ? new(flames, [now.Setting.Rig.OfFire("the fire is lit", now.IsBurnerOn ? "the burner is on" : "the burner is off")])
             : new(flames,

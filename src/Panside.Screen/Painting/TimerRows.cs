@@ -43,8 +43,8 @@ internal static class TimerRows
         var ago = now.LastWood is { } last ? Times.Age(now.State.MinutesSince(last)) : null;
         if (now.Setting.Rig.IsBurner)
         {
-            return !now.IsLit ? null : now.IsBurnerOn ? PanelRow.Of(PanelRow.Useful, "The burner is on")
-                : PanelRow.Of(PanelRow.Deciding, ago is null ? "The burner is off" : $"The burner is off (shut off {ago})", "The burner is off");
+            return !now.IsLit ? null : now.IsBurnerOn ? PanelRow.Of(PanelRow.Useful, $"The {now.Setting.Rig.Heater} is on")
+                : PanelRow.Of(PanelRow.Deciding, ago is null ? $"The {now.Setting.Rig.Heater} is off" : $"The {now.Setting.Rig.Heater} is off (shut off {ago})", $"The {now.Setting.Rig.Heater} is off");
         }
 
         if (now.IsHeld)
@@ -67,7 +67,7 @@ internal static class TimerRows
         var goesOn = !now.IsEnding;
         if (goesOn && Forecasts.Said(now, Forecasts.ToDraw) is { P50: { } draw, P5: { } soon })
         {
-            yield return PanelRow.Of(PanelRow.Useful, Saying.NotBefore("Draw", draw, soon));
+            yield return PanelRow.Of(PanelRow.Useful, Saying.NotBefore(now.Setting.Rig.IsBatch ? "Batch" : "Draw", draw, soon));
             foreach (var came in ReplaySight.Row(replay, Forecasts.ToDraw))
             {
                 yield return came;

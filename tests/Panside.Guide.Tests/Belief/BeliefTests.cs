@@ -27,6 +27,26 @@ public class BeliefTests
         Assert.Equal(before.Open, boil.State.Open);
     }
 
+    /// <summary>A gauge that stands still over a hot fire is asked about; what differs by nothing that is shown is not told as a difference.</summary>
+    [Fact]
+    public void A_tank_that_stands_still_is_asked_about_as_that_and_not_as_a_refill_of_nothing()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: "two-by-four-forced.yaml", tankGallons: 32, members: Conversation.Few);
+        boil.Say("tank 32");
+        for (var look = 0; look < 6; look++)
+        {
+            boil.Say("wood", "boil rolling");
+            boil.After(8);
+            boil.Say("wood", "boil rolling");
+            boil.After(8);
+            boil.Say("tank 32");
+        }
+
+        var asked = boil.All.OfType<QuestionLine>().Select(line => line.Text).ToList();
+        Assert.Contains(asked, text => text.StartsWith("Nothing gone from the tank in ", StringComparison.Ordinal));
+        Assert.DoesNotContain(asked, text => text.Contains("0 gal", StringComparison.Ordinal) || text.Contains("32 gal or 32 gal", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("draw 103", "103 °C would fit")]
     [InlineData("draw 236", "syrup is drawn at")]

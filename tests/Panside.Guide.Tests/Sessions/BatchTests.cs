@@ -48,6 +48,77 @@ public class BatchTests
     }
 
     [Fact]
+    public void S8_over_a_burner_as_well_two_people_lift_it_and_who_is_alone_ladles_it_out()
+    {
+        var boil = Ready(Gas);
+        boil.Say("yes");
+        Assert.Equal("batch-off", boil.State.Step);
+        Assert.Contains("second person", boil.Only<PromptLine>().Prompt.Text, StringComparison.Ordinal);
+        boil.Say("no");
+        Assert.Equal("batch-ladle", boil.State.Step);
+        boil.Say("poured out");
+        Assert.Equal("batch-refill", boil.State.Step);
+        Assert.True(new Situation(boil.Session.Setting, boil.State).IsPanEmptied);
+    }
+
+    [Fact]
+    public void A_depth_that_rose_as_it_was_asked_to_is_the_pour_and_the_old_reading_calls_no_more()
+    {
+        var boil = Ready(Wood);
+        boil.Say("no");
+        boil.Say("2 1/4");
+        Assert.Equal("hold-wood", boil.State.Step);
+        boil.Say("yes");
+        boil.After(3);
+        Assert.Equal("shutdown", boil.Phase);
+        Assert.DoesNotContain(boil.Answers.OfType<PromptLine>(), line => line.Prompt.Step.StartsWith("batch", StringComparison.Ordinal));
+        boil.After(15);
+        Read(boil, "draw 218.6");
+        Assert.Equal("batch-off", boil.State.Step);
+        boil.Say("no");
+        boil.Say("2 3/4");
+        Assert.Equal("shutdown", boil.Phase);
+        Assert.NotEqual("hold-wood", boil.State.Step);
+    }
+
+    [Fact]
+    public void A_depth_that_did_not_rise_asks_for_the_pour_again()
+    {
+        var boil = Ready(Wood);
+        boil.Say("no");
+        var depth = new Situation(boil.Session.Setting, boil.State).Depth.Inches;
+        boil.Say(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{depth - 0.2:0.00}"));
+        Assert.Equal("batch-alone", boil.State.Step);
+    }
+
+    [Fact]
+    public void Nothing_thickens_on_after_a_batch_that_is_out()
+    {
+        var boil = Ready(Wood);
+        boil.Say("yes", "poured out", "depth 1 3/4", "skip", "skip", "skip", "wood");
+        boil.After(9);
+        boil.Say("boil rolling");
+        boil.After(15);
+        Assert.DoesNotContain(boil.All.OfType<PromptLine>(), line => line.Prompt.Step == "draw-again");
+    }
+
+    /// <summary>The members hold the pan for thin, the thermometer has it minutes before its point: what is told rests on the thermometer.</summary>
+    [Fact]
+    public void What_rests_on_minutes_tells_of_no_hours()
+    {
+        var boil = Boiling(Wood);
+        foreach (var read in new[] { "draw 214.6", "draw 215.2", "draw 215.8", "draw 216.4", "draw 217" })
+        {
+            Read(boil, read);
+            boil.After(1.5);
+        }
+
+        var told = boil.All.OfType<AdviceLine>().Select(line => line.Advice).Where(advice => advice.Text.Contains("batch", StringComparison.Ordinal)).ToList();
+        Assert.Contains(told, advice => advice.Text.Contains("no wood until the batch", StringComparison.Ordinal));
+        Assert.All(told, advice => Assert.DoesNotContain("hour", advice.Because, StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void What_came_out_leaves_the_pan_with_its_sugar_and_counts_as_the_syrup_that_it_makes()
     {
         var boil = Ready(Wood + "finishing pot: true\n");
@@ -100,7 +171,7 @@ public class BatchTests
     {
         var boil = Ready(Gas);
         Assert.Equal("batch-burner", boil.State.Step);
-        boil.Say("yes");
+        boil.Say("yes", "yes");
         Assert.Equal("batch-empty", boil.State.Step);
         boil.Say("poured it out", "depth 1 1/2");
         Assert.Equal("batch-light", boil.State.Step);
@@ -125,6 +196,68 @@ public class BatchTests
         Assert.DoesNotContain(said.OfType<AdviceLine>(), line => line.Advice.Action is "add-wood");
         Assert.DoesNotContain(said.OfType<PromptLine>(), line => line.Prompt.Step is "pour");
         Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice.Text.Contains("no wood until the batch", StringComparison.Ordinal));
+    }
+
+    /// <summary>Common practice, no source: what is in the pan at the sap's end is boiled down and finished in the pot, and not flooded thin.</summary>
+    [Fact]
+    public void Common_practice_at_the_saps_end_it_boils_down_over_its_least_depth_and_goes_into_the_pot()
+    {
+        var boil = Boiling(Wood + "finishing pot: true\n");
+        ToTheEnd(boil);
+        Assert.Equal("boil-down", boil.State.Step);
+        boil.Say("yes");
+        boil.All.Clear();
+        Assert.Equal("wait-still", boil.State.Step);
+        for (var minute = 0; minute < 60; minute++)
+        {
+            boil.After(1);
+            var now = new Situation(boil.Session.Setting, boil.State);
+            Assert.True(now.Depth > now.Setting.Rig.LeastDepth);
+            if (boil.Open?.Step == "pour-low")
+            {
+                boil.Say("yes");
+            }
+        }
+
+        Assert.DoesNotContain(string.Join(" ", boil.All.OfType<PromptLine>().Select(line => line.Prompt.Step)).Split(" "), step => step is "flood-pan" or "flood-late" or "pour");
+        var depth = new Situation(boil.Session.Setting, boil.State).Depth.Inches;
+        boil.Say(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"depth {depth:0.00}"));
+        boil.Say("coals spent", "boil still");
+        boil.After(12);
+        boil.Say("boil still");
+        Assert.Equal("batch-last", boil.State.Step);
+        boil.Say("poured out");
+        Assert.Equal("pot-last", boil.State.Step);
+        boil.Say("yes");
+        boil.After(2);
+        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice.Action == "clear-to-leave");
+    }
+
+    [Fact]
+    public void A_flood_stays_the_way_out_of_boiling_down()
+    {
+        var boil = Boiling(Wood);
+        ToTheEnd(boil);
+        boil.Say("no");
+        Assert.Equal("flood-pan", boil.State.Step);
+    }
+
+    [Fact]
+    public void S5_who_is_cautious_floods_as_common_practice_does()
+    {
+        var boil = Boiling(Wood, Guidance.Beginner);
+        ToTheEnd(boil);
+        Assert.DoesNotContain(boil.All.OfType<PromptLine>(), line => line.Prompt.Step == "boil-down");
+    }
+
+    private static void ToTheEnd(Conversation boil)
+    {
+        boil.Say("shutdown", "yes");
+        for (var minute = 0; minute < 12 && boil.State.Step is not ("boil-down" or "flood-pan"); minute++)
+        {
+            boil.After(1);
+            boil.Say(boil.Open?.Step is "keep-draft" or "spread-coals" ? ["yes"] : []);
+        }
     }
 
     [Theory]
@@ -243,9 +376,9 @@ public class BatchTests
         }
     }
 
-    private static Conversation Boiling(string rig)
+    private static Conversation Boiling(string rig, Guidance guidance = Guidance.Practised)
     {
-        var boil = new Conversation(Guidance.Practised, rigText: rig, members: Conversation.Few);
+        var boil = new Conversation(guidance, rigText: rig, members: Conversation.Few);
         boil.Say("yes", "yes", "no", "depth 1.75", "yes", "tank 12", "sap 2", "yes", "lit");
         for (var charge = 0; charge < 4; charge++)
         {

@@ -77,6 +77,32 @@ public class BurnerTests
         Assert.True(new Situation(boil.Session.Setting, boil.State) is { IsBurnerOn: true, IsHeld: false });
     }
 
+    [Fact]
+    public void Nobody_hears_that_it_was_told_off_before_it_was_and_all_the_same_it_is_asked_for()
+    {
+        var boil = Boiling();
+        boil.Say("shutdown");
+        boil.After(30);
+        Assert.DoesNotContain(boil.All.OfType<AdviceLine>(), line => line.Advice.Because.Contains("told off", StringComparison.Ordinal));
+        Assert.Contains(boil.All.OfType<PromptLine>(), line => line.Prompt.Step == "burner-off");
+        boil.Say("shut off");
+        boil.After(20);
+        boil.Say("boil rolling");
+        boil.After(1);
+        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice.Because.Contains("told off", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_current_heats_is_no_burner()
+    {
+        var boil = new Conversation(rigText: Gas.Replace("kind: gas", "kind: electric", StringComparison.Ordinal), members: Conversation.Few);
+        boil.Say("yes", "depth 1.5", "tank 20", "sap 2", "lit", "wood");
+        Assert.Contains("tell of its heat", boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
+        boil.Say("emergency");
+        var list = boil.All.OfType<PromptLine>().Last().Prompt.Text;
+        Assert.True(list.Contains("smoke", StringComparison.Ordinal) && !list.Contains("chimney", StringComparison.Ordinal), list);
+    }
+
     [Theory]
     [InlineData("wood")]
     [InlineData("raked")]

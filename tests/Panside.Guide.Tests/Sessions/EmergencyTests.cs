@@ -331,6 +331,21 @@ public class EmergencyTests
         Assert.Equal(wood, boil.State.Totals.WoodKilograms);
     }
 
+    [Fact]
+    public void S10_who_answers_and_is_asked_again_is_not_told_that_nobody_answered()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 0.5");
+        for (var answer = 0; answer < 16 && boil.Open is { } open; answer++)
+        {
+            boil.Say(open.Ask == "pan-depth" ? "0.5" : open.Step == "dry-lost" ? "no" : "yes");
+        }
+
+        var asked = boil.All.OfType<PromptLine>().Select(line => line.Prompt.Text).ToList();
+        Assert.DoesNotContain(asked, text => text.Contains("No answer for under", StringComparison.Ordinal));
+        Assert.Contains(asked, text => text.StartsWith("Still not over. ", StringComparison.Ordinal));
+    }
+
     private static Conversation Begun(params string[] said)
     {
         var boil = Conversation.AtSteadyBoil();

@@ -30,7 +30,7 @@ public class HandFedTests
     {
         var boil = Boiling(HandFed);
         var pour = Poured(boil);
-        Assert.StartsWith("Pour at the feed side: one pail, 1 gal of sap.", pour.Text, StringComparison.Ordinal);
+        Assert.StartsWith("Pour in at the feed side: one pail, 1 gal of sap.", pour.Text, StringComparison.Ordinal);
         Assert.Matches("^Again in about ([0-9]+ minutes|a minute or two); with none, 0.75 in by [0-9]{2}:[0-9]{2}[.]$", pour.Because);
     }
 

@@ -49,6 +49,21 @@ public partial class SteadinessTests
             .Where(line => line.Advice.Urgency is "danger" or "now").Select(line => (line.At!.Value.Time, Digits().Replace(line.Advice.Text, ""))));
     }
 
+    /// <summary>What was made ready stands ready: a forecast that comes and goes does not ask for it anew.</summary>
+    [Fact]
+    public void O4_what_makes_ready_is_said_once_an_hour_however_its_forecast_swings()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        foreach (var read in Enumerable.Repeat<string[]>(["draw 216.4", "draw 212"], 6).SelectMany(pair => pair))
+        {
+            boil.After(2);
+            boil.Say(read);
+            boil.Say(boil.State.Doubted is not null ? ["yes"] : []);
+        }
+
+        Assert.Single(boil.All.OfType<AdviceLine>(), line => line.Advice.Text == "Set pail and hydrometer ready for a draw.");
+    }
+
     [Fact]
     public void O13_five_hours_in_which_nobody_says_anything_tick_nothing_and_confirm_nothing()
     {

@@ -173,6 +173,27 @@ public class TwoPansTests
         Assert.Contains(boil.Answers.OfType<ToldLine>(), line => line.Text.Contains("both pans", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void Every_look_says_which_pan()
+    {
+        var flow = new Guide.Knowledge.Setting(Conversation.Flow, Guide.Rigs.RigFile.Read(Rig, RepositoryFiles.Read("flows", "rigs", Rig)), Guide.Knowledge.Guidance.Beginner, "test").Flow;
+        var looks = flow.Watches.Select(watch => (watch.Id, watch.Ask, watch.Text))
+            .Concat(flow.Steps.Values.Where(step => !step.Phase.IsEmergency).Select(step => (step.Id, Ask: step.Ask ?? "", step.Text))).ToList();
+        Assert.All(looks.Where(look => look.Ask == "boil" && look.Id != "first-boil"), look => Assert.Contains("both pans", look.Text, StringComparison.Ordinal));
+        Assert.All(looks.Where(look => look.Ask == "pan-depth" && !look.Id.StartsWith("batch", StringComparison.Ordinal)), look => Assert.Contains("front pan", look.Text, StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Who_is_told_that_waiting_does_not_clear_it_is_told_the_deed()
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say(AllSeen);
+        boil.Say("back pan 1.02");
+        boil.After(16);
+        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice is { Action: "stay", Text: "Stay, and fill the back pan to 3 in; say its depth." });
+        Assert.DoesNotContain(boil.All.OfType<AdviceLine>(), line => line.Advice.Text.Contains("waiting alone", StringComparison.Ordinal));
+    }
+
     private static Conversation AtSteadyBoil()
     {
         var boil = new Conversation(Guide.Knowledge.Guidance.Beginner, Rig, members: Conversation.Few);

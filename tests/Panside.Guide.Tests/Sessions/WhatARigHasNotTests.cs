@@ -26,6 +26,19 @@ public class WhatARigHasNotTests
     }
 
     [Fact]
+    public void Before_the_first_boil_no_look_tells_of_the_last_wood()
+    {
+        var boil = new Conversation(rigText: Forced, members: Conversation.Few);
+        boil.Say("yes", "depth 1 1/2", "tank 30", "sap 2", "lit");
+        boil.After(6);
+        boil.Say("still");
+        Assert.Equal("warming", boil.State.Step);
+        boil.After(30);
+        Assert.Contains(boil.All.OfType<PromptLine>(), line => line.Prompt.Step == "boil-first");
+        Assert.DoesNotContain(boil.All.OfType<PromptLine>(), line => line.Prompt.Because?.Contains("last wood", StringComparison.Ordinal) == true);
+    }
+
+    [Fact]
     public void In_one_channel_nobody_is_asked_whether_channels_differ_and_none_keeps_anybody_from_leaving()
     {
         var boil = new Conversation(rigText: Forced.Replace("channels: 3", "channels: 1", StringComparison.Ordinal), members: Conversation.Few);
