@@ -1,6 +1,7 @@
 using Panside.Guide;
 using Panside.Guide.Flows;
 using Panside.Guide.Rigs;
+using Panside.Guide.Yaml;
 
 namespace Panside.Arguments;
 
@@ -18,6 +19,24 @@ public static class Library
 
     /// <summary>The flow of a file, or the built-in one.</summary>
     public static Flow Flow(string? file) => file is null ? FlowBuiltIn.Value : FlowFile.Read(file, ReadFile(file, "flow"), Vocabularies.Flow);
+
+    /// <summary>
+    /// The flow of a file, or the built-in one, that a record was made with: where it is the very same, it is good for that record even if it
+    /// would guide nobody any more.
+    /// </summary>
+    /// <param name="file">The file; null for the built-in one.</param>
+    /// <param name="hash">The hash in the record; null where it has none.</param>
+    public static Flow FlowOfRecord(string? file, string? hash)
+    {
+        try
+        {
+            return Flow(file);
+        }
+        catch (FaultyFileException) when (file is not null && Panside.Guide.Flows.Flow.HashOf(ReadFile(file, "flow")) == hash)
+        {
+            return FlowFile.ReadBuiltIn(file, ReadFile(file, "flow"), Vocabularies.Flow);
+        }
+    }
 
     /// <summary>The same, which is to guide on a rig: what leaving can want on it must be asked for. Of the built-in one the tests know it.</summary>
     public static Flow FlowFor(Rig rig, string? file)

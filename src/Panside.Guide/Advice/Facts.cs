@@ -66,7 +66,8 @@ public static class Facts
         ["tank-short"] = now => now.State.Rig.Tank is { } tank && tank.Liters < now.FloorLiters,
         ["tank-in-doubt"] = now => now.IsTankInDoubt,
         ["tank-known"] = now => now.State.Rig.Tank is not null,
-        ["tank-empty"] = IsTankEmpty,
+        ["tank-empty"] = now => now.State.Rig.Tank is { Liters: < 0.4 } || IsTankToldEmpty(now),
+        ["tank-told-empty"] = IsTankToldEmpty,
         ["last-charge-due"] = now => now.IsLit && !now.IsHeld && now.IsLastChargeDue,
         ["last-charge-next"] = now => now.IsLit && !now.IsHeld && now.IsLastChargeNext,
         ["last-charge-near"] = now => now.MinutesToLastCharge is { } charge && charge.P50 <= now.Setting.Flow.Values[FlowValue.LastChargeNear].TotalMinutes && !now.IsLastChargeDue,
@@ -132,8 +133,8 @@ public static class Facts
     }
 
     /// <summary>Who looked into an empty tank is believed before any reckoning of what should still be in it.</summary>
-    private static bool IsTankEmpty(Situation now) => now.State.Rig.Tank is { Liters: < 0.4 }
-        || (now.State.Last(ReadingName.TankVolume) is { Value.Value: <= 0 } read && !(now.State.Last(DeedName.RefillTank)?.At.Time >= read.At.Time));
+    private static bool IsTankToldEmpty(Situation now) =>
+        now.State.Last(ReadingName.TankVolume) is { Value.Value: <= 0 } read && !(now.State.Last(DeedName.RefillTank)?.At.Time >= read.At.Time);
 
     /// <summary>Whether the step has stood for one of the flow's times.</summary>
     private static bool HasStood(Situation now, FlowValue time) => now.State.MinutesSince(now.State.StepSince) >= now.Setting.Flow.Values[time].TotalMinutes;

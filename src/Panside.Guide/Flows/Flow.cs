@@ -1,4 +1,6 @@
 using System.Collections.Frozen;
+using System.Security.Cryptography;
+using System.Text;
 using Panside.Guide.Hearing.Cries;
 using Panside.Guide.Lines;
 
@@ -75,6 +77,9 @@ public sealed record Flow
 
     /// <summary>The phase of a step.</summary>
     public Phase PhaseOf(string step) => Steps[step].Phase;
+
+    /// <summary>What tells the text of one flow from another's: the first 16 digits of its SHA-256, in hexadecimal.</summary>
+    public static string HashOf(string text) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16];
 
     /// <summary>The deed that a step or a watch waits for; null where it waits for none.</summary>
     public DeedName? DeedOf(string id) => Steps.TryGetValue(id, out var step) ? step.Deed : Watches.FirstOrDefault(watch => watch.Id == id)?.Deed;

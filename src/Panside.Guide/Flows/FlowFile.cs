@@ -1,6 +1,4 @@
 using System.Collections.Frozen;
-using System.Security.Cryptography;
-using System.Text;
 using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
@@ -50,7 +48,7 @@ public sealed partial class FlowFile
     }
 
     /// <summary>
-    /// Reads a flow that is built in. Its ways are walked by the tests, for every danger at every step, and not again at every start: that takes as
+    /// Reads a flow that is built in, or one that a record was made with. The ways of what is built in are walked by the tests, for every danger at every step, and not again at every start: that takes as
     /// long as a third of the time until the first screen.
     /// </summary>
     /// <param name="file">The name for faults.</param>
@@ -88,7 +86,7 @@ public sealed partial class FlowFile
         {
             Name = name,
             Version = version,
-            Hash = Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(text)))[..16],
+            Hash = Flow.HashOf(text),
             Phases = phases,
             Start = start,
             Dangers = dangers,

@@ -96,6 +96,7 @@ internal sealed class GateCheck(Flow flow, Rig? rig)
     private bool IsQuiet(Step step, string[] trigger, GateFacts facts) => trigger[0] switch
     {
         "answer" => step.Ask is not null,
+        // A word is taken as said: who waits can say any that the flow has, and nothing here knows which of them a text tells.
         "word" => true,
         "fact" => facts.May([trigger[1]]),
         "did" => IsDeedAsked(step, trigger[1]),

@@ -46,7 +46,7 @@ internal sealed class GateFacts(IReadOnlyList<string> @case, Rig? rig, string? n
             .Select(given => given.Where(fact => Known(fact, waits: true) is null).ToList()).ToList();
         var facts = new KnownFacts(open.SelectMany(given => given));
         return open.Exists(given => given.Count == 0)
-            || (open.Count > 0 && facts.Cases([]).Where(one => IsARig(facts, one)).All(one => open.Exists(given => given.TrueForAll(fact => facts.Holds(one, fact)))));
+            || (open.Count > 0 && !facts.IsCutOff && facts.Cases([]).Where(one => IsARig(facts, one)).All(one => open.Exists(given => given.TrueForAll(fact => facts.Holds(one, fact)))));
     }
 
     private bool? Known(string fact, bool waits)

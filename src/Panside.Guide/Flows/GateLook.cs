@@ -36,7 +36,11 @@ internal sealed record GateLook(
             ("not read since the last heat", ["depth-known", "not depth-since-wood", Emptied]),
             ("not read since sap went in", ["depth-known", Emptied]),
         ]),
-        new("the back pan's depth", [("back-pan-depth", null)], "has-back-pan", ["back-"], [("not read since the last heat", ["not depth-since-wood", Emptied])]),
+        new("the back pan's depth", [("back-pan-depth", null)], "has-back-pan", ["back-"],
+        [
+            ("not read since the last heat", ["not depth-since-wood", Emptied]),
+            ("not read since sap went in", ["depth-since-wood", Emptied]),
+        ]),
         new("the smell", [("smell", null)], null, [], [("last told scorched", ["smell-scorched"])]),
         new("the foam", [("foam", null)], null, [], [("last seen up", ["foam-up"])]),
         new("the draw-off side", [("gradient", null), ("draw-brix", "has-refractometer"), ("draw-temperature", "has-thermometer")], "has-channels", ["gradient", "channels-", "has-channels"],

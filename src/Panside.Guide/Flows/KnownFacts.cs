@@ -13,7 +13,14 @@ internal sealed class KnownFacts
 
     /// <summary>The facts that ways and triggers name.</summary>
     /// <param name="facts">The facts; a leading <c>not </c> is passed over, twins are taken once.</param>
-    public KnownFacts(IEnumerable<string> facts) => _facts = [.. facts.Select(Bare).Distinct().Take(Most)];
+    public KnownFacts(IEnumerable<string> facts)
+    {
+        List<string> all = [.. facts.Select(Bare).Distinct()];
+        (_facts, IsCutOff) = ([.. all.Take(Most)], all.Count > Most);
+    }
+
+    /// <summary>Whether there are more facts than are looked at.</summary>
+    public bool IsCutOff { get; }
 
     /// <summary>Every case, as a number whose bits are the facts.</summary>
     /// <param name="given">Facts that hold in all of them.</param>

@@ -58,7 +58,7 @@ public sealed partial class Listener(Setting setting)
         (said, text) = (Pails.InVolume(said, setting), Pails.InVolume(text, setting));
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
-        var understood = Word(at, said, open) ?? Emptying.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, said, setting.Rig) ?? Amount(at, said, open) ?? _talk.Term(text);
+        var understood = Word(at, said, open) ?? Emptying.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap) ?? Amount(at, said, open) ?? _talk.Term(text);
         return understood is not (null or MeansNothing) ? understood : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? Lost(text, said, open);
     }
 
@@ -145,9 +145,10 @@ public sealed partial class Listener(Setting setting)
                 : null;
         }
 
-        if (setting.Rig.Back is not null && OfBack.Contains(name, StringComparer.OrdinalIgnoreCase) && unit?.Kind() is null or Dimension.Length)
+        if (setting.Rig.Back is not null && OfBack.Contains(name, StringComparer.OrdinalIgnoreCase)
+            && (unit is null ? open?.Ask == ReadingName.BackPanDepth.Code || value != double.Floor(value) : unit.Value.Kind() == Dimension.Length))
         {
-            // Of two pans "back 2 1/4" is short for the depth of that one.
+            // Of two pans "back 2 1/4" is short for the depth of that one; "back 5" can be minutes, unless just that depth is asked for.
             name = "back pan";
         }
 

@@ -59,13 +59,14 @@ internal static partial class Pouring
     /// <param name="at">When it was said.</param>
     /// <param name="said">The words, with single spaces.</param>
     /// <param name="rig">The rig: its units are those of a bare number, and where it has two pans their names count.</param>
-    public static Understood? Understand(Moment at, string said, Rig rig)
+    /// <param name="usual">What it is taken for where neither sap nor water is named: what is asked for just then.</param>
+    public static Understood? Understand(Moment at, string said, Rig rig, string usual = Liquids.Sap)
     {
         var units = rig.Units;
         var words = InDigits(Side().Replace(Source().Replace(said.ToLowerInvariant().Replace(", ", " ", StringComparison.Ordinal), ""), " pan"));
         if (Amount().Match(words) is not { Success: true } found)
         {
-            return Parts(words, rig) is not { } plain || !plain.Any(IsVerb) ? null : Unmeasured(at, plain);
+            return Parts(words, rig) is not { } plain || !plain.Any(IsVerb) ? null : Unmeasured(at, plain, usual);
         }
 
         if (!MeasureText.TryNumber(words[found.Index..], out var value, out var behind) || Parts(words[..found.Index], rig) is not { } before)
@@ -88,12 +89,12 @@ internal static partial class Pouring
 
         if (all.Contains(Part.Pail))
         {
-            return Unmeasured(at, all);
+            return Unmeasured(at, all, usual);
         }
 
         return unit is { } other && other.Kind() != Dimension.Volume
             ? new MeansNothing($"'{said}': sap and water are told in {UnitNames.SpokenOf(Dimension.Volume)}. Of wood say 'wood 7 lb', of the depth 'depth 1 1/2'.")
-            : new MeansLine(Went(all, new(at, new(value, unit ?? units.Preferred(Dimension.Volume)), all.Contains(Part.Water) ? Liquids.Water : Liquids.Sap)));
+            : new MeansLine(Went(all, new(at, new(value, unit ?? units.Preferred(Dimension.Volume)), Liquid(all, usual))));
     }
 
     /// <summary>Where it went: by the place that is named, else by the verb; else nobody said.</summary>
@@ -110,10 +111,12 @@ internal static partial class Pouring
     }
 
     /// <summary>A pour of unknown size, where it went into the pan; where it may have gone into the tank, how much is asked and nothing taken.</summary>
-    private static Understood Unmeasured(Moment at, List<Part> all) =>
+    private static Understood Unmeasured(Moment at, List<Part> all, string usual) =>
         all.Contains(Part.Tank) || all.Contains(Part.Refill) || (!all.Contains(Part.Pan) && !all.Contains(Part.Pour) && !all.Contains(Part.Water))
             ? new MeansNothing(HowMuch)
-            : new MeansPoured(new(at, DeedName.FillPan, null) { Is = all.Contains(Part.Water) ? Liquids.Water : Liquids.Sap, Pan = PanOf(all) });
+            : new MeansPoured(new(at, DeedName.FillPan, null) { Is = Liquid(all, usual), Pan = PanOf(all) });
+
+    private static string Liquid(List<Part> all, string usual) => all.Contains(Part.Water) ? Liquids.Water : all.Contains(Part.Sap) ? Liquids.Sap : usual;
 
     private static string? PanOf(List<Part> all) => all.Contains(Part.Back) == all.Contains(Part.Front) ? null : all.Contains(Part.Back) ? Pans.Back : Pans.Front;
 

@@ -125,14 +125,18 @@ internal static class StateParts
         to.MaybeText(prompt.Choices, choices => to.All(choices, to.Write));
         to.Write(prompt.CanSkip);
         to.Write(prompt.CanWait);
-        to.Maybe(prompt.Pour, to.Measure);
+        to.Maybe(prompt.Pour, pour =>
+        {
+            to.Measure(pour.Amount);
+            to.Write(pour.Liquid);
+        });
     }
 
     public static Prompt Prompt(this BinaryReader from) => new(
         from.ReadString(), from.ReadString(), from.Maybe(from.Unit), from.ReadString(), from.MaybeText(from.ReadString),
         from.Maybe(from.ReadDouble), from.Maybe(from.ReadDouble), from.Maybe(from.ReadDouble), from.Maybe(from.ReadInt32),
         from.MaybeText<IReadOnlyList<string>>(() => from.All(from.ReadString)), from.ReadBoolean(), from.ReadBoolean())
-    { Pour = from.Maybe(from.Measure) };
+    { Pour = from.Maybe(() => new AskedPour(from.Measure(), from.ReadString())) };
 
     public static void Clock(this BinaryWriter to, RunningClock clock)
     {

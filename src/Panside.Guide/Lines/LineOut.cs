@@ -98,8 +98,8 @@ public sealed record Prompt(
     bool CanSkip = true,
     bool CanWait = true)
 {
-    /// <summary>How much a yes says was poured into the pan; null where no amount is asked for. Kept for the answer, and told in the text.</summary>
-    public Measure? Pour { get; init; }
+    /// <summary>What a yes says was poured into the pan; null where no amount is asked for. Kept for the answer, and told in the text.</summary>
+    public AskedPour? Pour { get; init; }
 
     /// <summary>The word for a step that wants yes.</summary>
     public const string Confirm = "confirm";
@@ -108,6 +108,11 @@ public sealed record Prompt(
     public static string AnsweredBy(string? ask) =>
         ask is null or Confirm ? "answer yes" : ObservationName.FromCode(ask) is not null ? "observed " + ask : "reading " + ask;
 }
+
+/// <summary>What is asked to be poured into the pan.</summary>
+/// <param name="Amount">How much.</param>
+/// <param name="Liquid">One of <see cref="Liquids"/>: what it is taken for where nobody says otherwise.</param>
+public readonly record struct AskedPour(Measure Amount, string Liquid);
 
 /// <summary>What is to be done.</summary>
 /// <param name="Action">One of <see cref="Actions"/>.</param>

@@ -200,11 +200,15 @@ internal sealed class Announcer(Setting setting)
             : prompt;
     }
 
-    /// <summary>How much is asked to be poured: what stills the pan, or a portion where a hand feeds it; null where no amount is.</summary>
-    private Measure? Pour(Turn turn, string id) => setting.Flow.DeedOf(id) != DeedName.FillPan ? null
-        : setting.Flow.IsPourToStill(id) ? turn.Now.StillingPour is { } pour ? setting.Units.From(pour.Liquid) : null
-        : setting.Rig.Feed == Feed.ByHand ? HandFeed.Measured(setting.Rig)
-        : null;
+    /// <summary>What is asked to be poured: what stills the pan, or a portion where a hand feeds it; null where no amount is.</summary>
+    private AskedPour? Pour(Turn turn, string id)
+    {
+        Measure? amount = setting.Flow.DeedOf(id) != DeedName.FillPan ? null
+            : setting.Flow.IsPourToStill(id) ? turn.Now.StillingPour is { } pour ? setting.Units.From(pour.Liquid) : null
+            : setting.Rig.Feed == Feed.ByHand ? HandFeed.Measured(setting.Rig)
+            : null;
+        return amount is { } asked ? new(asked, turn.Holds("tank-told-empty") ? Liquids.Water : Liquids.Sap) : null;
+    }
 
     private Prompt Bare(Turn turn, string id, string ask, string text, string? because)
     {

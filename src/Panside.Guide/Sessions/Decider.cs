@@ -203,12 +203,10 @@ public sealed partial class Decider
         if (answer.Word == AnswerWords.Yes && open.Pour is { } portion)
         {
             // Asked to pour so much, who says yes has poured it.
-            // With no sap left it can only have been water.
-            var liquid = Facts.Holds(turn.Now, "tank-empty") ? Liquids.Water : Liquids.Sap;
-            Consider(turn, new Did(answer.At, DeedName.FillPan, portion) { Is = liquid });
+            Consider(turn, new Did(answer.At, DeedName.FillPan, portion.Amount) { Is = portion.Liquid });
             if (turn.State.Last(DeedName.FillPan)?.At == answer.At)
             {
-                turn.Tell($"Counted: {Amount.Shown(portion)} of {liquid} poured in. 'undo' takes it back.");
+                turn.Tell($"Counted: {Amount.Shown(portion.Amount)} of {portion.Liquid} poured in. 'undo' takes it back.");
             }
 
             return;

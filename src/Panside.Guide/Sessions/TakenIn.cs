@@ -31,7 +31,7 @@ internal sealed class TakenIn(Setting setting)
             Stilled(state, observed) with
             {
                 Observations = state.Observations.SetItem(observed.Name, new(observed.At, observed.Is)),
-                CoalsDeepAt = observed is { Name.Code: "coals", Is: "deep" } ? observed.At : state.CoalsDeepAt,
+                CoalsDeepAt = observed is { Name.Code: "coals", Is: "deep" } && !(state.CoalsDeepAt?.Time > observed.At.Time) ? observed.At : state.CoalsDeepAt,
             },
             observed),
         Did did => Do(Stirred(state, did) with { Deeds = state.Deeds.SetItem(did.Name, new(did.At, did.Measure)) }, did),

@@ -16,7 +16,7 @@ internal sealed partial class YamlSlip(string file, string text)
     /// <summary>A key without a colon is taken for the beginning of a text, and what comes after it is what looks wrong then.</summary>
     private static readonly string[] OfColon = ["did not find expected key", "multiline plain scalar, found invalid mapping", "could not find expected ':'"];
 
-    private readonly string[] _lines = text.ReplaceLineEndings("\n").Split('\n');
+    private string[] Lines => field ??= text.ReplaceLineEndings("\n").Split('\n');
 
     /// <summary>What text never holds: it would end the file for the parser, and hide what stands behind it.</summary>
     public Fault? Unreadable() => text.IndexOf('\0', StringComparison.Ordinal) is >= 0 and var at
@@ -36,7 +36,7 @@ internal sealed partial class YamlSlip(string file, string text)
 
     private Fault? Tab(int noticed, string message)
     {
-        var tab = _lines.Index().FirstOrDefault(row => TabIndent().IsMatch(row.Item));
+        var tab = Lines.Index().FirstOrDefault(row => TabIndent().IsMatch(row.Item));
         return tab.Item is not null && (tab.Index < noticed || message.Contains(" tab ", StringComparison.Ordinal))
             ? At(tab.Index + 1, tab.Item.IndexOf('\t', StringComparison.Ordinal) + 1, "a tab stands in the indent", "spaces", "Indent with spaces; most editors put them in for a tab once they are told to.")
             : null;
@@ -50,9 +50,9 @@ internal sealed partial class YamlSlip(string file, string text)
         }
 
         // A key that was taken for a text is noticed on its own line, or where the next colon is.
-        foreach (var number in Enumerable.Range(0, FarthestAbove).Select(above => noticed - above).Where(number => number >= 1 && number <= _lines.Length))
+        foreach (var number in Enumerable.Range(0, FarthestAbove).Select(above => noticed - above).Where(number => number >= 1 && number <= Lines.Length))
         {
-            if (Bare().Match(_lines[number - 1]) is { Success: true } bare)
+            if (Bare().Match(Lines[number - 1]) is { Success: true } bare)
             {
                 var key = bare.Groups["words"];
                 var isTight = key.Value.Contains(':', StringComparison.Ordinal);

@@ -45,18 +45,16 @@ internal static class Opening
     public static Setting SettingOf(string path, Record record, string? flowFile) => RecordSetting.Of(path, record.Head, flowFile, null).Setting;
 
     /// <summary>A changed flow goes on only from a record on which it would have said the same: what was marked and asked is then its own.</summary>
-    private static void DemandSame(string path, JournalFile journal, Setting setting, string other)
+    private static void RefuseOther(string path, JournalFile journal, Setting setting, string other)
     {
         LongRecordException.Demand(journal.Length);
         using var progress = new Progress("Comparing the flows on the record", Console.Error, TimeProvider.System);
-        if (ChangedFlow.FirstDifference(setting, new Exchanges().Of(journal.ReadLines(0, progress.Tell))) is { } first)
-        {
-            throw new UnusableException(other,
-            [
-                .. ChangedFlow.Told(path, setting.Flow, first),
-                "Name the flow that it was made with: --flow FILE. Or begin a new session with this one: name a new file with --journal; nothing is lost of this one.",
-            ]);
-        }
+        var first = ChangedFlow.FirstDifference(setting, new Exchanges().Of(journal.ReadLines(0, progress.Tell)));
+        throw new UnusableException(other,
+        [
+            .. first is null ? ["It says the same on this record so far, but a record tells of one flow."] : ChangedFlow.Told(path, setting.Flow, first),
+            "Name the flow that it was made with: --flow FILE. Or begin a new session with this one: name a new file with --journal; nothing is lost of this one.",
+        ]);
     }
 
     private static RecordedSession GoOn(string path, GuidedArguments arguments)
@@ -69,8 +67,7 @@ internal static class Opening
             var (setting, warning) = record;
             if (record.OtherFlow is { } other)
             {
-                DemandSame(path, journal, setting, other);
-                warning = $"{other} It says the same on this record so far; from here on it leads.{(warning is null ? "" : " " + warning)}";
+                RefuseOther(path, journal, setting, other);
             }
 
             using var progress = new Progress("Hearing the record again", Console.Error, TimeProvider.System);

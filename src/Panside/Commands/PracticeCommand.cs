@@ -171,8 +171,9 @@ internal static class PracticeCommand
             var rig = new PracticeRig(session.Setting.Rig, scenario, seed);
             if (!Lead.Run(new PracticeDoor(session), rig, start))
             {
+                var record = session.Path is { } path ? $" What was practised up to there stands in {path}." : "";
                 session.Dispose();
-                throw new UnusableException($"--scenario {scenario.Name}: on '{session.Setting.Rig.Name}' the boil was over before it came to that. Expected a scenario that this rig comes to, like --scenario cold-start.");
+                throw new UnusableException($"--scenario {scenario.Name}: on '{session.Setting.Rig.Name}' the boil was over before it came to that. Expected a scenario that this rig comes to, like --scenario cold-start.{record}");
             }
 
             return (session, rig);

@@ -86,7 +86,7 @@ internal sealed record RecordSetting(Setting Setting, string? Warning)
     /// <summary>A hash that is none, or differs from the flow's by one sign, is damaged; any other is another flow's.</summary>
     private static Flow FlowOf(HeaderParts parts, string? flowFile, List<string> taken, out bool isOther)
     {
-        var flow = Library.Flow(flowFile);
+        var flow = Library.FlowOfRecord(flowFile, parts.FlowHash);
         isOther = false;
         if (flow.Hash == parts.FlowHash)
         {

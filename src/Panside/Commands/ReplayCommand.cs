@@ -57,7 +57,7 @@ internal static class ReplayCommand
 
         using var progress = new Progress("Reading the record", Console.Error, TimeProvider.System);
         var isPaced = asked.Speed is not null || (!asked.Verify && !asked.Moments && !asked.Plain);
-        var record = RecordSetting.Told(asked.Path, flow, Console.Error, takesOther: asked.Verify);
+        var record = RecordSetting.Told(asked.Path, flow, Console.Error, takesOther: asked.Verify && flow is not null);
         var session = new PastSession(
             asked.Path, () => GivenFile.Lines(asked.Path, isPaced && !FullScreenFace.IsThere ? null : progress.Tell), record.Setting);
         if (asked.Verify)
