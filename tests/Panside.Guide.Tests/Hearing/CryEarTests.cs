@@ -106,6 +106,10 @@ public class CryEarTests(ITestOutputHelper output)
     [InlineData("pan tipped over", "leak")]
     [InlineData("pouring out the seam", "leak")]
     [InlineData("he nearly fell twice and now he's down", "faint")]
+    [InlineData("he nearly fell, bleeding", "hurt")]
+    [InlineData("the beam nearly caught and it is smoking", "fire")]
+    [InlineData("close call the hose is leaking", "leak")]
+    [InlineData("should i pour water on the fire?", "fire")]
     public void S9_half_a_sentence_is_a_cry(string said, string hazard) => Assert.Equal(hazard, Ear.Hear(said)!.Hazards[0]);
 
     [Theory]
