@@ -146,9 +146,14 @@ public sealed partial class Listener(Setting setting)
         }
 
         if (setting.Rig.Back is not null && OfBack.Contains(name, StringComparer.OrdinalIgnoreCase)
-            && (unit is null ? open?.Ask == ReadingName.BackPanDepth.Code || value != double.Floor(value) : unit.Value.Kind() == Dimension.Length))
+            && (unit is null || unit.Value.Kind() == Dimension.Length))
         {
-            // Of two pans "back 2 1/4" is short for the depth of that one; "back 5" can be minutes, unless just that depth is asked for.
+            // Of two pans "back 2" is short for the depth of that one; "back 15" can be minutes, and is never guessed at.
+            if (unit is null && open?.Ask != ReadingName.BackPanDepth.Code && UnitSystem.Length(new(value, ReadingName.BackPanDepth.UnitIn(setting.Units))) > setting.Rig.Back.FloodDepth)
+            {
+                return new MeansNothing($"'{said}' can be a depth or minutes. Of the pan say 'back pan {value:0.##} {ReadingName.BackPanDepth.UnitIn(setting.Units).Code()}'.");
+            }
+
             name = "back pan";
         }
 

@@ -8,7 +8,7 @@ namespace Panside.Guide.Lines;
 public sealed class DeedName(string code, Dimension? kind, string spoken) : Thing(code)
 {
     /// <summary>The fire is lit.</summary>
-    public static readonly DeedName LitFire = new("lit-fire", null, "fire lit") { Words = ["lit", "lit the fire", "fire lit", "fire is lit", "lit it"] };
+    public static readonly DeedName LitFire = new("lit-fire", null, "fire lit") { Words = ["lit", "lit the fire", "fire lit", "fire is lit", "lit it", "relit", "relit it", "relit the fire", "relit the burner", "burner relit", "lit the burner again", "i lit the burner again", "burner on again", "burner is on again", "burner back on", "burner is back on", "turned the burner back on", "turned it back on", "burner is on"] };
 
     /// <summary>A charge of wood went in.</summary>
     public static readonly DeedName AddWood = new("add-wood", Dimension.Mass, "wood added")

@@ -9,11 +9,11 @@ public sealed class ObservationName(string code, IReadOnlyList<string> states) :
     /// <summary>How the pan boils.</summary>
     public static readonly ObservationName Boil = new("boil", ["rolling", "steady", "simmering", "still"])
     {
-        Sayings = [("no boil", "still"), ("stopped boiling", "still"), ("simmer", "simmering"), ("first boil", "simmering")],
+        Sayings = [("no boil", "still"), ("stopped boiling", "still"), ("simmer", "simmering"), ("first boil", "simmering"), .. Nearly("boil", "still", "simmering")],
     };
 
     /// <summary>The bed of coals.</summary>
-    public static readonly ObservationName Coals = new("coals", ["deep", "thin", "spent"]) { Sayings = [("no coals", "spent")], IsThere = rig => !rig.IsBurner };
+    public static readonly ObservationName Coals = new("coals", ["deep", "thin", "spent"]) { Sayings = [("no coals", "spent"), .. Nearly("coals", "spent", "thin"), .. Nearly("coals", "out", "thin"), .. Nearly("coals", "gone", "thin"), .. Nearly("coals", "dead", "thin")], IsThere = rig => !rig.IsBurner };
 
     /// <summary>How clearly the channels differ.</summary>
     public static readonly ObservationName Gradient = new("gradient", ["clear", "fading", "gone"])
@@ -50,4 +50,10 @@ public sealed class ObservationName(string code, IReadOnlyList<string> states) :
 
     /// <summary>By its code; null where there is none.</summary>
     public static ObservationName? FromCode(string code) => All.FirstOrDefault(name => name.Code == code);
+
+    /// <summary>What is nearly so is not so yet: it is what comes before it.</summary>
+    private static IEnumerable<(string Said, string State)> Nearly(string name, string end, string before) =>
+        from almost in new[] { "almost", "nearly", "not quite" }
+        from saying in new[] { $"{name} {almost} {end}", $"{name} are {almost} {end}", $"{name} is {almost} {end}", $"the {name} are {almost} {end}", $"the {name} is {almost} {end}" }
+        select (saying, before);
 }

@@ -60,6 +60,10 @@ public sealed partial class Decider
             case MeansLine(Did { Name.Code: "shut-off" }) when _setting.Rig.IsBurner && MayBeTheDraw(turn) && KnownTalk.Ear(_setting.Flow.Language)?.NamesFire(text.Words) != true:
                 turn.Refuse($"The draw-off, or the {_setting.Rig.Heater}? Say 'drew' with the volume, or '{_setting.Rig.Heater} off'.", "text");
                 break;
+            case MeansLine(Did { Name.Code: "close-draw", Measure: null }) when _setting.Rig.IsBurner && !turn.Holds("draw-open") && turn.State.Open is { } asked && _walker.DeedOf(asked.Step) == DeedName.ShutOff:
+                // Nothing is open that could be shut: who turned it off was asked to.
+                HearMeant(turn, new Did(text.At, DeedName.ShutOff, null));
+                break;
             case MeansLine(var meant):
                 HearMeant(turn, meant is Added poured ? poured.IntoPan(text.At) : meant);
                 break;

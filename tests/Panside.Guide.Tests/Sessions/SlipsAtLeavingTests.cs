@@ -186,4 +186,24 @@ public class SlipsAtLeavingTests
     }
 
     private static IReadOnlyList<string> Unmet(Conversation boil) => new Situation(boil.Session.Setting, boil.State).Unmet;
+
+    [Theory]
+    [InlineData("boil almost still", "boil", "simmering")]
+    [InlineData("coals almost out", "coals", "thin")]
+    [InlineData("the coals are nearly gone", "coals", "thin")]
+    public void S1_what_is_nearly_so_is_not_so_yet(string said, string name, string state)
+    {
+        var boil = Held();
+        boil.Say(said);
+        Assert.Equal(state, boil.State.Last(ObservationName.FromCode(name)!)?.Value);
+        Assert.Null(boil.State.Doubted);
+    }
+
+    [Fact]
+    public void Alone_is_no_slip_of_done()
+    {
+        var boil = Held();
+        boil.Hear(new Text(boil.State.Now!.Value, "alone"));
+        Assert.DoesNotContain(boil.Answers.OfType<HeardLine>(), line => line.As is Answer { Word: "yes" });
+    }
 }

@@ -212,4 +212,15 @@ public class TwoPansTests
     }
 
     private static IReadOnlyList<string> Unmet(Conversation boil) => new Situation(boil.Session.Setting, boil.State).Unmet;
+
+    [Fact]
+    public void A_bare_number_after_back_is_the_depth_behind_or_asked_about_and_never_the_front_pans()
+    {
+        var boil = LongAfterTheLastWood();
+        boil.Say("back 3");
+        Assert.Equal(3, boil.State.Last(ReadingName.BackPanDepth)?.Value.Value);
+        boil.Say("back 15");
+        Assert.Contains("'back pan 15 in'", boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
+        Assert.Null(boil.State.Doubted);
+    }
 }

@@ -17,7 +17,8 @@ internal static class Vocabulary
     /// <summary>Answers.</summary>
     public static readonly FrozenDictionary<string, string> Answers = Table(
         ["yes", "y", "ok", "done", "yep", "yeah", "aye"],
-        ["no", "n", "nope", "not yet"],
+        // Whoever is alone has not done what wants two; without these it is a slip of "done".
+        ["no", "n", "nope", "not yet", "alone", "i am alone", "i'm alone", "im alone", "alone here", "i am alone here", "just me", "on my own", "by myself", "nobody here", "no one here", "nobody else"],
         ["skip", "s"],
         ["later", "wait"]);
 
