@@ -19,7 +19,9 @@ internal static class ClearingDeed
             : !now.IsHeld && !rig.IsBurner ? "put in no more wood; say 'shutdown'"
             : now.IsPanEmptied ? Look
             : rig.Back is { } back && (now.IsBackBelowLeast || now.Unfed!.IsBackShort(0)) ? $"fill the back pan to {Shown(back.FloodDepth)}; say its depth"
-            : now.DepthRead < rig.LeastDepth || ClearToLeave.IsTooShallow(now) ? $"fill the pan to {Shown(rig.FloodDepth)}; say its depth"
+            : now.DepthRead < rig.LeastDepth || ClearToLeave.IsTooShallow(now) ? now.DepthRead >= rig.FloodDepth * Full
+                ? $"keep the pan at {Shown(rig.FloodDepth)}, pouring as it falls; say its depth"
+                : $"fill the pan to {Shown(rig.FloodDepth)}; say its depth"
             : ClearToLeave.CanPassSyrup(now) switch
             {
                 ClearToLeave.WholePanSweet => "pour clean water in, a gallon at a time; say each with 'poured'",
@@ -28,6 +30,9 @@ internal static class ClearingDeed
                 _ => Look,
             };
     }
+
+    /// <summary>Nobody fills a pan that stands so near to what is asked.</summary>
+    private const double Full = 0.95;
 
     private const string Look = "look once more at all that is asked";
 }
