@@ -50,11 +50,6 @@ internal static partial class Pouring
         (Part.Pail, ["pail", "pails", "bucket", "buckets", "pailful"]),
     }.SelectMany(row => row.Words.Select(word => (word, row.Part))).ToFrozenDictionary(row => row.word, row => row.Part, StringComparer.Ordinal);
 
-    private static readonly FrozenDictionary<string, int> Numbers =
-        new[] { "a", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve" }
-            .Select((word, place) => (word, Number: int.Max(place, 1))).Append(("an", 1)).Append(("another", 1))
-            .ToFrozenDictionary(row => row.Item1, row => row.Item2, StringComparer.Ordinal);
-
     /// <summary>What it means; null where it says nothing of sap or water that went anywhere.</summary>
     /// <param name="at">When it was said.</param>
     /// <param name="said">The words, with single spaces.</param>
@@ -156,7 +151,7 @@ internal static partial class Pouring
     {
         var halved = Half().Replace(words, "0.5 ");
         return Counted().Replace(halved, match => UnitNames.FromWord(match.Groups["unit"].Value)?.Kind() == Dimension.Volume
-            ? $"{Numbers[match.Groups["number"].Value].ToString(CultureInfo.InvariantCulture)} {match.Groups["unit"].Value}"
+            ? $"{(NumberWords.Value(match.Groups["number"].Value) ?? 1).ToString(CultureInfo.InvariantCulture)} {match.Groups["unit"].Value}"
             : match.Value);
     }
 
@@ -174,6 +169,6 @@ internal static partial class Pouring
     [GeneratedRegex(@"\bhalf (?:a |an )?(?!of\b)(?=\w)", RegexOptions.CultureInvariant)]
     private static partial Regex Half();
 
-    [GeneratedRegex(@"\b(?<number>an?|another|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve) (?<unit>[a-z]+)\b", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\b(?<number>an?|another|" + NumberWords.Pattern + @") (?<unit>[a-z]+)\b", RegexOptions.CultureInvariant)]
     private static partial Regex Counted();
 }

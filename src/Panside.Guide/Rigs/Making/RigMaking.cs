@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Panside.Guide.Asking;
+using Panside.Guide.Measures;
 
 namespace Panside.Guide.Rigs.Making;
 
@@ -32,6 +33,9 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
     private const int ColumnWidth = 18;
 
     /// <summary>Who does not know takes what such rigs have.</summary>
+    /// <summary>The most that are asked of one rig: of two pans over a wood fire.</summary>
+    private static readonly int Most = RigAnswers.None.With("float", new("float", "")).With("behind", new("1 by 1", "")).Questions.Count;
+
     private static readonly string[] UsualWords = [Usual, "skip", "i don't know", "don't know", "i do not know", "dunno", "not sure", "no idea"];
 
     private static readonly IReadOnlyList<PageKey> Keys =
@@ -75,7 +79,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
     [
         _kept > 0
             ? $"- Going on where it was stopped: {_kept} {(_kept == 1 ? "answer is" : "answers are")} kept. 'anew' forgets them."
-            : $"- Up to {RigQuestions.Most} questions, two minutes. Take a tape measure; Enter where unsure.",
+            : $"- Up to {Most} questions, two minutes. Take a tape measure; Enter where unsure.",
         "- Nothing is written before you have seen it whole. 'back' goes back, 'stop' keeps the answers.",
     ];
 
@@ -262,7 +266,7 @@ public sealed partial class RigMaking(string path, string? there, Func<Rig, IRea
 
         // A word for a number counts where nothing else is meant by it.
         var reply = question.Read(said, _answers);
-        if ((reply.Answer ?? question.Read(RigQuestions.InDigits(said), _answers).Answer) is not { } answer)
+        if ((reply.Answer ?? question.Read(NumberWords.InDigits(said), _answers).Answer) is not { } answer)
         {
             return [$"x {reply.Fault}"];
         }

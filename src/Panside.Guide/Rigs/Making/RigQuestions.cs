@@ -197,15 +197,6 @@ internal static partial class RigQuestions
         },
     ];
 
-    /// <summary>The most that are asked of one rig: of two pans over a wood fire.</summary>
-    public static int Most { get; } = RigAnswers.None.With("float", new("float", "")).With("behind", new("1 by 1", "")).Questions.Count;
-
-    private static readonly string[] Counted = ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve"];
-
-    /// <summary>What was said with its small numbers in digits: <c>one channel</c> is <c>1 channel</c>.</summary>
-    public static string InDigits(string said) => CountedWord().Replace(
-        said, match => (Array.IndexOf(Counted, match.Value.ToLowerInvariant()) + 1).ToString(CultureInfo.InvariantCulture));
-
     private static Measure HandMeasure(RigAnswers answers) => answers.Units.From(answers.Rig.Pail);
 
     /// <summary>What can be there beside the pan: the instruments of a rig file, a lid and a finishing pot.</summary>
@@ -394,9 +385,6 @@ internal static partial class RigQuestions
 
     [GeneratedRegex(@"\s*(?:\band\b|,)\s*", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex And();
-
-    [GeneratedRegex(@"\b(?:one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex CountedWord();
 
     [GeneratedRegex(@"^(?:area )?factor (?<number>[0-9.]{1,6})$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Factor();
