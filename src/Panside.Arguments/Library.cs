@@ -15,7 +15,7 @@ public static class Library
     public const string BuiltInRig = "two-by-four-forced.yaml";
 
     /// <summary>The flow that is built in stays the same, and reading it takes longer than the rest of a short command.</summary>
-    private static readonly Lazy<Flow> FlowBuiltIn = new(() => FlowFile.ReadBuiltIn(BuiltInFlow, BuiltIn("flows/" + BuiltInFlow), Vocabularies.Flow));
+    private static readonly Lazy<Flow> FlowBuiltIn = new(() => FlowFile.ReadUnwalked(BuiltInFlow, BuiltIn("flows/" + BuiltInFlow), Vocabularies.Flow));
 
     /// <summary>The flow of a file, or the built-in one.</summary>
     public static Flow Flow(string? file) => file is null ? FlowBuiltIn.Value : FlowFile.Read(file, ReadFile(file, "flow"), Vocabularies.Flow);
@@ -34,7 +34,7 @@ public static class Library
         }
         catch (FaultyFileException) when (file is not null && Panside.Guide.Flows.Flow.HashOf(ReadFile(file, "flow")) == hash)
         {
-            return FlowFile.ReadBuiltIn(file, ReadFile(file, "flow"), Vocabularies.Flow);
+            return FlowFile.ReadUnwalked(file, ReadFile(file, "flow"), Vocabularies.Flow);
         }
     }
 

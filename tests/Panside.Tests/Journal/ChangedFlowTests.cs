@@ -79,6 +79,23 @@ public sealed class ChangedFlowTests : IDisposable
         Assert.Equal(before, File.ReadAllText(record));
     }
 
+    /// <summary>A flow that guided last year and would keep somebody before the gate guides nobody, and its own record can still be looked at.</summary>
+    [Fact]
+    public void A_record_is_played_with_the_flow_it_was_made_with_though_that_guides_nobody_any_more()
+    {
+        var lines = Shipped.Split('\n');
+        var place = Array.FindIndex(lines, line => line.Contains("step: leave-check", StringComparison.Ordinal));
+        var kept = Array.FindIndex(lines, place, line => line.Contains("watch: [", StringComparison.Ordinal));
+        var flow = Changed(lines[kept], lines[kept].Replace(", foam-late]", "]", StringComparison.Ordinal));
+        Assert.Equal(ExitStatus.Wrong, Captured.Run("check", flow).Status);
+        var record = Boiled(6);
+        File.WriteAllText(record, File.ReadAllText(record).Replace(Library.Flow(null).Hash, Panside.Guide.Flows.Flow.HashOf(File.ReadAllText(flow)), StringComparison.Ordinal));
+        Assert.Equal(ExitStatus.Done, Captured.Run("replay", "--plain", record, "--flow", flow).Status);
+        var unnamed = Captured.Run("replay", "--verify", record);
+        Assert.Equal((ExitStatus.Unusable, ""), (unnamed.Status, unnamed.Out));
+        Assert.Contains("Name the flow it was made with: --flow FILE.", unnamed.Errors, StringComparison.Ordinal);
+    }
+
     private Panside.Journal.RecordedSession Open(string record, string? flow) => Opening.Open(new(null, flow, "beginner", record, _scratch.Folder));
 
     private string Boiled(int lines)
