@@ -32,7 +32,7 @@ public static class ClearToLeave
         var unmet = new List<string>();
         if (!now.IsLit)
         {
-            return [now.Setting.Rig.OfFire("the fire has not been lit", "the burner has not been lit")];
+            return [now.Setting.Rig.OfFire("the fire has not been lit", "the burner is not on yet")];
         }
 
         if (!now.IsPanEmptied && state.Last(ReadingName.PanDepth) is { } shown && UnitSystem.Length(shown.Value) < now.Setting.Rig.LeastDepth)

@@ -22,7 +22,8 @@ public static partial class Figures
 
     private static readonly FrozenDictionary<string, Func<Situation, string>> All = new Dictionary<string, Func<Situation, string>>
     {
-        ["tank"] = now => now.State.Rig.Tank is { } tank ? Volume(now, tank) : Unknown,
+        // Who said that it is empty is not told that two tenths are left, which the reckoning still spreads over what the gauge may be off by.
+        ["tank"] = now => Facts.Holds(now, "tank-told-empty") ? Volume(now, default) : now.State.Rig.Tank is { } tank ? Volume(now, tank) : Unknown,
         ["depth"] = now => now.State.Readings.ContainsKey(ReadingName.PanDepth) ? Depth(now, now.DepthTold) : "not read",
         ["run-depth"] = now => Depth(now, now.Setting.Rig.RunDepth),
         ["least-depth"] = now => Depth(now, now.Setting.Rig.LeastDepth),

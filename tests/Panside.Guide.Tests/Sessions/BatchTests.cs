@@ -243,6 +243,19 @@ public class BatchTests
     }
 
     [Fact]
+    public void Who_floods_after_all_boils_down_no_more()
+    {
+        var boil = Boiling(Wood);
+        ToTheEnd(boil);
+        boil.Say("yes");
+        Assert.Contains("boil-down", boil.State.Marks);
+        boil.Say("wood", "yes");
+        ToTheEnd(boil);
+        boil.Say("no", "yes");
+        Assert.DoesNotContain("boil-down", boil.State.Marks);
+    }
+
+    [Fact]
     public void S5_who_is_cautious_floods_as_common_practice_does()
     {
         var boil = Boiling(Wood, Guidance.Beginner);

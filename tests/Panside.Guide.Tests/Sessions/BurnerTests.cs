@@ -120,4 +120,28 @@ public class BurnerTests
         boil.Say("shut off");
         Assert.Contains("wood fire", boil.Only<RefusedLine>().Why, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void Turned_off_is_shut_off_where_that_is_asked_and_no_draw_is_open()
+    {
+        var boil = Boiling();
+        boil.Say("shutdown", "turned it off");
+        Assert.NotNull(boil.State.Last(DeedName.ShutOff));
+        Assert.Null(boil.State.Last(DeedName.CloseDraw));
+    }
+
+    [Theory]
+    [InlineData("relit the burner")]
+    [InlineData("turned the burner back on")]
+    [InlineData("burner on again")]
+    public void S1_a_burner_that_is_lit_again_keeps_its_operator_there(string said)
+    {
+        var boil = Boiling();
+        boil.Say("shutdown", "yes");
+        boil.After(20);
+        boil.Say("still");
+        boil.After(16);
+        boil.Say("still", said);
+        Assert.Contains("the burner is on", new Situation(boil.Session.Setting, boil.State).Unmet);
+    }
 }

@@ -49,8 +49,10 @@ public class HandFedTests
         Assert.Empty(boil.State.Pours);
     }
 
-    [Fact]
-    public void With_no_sap_left_water_is_asked_for_and_a_yes_counts_water()
+    [Theory]
+    [InlineData("yes", 1)]
+    [InlineData("poured 2 gal", 2)]
+    public void With_no_sap_left_water_is_asked_for_and_counted(string said, double gallons)
     {
         var boil = Boiling(HandFed, tank: 2);
         boil.Say("yes", "tank 0", "yes", "yes", "depth 1.2");
@@ -64,9 +66,9 @@ public class HandFedTests
         }
 
         Assert.StartsWith("No sap is left: pour one pail, 1 gal of clean water", boil.Open?.Text, StringComparison.Ordinal);
-        boil.Say("yes");
-        Assert.Contains(boil.Answers.OfType<ToldLine>(), told => told.Text == "Counted: 1 gal of water poured in. 'undo' takes it back.");
+        boil.Say(said);
         var pour = Assert.Single(boil.State.Pours);
+        Assert.Equal(gallons, pour.Volume.UsGallons, 0.01);
         Assert.Equal(Liquids.Water, pour.Liquid);
         Assert.False(pour.IsOutOfTank);
     }
