@@ -1,3 +1,4 @@
+using Panside.Guide.Flows;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
@@ -84,7 +85,7 @@ public static class ClearToLeave
         {
             unmet.Add($"the depth has not been read since the last {(by == DeedName.FillPan ? "pour" : by == DeedName.FloodPan ? "flood" : by == DeedName.EmptyPan ? "batch was poured out" : "draw")}");
         }
-        else if (state.Last(ObservationName.Boil) is { Value: "still" } calm && calm.At.Time - depth.At.Time > Together)
+        else if (StillFrom(state) is { } calm && calm.Time - depth.At.Time > Together)
         {
             unmet.Add("the depth was read long before the boil went still");
         }
@@ -120,17 +121,20 @@ public static class ClearToLeave
     /// wood, flood, pour or raking between: a bed that could boil the pan again would have done so.
     /// </summary>
     public static bool AreThinCoalsDown(Situation now) => !now.IsCautious
-        || (now.State.StillSince is { } since && now.State.Last(ObservationName.Boil) is { } look && look.At.Time - since.Time >= StillLong);
+        || (now.State.StillSince is { } since && now.State.Last(ObservationName.Boil) is { } look && look.At.Time - since.Time >= StillLong(now));
 
     /// <summary>Common practice waits for coals that are spent, or so long over a still pan: no source.</summary>
-    internal static readonly TimeSpan StillLong = TimeSpan.FromMinutes(20);
+    internal static TimeSpan StillLong(Situation now) => now.Setting.Flow.Values[FlowValue.StillLong];
 
     /// <summary>Why nobody knows how deep the pan behind is; null where it was read since the last heat, flood, pour and draw, and with the boil.</summary>
     private static string? BackDepthUnknown(Situation now) =>
         !now.IsBackReadSince(now.LastWood) ? $"the back pan's depth has not been read since {TheLastHeat(now)}, or since sap went in"
-        : now.State.Last(ObservationName.Boil) is { Value: "still" } calm && now.State.Last(ReadingName.BackPanDepth) is { } read && calm.At.Time - read.At.Time > Together
+        : StillFrom(now.State) is { } calm && now.State.Last(ReadingName.BackPanDepth) is { } read && calm.Time - read.At.Time > Together
             ? "the back pan's depth was read long before the boil went still"
         : null;
+
+    /// <summary>The look from which on the boil was seen still: later ones only bear it out. Null where it was not last seen still.</summary>
+    private static Moment? StillFrom(SessionState state) => state.Last(ObservationName.Boil) is { Value: "still" } look ? state.StillSince ?? look.At : null;
 
     /// <summary>Whether the heat that is left could take the pan below its least depth; of two, whichever.</summary>
     public static bool IsTooShallow(Situation now) => now.IsLit && !now.IsPanEmptied && now.Unfed!.IsShort(0);

@@ -23,7 +23,7 @@ public static class Clearing
     /// <summary>The same once the boil is still at a time: the cautious look on for a while over thin coals, and somebody must look.</summary>
     public static Band Once(Situation now, Band still)
     {
-        var stays = now.IsCautious && !now.Setting.Rig.IsBurner ? ClearToLeave.StillLong.TotalMinutes : 0;
+        var stays = now.IsCautious && !now.Setting.Rig.IsBurner ? ClearToLeave.StillLong(now).TotalMinutes : 0;
         return new(still.P5 + Looks.P5, still.P50 + stays + Looks.P50, still.P95 + stays + Looks.P95);
     }
 
@@ -52,8 +52,8 @@ public static class Clearing
 
         var (spent, thin) = (now.Ahead.MinutesToCoals(CoalsSeen.Spent).At(quantile), seen == "thin" ? 0 : now.Ahead.MinutesToCoals(CoalsSeen.Thin).At(quantile));
         var stays = !now.IsCautious ? 0
-            : now.State.StillSince is { } since ? double.Max(ClearToLeave.StillLong.TotalMinutes - now.State.MinutesSince(since), 0)
-            : still + ClearToLeave.StillLong.TotalMinutes;
+            : now.State.StillSince is { } since ? double.Max(ClearToLeave.StillLong(now).TotalMinutes - now.State.MinutesSince(since), 0)
+            : still + ClearToLeave.StillLong(now).TotalMinutes;
         return double.Min(spent, double.Max(thin, stays));
     }
 }

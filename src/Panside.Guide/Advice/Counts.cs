@@ -7,12 +7,9 @@ using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Advice;
 
-/// <summary>What can be the one large figure of a screen. Which of them it is, and when, stands in the flow; each is described in docs/flows.md.</summary>
+/// <summary>What can be the one large figure of a screen. Which of them it is, and when, stands in the flow; each is described in docs/counts.md.</summary>
 public static class Counts
 {
-    /// <summary>A draw that is open for so long has been forgotten, in minutes.</summary>
-    private const double LongestDraw = 10;
-
     private static readonly FrozenDictionary<string, Func<Situation, Count?>> All = new Dictionary<string, Func<Situation, Count?>>
     {
         ["minutes-to-wood"] = now => now.WoodDue is { } due && now.State.Now is { } at
@@ -23,7 +20,7 @@ public static class Counts
         ["volume-to-stop"] = ToStop,
         ["minutes-to-last-charge"] = now => now.MinutesToLastCharge is { } charge ? After(now, charge.P50, Lit(now)) : null,
         ["minutes-to-still"] = now => now.StillMinutes is { } still ? After(now, still.P50, now.LastWood) : null,
-        ["minutes-draw-open"] = now => now.DrawOpenSince is { } open ? Minutes(now.State.MinutesSince(open), LongestDraw) : null,
+        ["minutes-draw-open"] = now => now.DrawOpenSince is { } open ? Minutes(now.State.MinutesSince(open), now.Setting.Flow.Values[FlowValue.DrawForgotten].TotalMinutes) : null,
         ["depth"] = now => now.State.Readings.ContainsKey(ReadingName.PanDepth)
             ? new Count(now.Setting.Units.From(now.DepthTold), Share(now.DepthTold.Meters, now.Setting.Rig.FloodDepth.Meters))
             : null,

@@ -4,10 +4,11 @@ using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Rigs;
+using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Advice;
 
-/// <summary>What can hold or not, by the names that flows use. Each is described in docs/flows.md.</summary>
+/// <summary>What can hold or not, by the names that flows use. Each is described in docs/facts.md.</summary>
 public static class Facts
 {
     private static readonly FrozenDictionary<string, Func<Situation, bool>> All = new Dictionary<string, Func<Situation, bool>>
@@ -35,12 +36,16 @@ public static class Facts
         ["draw-side-wanted"] = ClearToLeave.IsDrawSideWanted,
         ["draw-side-once"] = ClearToLeave.IsDrawSideReadOnce,
         ["draw-side-unknown"] = now => ClearToLeave.HangsOnDrawSide(now),
+        ["pan-sweet"] = now => now.Unfed is not null && ClearToLeave.CanPassSyrup(now) == ClearToLeave.WholePanSweet,
+        ["draw-side-sweet"] = now => now.Unfed is not null && ClearToLeave.CanPassSyrup(now) is ClearToLeave.NearSyrup or ClearToLeave.NeverRead,
+        ["channels-unseen"] = now => now.Unfed is not null && ClearToLeave.CanPassSyrup(now) == ClearToLeave.NeverLooked,
         ["draw-open"] = now => now.DrawOpenSince is not null,
-        ["draw-open-long"] = now => now.DrawOpenSince is { } open && now.State.MinutesSince(open) >= 3,
-        ["draw-forgotten"] = now => now.DrawOpenSince is { } open && now.State.MinutesSince(open) >= 10,
+        ["draw-open-long"] = now => now.DrawOpenSince is { } open && !IsWithin(now, open, FlowValue.DrawOpenLong),
+        ["draw-in-doubt"] = now => now.State.Doubted is Reading { Name.Code: "draw-temperature" } asked && UnitSystem.Temperature(asked.Measure) >= now.DrawPointToday - DrawPoint.ReadTo,
+        ["draw-forgotten"] = now => now.DrawOpenSince is { } open && !IsWithin(now, open, FlowValue.DrawForgotten),
         ["draw-far-over"] = now => now.IsDrawDue
             && UnitSystem.Temperature(now.State.Last(ReadingName.DrawTemperature)!.Value.Value)
-                > DrawPoint.Today(now.Setting, now.State) + DrawPoint.FarOver,
+                > DrawPoint.Today(now.Setting, now.State) + now.Setting.Flow.Values.Rise(FlowValue.DrawFarOver),
         ["depth-fresh"] = now => now.State.Last(ReadingName.PanDepth) is { } read && IsWithin(now, read.At, FlowValue.Fresh),
         ["depth-wanted"] = now => now.IsDepthWanted,
         ["depth-overdue"] = now => now.IsDepthOverdue,
@@ -53,7 +58,7 @@ public static class Facts
         ["draw-again"] = now => now.IsDrawAgain,
         ["draw-to-wait"] = now => now.IsDrawToWait,
         ["draw-outrun"] = now => now.IsDrawOutrun,
-        ["draw-near"] = now => now.MinutesToDraw is { P50: <= 10 } or { P5: <= 4 } && !now.IsDrawDue,
+        ["draw-near"] = now => now.MinutesToDraw is { } draw && (draw.P50 <= now.Setting.Flow.Values[FlowValue.DrawNear].TotalMinutes || draw.P5 <= 4) && !now.IsDrawDue,
         ["drawn-volume-known"] = now => now.State.Last(DeedName.CloseDraw)?.Value is not null
             || now.State.Last(ReadingName.DrawnVolume)?.At.Time >= now.State.Last(DeedName.CloseDraw)?.At.Time,
         ["syrup-thin"] = now => now.IsTooThin,
@@ -75,9 +80,10 @@ public static class Facts
         ["wood-near"] = now => now.IsFiring,
         ["smell-scorched"] = now => Seen(now, ObservationName.Smell, "scorched"),
         ["reserve-short"] = now => now.State.Rig.Tank is { } tank && now.ReserveLiters is { } reserve && reserve.P95 > tank.Liters + 1,
-        ["pan-low"] = now => now.IsLit && !now.IsPanEmptied && now.Depth.Meters < now.Setting.Rig.LeastDepth.Meters * 1.2,
+        ["pan-full"] = now => IsNearFlood(now, now.DepthRead, now.Setting.Rig.FloodDepth),
+        ["pan-low"] = now => now.IsLit && !now.IsPanEmptied && now.Depth < now.Setting.Rig.LeastDepth * now.Setting.Flow.Values.Share(FlowValue.PanLow),
         ["pan-below-least"] = now => now.IsLit && !now.IsPanEmptied && now.DepthRead is { } read && read.Meters < now.Setting.Rig.LeastDepth.Meters,
-        ["pan-shallow"] = now => now.Depth.Meters < now.Setting.Rig.RunDepth.Meters * 0.8,
+        ["pan-shallow"] = now => now.Depth < now.Setting.Rig.RunDepth * now.Setting.Flow.Values.Share(FlowValue.PanShallow),
         ["pan-fallen"] = now => now.IsPanFallen,
         ["pan-fallen-lately"] = now => now.IsPanFallenLately,
         ["pan-risen"] = now => now.IsPanRisen,
@@ -90,13 +96,16 @@ public static class Facts
         ["back-pour-unmeasured"] = now => now.IsLit && now.Setting.Rig.Back is not null
             && Poured.IsUnmeasuredSince(now.State.Last(DeedName.FillPan), now.State.Last(ReadingName.BackPanDepth)?.At),
         ["pan-flooded"] = now => DoneSinceWood(now, DeedName.FloodPan)
-            || (now.DepthRead?.Meters >= now.Setting.Rig.FloodDepth.Meters * 0.95
-                && (now.Setting.Rig.Back is not { } back || now.BackDepthRead?.Meters >= back.FloodDepth.Meters * 0.95)),
+            || (IsNearFlood(now, now.DepthRead, now.Setting.Rig.FloodDepth) && (now.Setting.Rig.Back is not { } back || IsNearFlood(now, now.BackDepthRead, back.FloodDepth))),
         ["flooded-lately"] = now => now.State.Last(DeedName.FloodPan) is { } flooded && IsWithin(now, flooded.At, FlowValue.FloodedLately),
         ["covered"] = now => DoneSinceWood(now, DeedName.CoverPan),
         ["depth-since-wood"] = now => now.State.Last(ReadingName.PanDepth) is { } read && !(now.LastWood?.Time >= read.At.Time)
             && (now.Setting.Rig.Back is null || (now.State.Last(ReadingName.BackPanDepth) is { } behind && !(now.LastWood?.Time >= behind.At.Time))),
         ["back-below-least"] = now => now.IsBackBelowLeast,
+        ["back-short"] = now => now.Unfed?.IsBackShort(0) ?? false,
+        ["pan-unpoured"] = now => now is { IsLit: true, IsPanEmptied: false, Setting.Rig.Feed: Feed.ByHand } && now.State.Rig.IsBoiling && now.DepthRead >= now.Setting.Rig.LeastDepth
+            && now.Depth < now.Setting.Rig.LeastDepth && !Seen(now, ObservationName.Boil, "still"),
+        ["away"] = now => now.State.Marks.Contains(Absences.Mark),
         ["back-fallen"] = now => now.IsBackPanFallen,
         ["back-low"] = now => now.IsBackLow,
         ["back-shallow"] = now => now.IsBackShallow,
@@ -141,6 +150,8 @@ public static class Facts
 
     /// <summary>Whether a moment lies less than one of the flow's times ago.</summary>
     private static bool IsWithin(Situation now, Moment moment, FlowValue time) => now.State.MinutesSince(moment) < now.Setting.Flow.Values[time].TotalMinutes;
+
+    private static bool IsNearFlood(Situation now, Length? read, Length flood) => read >= flood * now.Setting.Flow.Values.Share(FlowValue.PanFlooded);
 
     private static bool Seen(Situation now, ObservationName name, string state) => now.State.Last(name)?.Value == state;
 

@@ -1,3 +1,5 @@
+using Panside.Guide.Rigs;
+
 namespace Panside.Guide.Advice;
 
 /// <content>The names of places and things as this rig has them: what a rig lacks is not spoken of.</content>
@@ -7,6 +9,7 @@ public static partial class Figures
     {
         ["fire"] = now => now.Setting.Rig.OfFire("fire", "heat"),
         ["heater"] = now => now.Setting.Rig.Heater,
+        ["tank-holds"] = now => RigFacts.Holds(now.Setting.Rig, "has-tank") ? $"the tank holds {Of(now, "tank")}" : $"{Of(now, "tank")} of sap is left",
         ["draw"] = now => now.Setting.Rig.IsBatch ? "batch" : "draw",
         ["at-draw-off"] = now => now.Setting.Rig.HasDrawOff ? "at the draw-off" : "in the pan",
         ["syrup-side"] = now => HasSides(now) ? "the syrup side" : "the pan",

@@ -9,7 +9,7 @@ using Panside.Reckoning.Rig;
 
 namespace Panside.Guide.Advice;
 
-/// <summary>What can stand in braces in a flow's texts, in the rig's units. Each is described in docs/flows.md.</summary>
+/// <summary>What can stand in braces in a flow's texts, in the rig's units. Each is described in docs/figures.md.</summary>
 public static partial class Figures
 {
     private const string Unknown = "not known";

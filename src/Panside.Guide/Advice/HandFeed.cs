@@ -21,7 +21,8 @@ internal static class HandFeed
     /// <summary>How much goes in at once, in words: <c>one pail, 2 gal</c>.</summary>
     public static string Portion(Situation now)
     {
-        var volume = Amount.Shown(Measured(now.Setting.Rig));
+        // Told as it is counted: a quarter gallon is no 0.3 gal.
+        var volume = Amount.Plain(Measured(now.Setting.Rig));
         return now.Setting.Rig.PailIsStated && now.Setting.Rig.Portion == now.Setting.Rig.Pail ? $"one pail, {volume}" : volume;
     }
 

@@ -18,7 +18,7 @@ internal static class LookThatCounts
     {
         var state = now.State;
         return now.IsHeld && state.Last(ObservationName.Boil) is { Value: "still" } && ClearToLeave.MinutesToSettle(state) <= 0
-            && (state.StillSince is null || (HangsOnThinCoals(now) && state.MinutesSince(state.StillSince!.Value) >= ClearToLeave.StillLong.TotalMinutes));
+            && (state.StillSince is null || (HangsOnThinCoals(now) && state.MinutesSince(state.StillSince!.Value) >= ClearToLeave.StillLong(now).TotalMinutes));
     }
 
     /// <summary>Whether a look at the coals counts now: the boil is still, and by the middle of what is reckoned they have burned down since they were seen.</summary>

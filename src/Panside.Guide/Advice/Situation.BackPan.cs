@@ -1,3 +1,4 @@
+using Panside.Guide.Flows;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Rigs;
@@ -25,13 +26,13 @@ public sealed partial class Situation
     public bool IsBackBelowLeast => IsLit && Back is { } back && BackDepthRead < back.LeastDepth;
 
     /// <summary>Whether it was last read well under its run depth over a fire: its feed fails, or the fire is too hot for it.</summary>
-    public bool IsBackPanFallen => IsLit && Back is { } back && BackDepthRead < back.RunDepth * 0.8;
+    public bool IsBackPanFallen => IsLit && Back is { } back && BackDepthRead < back.RunDepth * Setting.Flow.Values.Share(FlowValue.PanShallow);
 
     /// <summary>Whether it is reckoned to stand near its least depth.</summary>
-    public bool IsBackLow => IsLit && Back is { } back && BackDepth < back.LeastDepth * 1.2;
+    public bool IsBackLow => IsLit && Back is { } back && BackDepth < back.LeastDepth * Setting.Flow.Values.Share(FlowValue.PanLow);
 
     /// <summary>Whether it holds less than it is run at.</summary>
-    public bool IsBackShallow => Back is { } back && BackDepth < back.RunDepth * 0.8;
+    public bool IsBackShallow => Back is { } back && BackDepth < back.RunDepth * Setting.Flow.Values.Share(FlowValue.PanShallow);
 
     /// <summary>
     /// Minutes in which its flues, from its last depth on, would show if no sap came any more: it gives all water that boils away, in front

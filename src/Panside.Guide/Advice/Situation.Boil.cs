@@ -1,3 +1,4 @@
+using Panside.Guide.Flows;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
@@ -24,7 +25,7 @@ public sealed partial class Situation : IBoil
     Temperature IBoil.BoilingByWeather =>
         DrawPoint.BoilingToday(Setting, State with { Readings = State.Readings.Remove(ReadingName.BoilingWaterTemperature) });
 
-    Temperature IBoil.Overdrawn => DrawPointToday + DrawPoint.FarOver;
+    Temperature IBoil.Overdrawn => DrawPointToday + Setting.Flow.Values.Rise(FlowValue.DrawFarOver);
 
     (double Mean, double Deviation) IBoil.ExpectedRise => State.Rigs.Expected.Rise(DrawPoint.PressureAt(State.Rig.Boiling));
 

@@ -36,12 +36,9 @@ public sealed partial class Situation
     /// <summary>
     /// Whether a batch comes to its point so soon that no more wood goes under it: it is lifted or poured over a fire that has burned low.
     /// </summary>
-    public bool IsBatchNear => Setting.Rig.IsBatch && !IsPanEmptied && State.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } && (IsDrawDue || IsDrawImminent || Course.MinutesTo(OpenAt) is <= BatchMinutes || MinutesToDraw is { P50: <= BatchMinutes });
+    public bool IsBatchNear => Setting.Rig.IsBatch && !IsPanEmptied && State.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } && (IsDrawDue || IsDrawImminent || IsReadyWithin(Setting.Flow.Values[FlowValue.BatchNear].TotalMinutes));
 
-    /// <summary>
-    /// In minutes: wood held for longer lets the boil down before the batch is ready, and then it never is. No source, tried on simulated rigs.
-    /// </summary>
-    private const double BatchMinutes = 6;
+    private bool IsReadyWithin(double minutes) => Course.MinutesTo(OpenAt) <= minutes || MinutesToDraw?.P50 <= minutes;
 
     /// <summary>The course of its thermometer since the last draw.</summary>
     internal DrawCourse Course => _course.Value;
@@ -146,7 +143,7 @@ public sealed partial class Situation
     /// Whether the draw-off comes to its point within minutes, by its last reading or by its course: then minutes decide.
     /// </summary>
     public bool IsDrawAtHand => !IsDrawDue && DrawOpenSince is null && Course.Last is { } last
-        && (UnitSystem.Temperature(last.Value) >= DrawPointToday - DrawPoint.AtHand || Course.MinutesTo(OpenAt) is <= SoonMinutes);
+        && (UnitSystem.Temperature(last.Value) >= DrawPointToday - Setting.Flow.Values.Rise(FlowValue.DrawAtHand) || Course.MinutesTo(OpenAt) is <= SoonMinutes);
 
     /// <summary>Whether it comes to it so soon that the next reading is to follow at once.</summary>
     public bool IsDrawImminent => !IsDrawDue && DrawOpenSince is null && Course.MinutesTo(OpenAt) is <= ImminentMinutes;

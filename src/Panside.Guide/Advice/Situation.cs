@@ -1,3 +1,4 @@
+using Panside.Guide.Flows;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
@@ -205,7 +206,7 @@ public sealed partial class Situation
             : Depth;
 
     /// <summary>Whether the firing is at its end, also while nobody has said yet that no more wood goes in.</summary>
-    public bool IsEnding => State.Step.Length > 0 && Setting.Flow.PhaseOf(State.Step).Code is "shutdown" or "after";
+    public bool IsEnding => State.Step.Length > 0 && Setting.Flow.PhaseOf(State.Step).IsEnding;
 
     /// <summary>The depth as last read; null before any.</summary>
     public Length? DepthRead => State.Last(ReadingName.PanDepth) is { } read ? UnitSystem.Length(read.Value) : null;
@@ -314,7 +315,7 @@ public sealed partial class Situation
 
     private static double LeastBetweenLooks => 4;
 
-    private bool IsFallen(Length depth) => depth < Setting.Rig.RunDepth * 0.8;
+    private bool IsFallen(Length depth) => depth < Setting.Rig.RunDepth * Setting.Flow.Values.Share(FlowValue.PanShallow);
 
     private double? ReckonStop(RigForecasts ahead) =>
         IsLit ? CommonPractice.StopAt(Setting, ahead, IsCautious).Liters : null;

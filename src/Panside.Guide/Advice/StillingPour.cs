@@ -44,7 +44,7 @@ public sealed record StillingPour(Volume Liquid, Band Clear, double Waiting)
 
         // Thin coals are waited for after it as over any still pan.
         var settles = ClearToLeave.SettlingStirred.TotalMinutes
-            + (now.IsCautious && !now.Setting.Rig.IsBurner && now.State.Last(ObservationName.Coals)?.Value == "thin" ? ClearToLeave.StillLong.TotalMinutes : 0);
+            + (now.IsCautious && !now.Setting.Rig.IsBurner && now.State.Last(ObservationName.Coals)?.Value == "thin" ? ClearToLeave.StillLong(now).TotalMinutes : 0);
         var clear = new Band(settles + Done.P5, settles + Done.P50, settles + Done.P95);
         return Clearing.MinutesAt(now, Stilled) is { } waiting && waiting - clear.P50 >= Worth
             && Amounts(now).FirstOrDefault(liquid => now.Ahead.WithoutFeedOncePoured(liquid).StillMinutes(Stilled) < 1) is { Liters: > 0 } least

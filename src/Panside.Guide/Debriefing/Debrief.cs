@@ -95,7 +95,7 @@ public static class Debrief
         {
             ({ } left, _) when left.Value > left.Told.P95 => "more has gone than was told: this rig holds more heat than its readings had shown.",
             (_, { } calm) when calm.Value > calm.Told.P95 => $"the boil lasted longer than was told: {rig.OfFire("the coals lay deeper than they looked", "what was hot held more heat than was reckoned")}.",
-            ({ } left, _) when left.Value < left.Told.P5 => "less had gone by the end: a lid keeps most of the steam, and the rest leaves slowly.",
+            ({ } left, _) when left.Value < left.Told.P5 => $"less had gone by the end: {(rig.HasLid ? "a lid keeps most of the steam, and the rest leaves slowly" : "what is left leaves slowly")}.",
             _ => course.Dangers.Count > 0 ? "danger was met in time." : "what was told came true, and each gate was kept.",
         };
     }

@@ -110,7 +110,8 @@ public sealed class PastBoil
         var opens = state.Last(DeedName.OpenDraw)?.At == exchange.At;
         var closes = state.Last(DeedName.CloseDraw)?.At == exchange.At;
         var phase = exchange.Answers.OfType<PhaseLine>().LastOrDefault()?.Phase;
-        var isAsked = phase == "draw-off" && exchange.Line is not Resumed;
+        var isDraw = Setting.Flow.Phases.Any(one => one.Code == phase && one.IsDraw);
+        var isAsked = isDraw && exchange.Line is not Resumed;
         if ((isAsked || opens || closes) && !_isDrawing)
         {
             _draws.Add(exchange);
@@ -122,8 +123,8 @@ public sealed class PastBoil
         }
 
         // Measuring the syrup goes on after it was drawn; another draw begins when the boil has gone on.
-        _isDrawing = phase is null or "draw-off" ? _isDrawing || isAsked || opens : false;
-        _isDrawing &= !(closes && state.Step.Length > 0 && Setting.Flow.PhaseOf(state.Step).Code != "draw-off");
+        _isDrawing = phase is null || isDraw ? _isDrawing || isAsked || opens : false;
+        _isDrawing &= !(closes && state.Step.Length > 0 && !Setting.Flow.PhaseOf(state.Step).IsDraw);
     }
 
     private void Hold(Moment at, SessionState state)

@@ -69,6 +69,9 @@ public sealed record Flow
     /// <summary>What is said once, at the beginning.</summary>
     public required string Opening { get; init; }
 
+    /// <summary>What is to be done where it does not clear by waiting: the first whose facts hold.</summary>
+    public IReadOnlyList<ClearingRule> Clearing { get; init; } = [];
+
     /// <summary>The times of the procedure.</summary>
     public FlowValues Values { get; init; } = FlowValues.Usual;
 
@@ -144,15 +147,25 @@ public sealed record Danger(
 
 /// <summary>A part of the procedure.</summary>
 /// <param name="Code">As in the stream: <c>start-up</c>.</param>
+/// <param name="Kind">Which of <see cref="Kinds"/> it is; null for one that is like none of them.</param>
 /// <param name="IsSideTrip">Whether its steps lead back to where it was entered from.</param>
 /// <param name="On">What leads away from any of its steps.</param>
-public sealed record Phase(string Code, bool IsSideTrip, IReadOnlyList<Passage> On)
+public sealed record Phase(string Code, string? Kind, bool IsSideTrip, IReadOnlyList<Passage> On)
 {
     /// <summary>The code of the phase that dangers lead to.</summary>
     public const string EmergencyCode = "emergency";
 
+    /// <summary>What a phase can be to the program, whatever a flow calls it.</summary>
+    public static IReadOnlyList<string> Kinds { get; } = ["start-up", "steady-boil", "draw-off", "shutdown", "after", EmergencyCode];
+
     /// <summary>Whether something has gone wrong while it lasts.</summary>
     public bool IsEmergency => Code == EmergencyCode;
+
+    /// <summary>Whether the draw-off is seen to.</summary>
+    public bool IsDraw => Kind == "draw-off";
+
+    /// <summary>Whether no more wood goes in.</summary>
+    public bool IsEnding => Kind is "shutdown" or "after";
 }
 
 /// <summary>One place in the procedure: something is asked, or time passes while watches ask.</summary>
@@ -184,6 +197,9 @@ public sealed record Step
 
     /// <summary>What is said instead on some rigs.</summary>
     public IReadOnlyList<Reworded> Instead { get; init; } = [];
+
+    /// <summary>Other ways to say yes, while it is asked: <c>it's out</c>.</summary>
+    public IReadOnlyList<string> MeansYes { get; init; } = [];
 
     /// <summary>Whether it cannot be skipped.</summary>
     public required bool IsCritical { get; init; }

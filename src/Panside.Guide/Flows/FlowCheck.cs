@@ -53,6 +53,15 @@ public static class FlowCheck
             }
         }
 
+        if (flow.Clearing.FirstOrDefault(rule => rule.When.Count == 0 && rule != flow.Clearing[^1]) is { } early)
+        {
+            root.AddAt(early.Place, "what follows this deed is never said: it has no 'when'", "it as the last of 'clearing'", FaultKind.Reach);
+        }
+        else if (flow.Clearing is [.., { When.Count: > 0 } last])
+        {
+            root.AddAt(last.Place, "nothing is said where none of 'clearing' holds", "a last deed without 'when', such as 'look once more at all that is asked'", FaultKind.Reach);
+        }
+
         if (!flow.Steps.ContainsKey(flow.Start))
         {
             root.Add("start", $"'{flow.Start}' is no step", "the first step's name", FaultKind.Name);
@@ -72,6 +81,7 @@ public static class FlowCheck
         foreach (var (fact, place) in flow.Advices.SelectMany(rule => rule.When.Select(fact => (fact, rule.Place)))
                      .Concat(flow.Watches.SelectMany(watch => watch.Given.Select(fact => (fact, watch.Place))))
                      .Concat(flow.Counts.SelectMany(rule => rule.When.Select(fact => (fact, rule.Place))))
+                     .Concat(flow.Clearing.SelectMany(rule => rule.When.Select(fact => (fact, rule.Place))))
                      .Concat(steps.SelectMany(step => step.Given.Select(fact => (fact, step.Place))))
                      .Concat(Edges(flow).SelectMany(edge => edge.Passage.Given.Select(fact => (fact, edge.Passage.Place))))
                      .Concat(Edges(flow).Where(edge => edge.Passage.When.StartsWith(FactPrefix, StringComparison.Ordinal))
@@ -146,6 +156,7 @@ public static class FlowCheck
             { Kind = FaultKind.Reach });
         }
 
+        faults.AddRange(new AdviceCheck(file, flow).Faults());
         faults.AddRange(DangerCheck.Faults(file, flow));
         if (faults.Count > 0)
         {

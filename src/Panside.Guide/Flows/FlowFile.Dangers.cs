@@ -54,7 +54,7 @@ public sealed partial class FlowFile
         map.Only("while", FactWords);
         if (holds is not null && !IsFact(holds))
         {
-            map.Add("while", $"'{holds}' is no fact", "one that docs/flows.md lists", FaultKind.Fact, Fault.Nearest(holds, _vocabulary.Facts));
+            map.Add("while", $"'{holds}' is no fact", "one that docs/facts.md lists", FaultKind.Fact, Fault.Nearest(holds, _vocabulary.Facts));
         }
 
         if (holds is not null)

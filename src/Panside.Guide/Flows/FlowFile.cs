@@ -79,6 +79,7 @@ public sealed partial class FlowFile
         var phases = root.Maps("phases", required: true).Select(Phase).ToList();
         var advices = root.Maps("advices").Select(AdviceRule).ToList();
         var counts = root.Maps("counts").Select(CountRule).ToList();
+        var clearing = root.Maps("clearing").Select(ClearingRule).ToList();
         var values = Values(root);
         root.Finish();
 
@@ -96,6 +97,7 @@ public sealed partial class FlowFile
             Watches = watches,
             Advices = advices,
             Counts = counts,
+            Clearing = clearing,
             Values = values,
             OwnWords = [.. _words.OrderByDescending(word => dangers.Any(danger => danger.IsList && danger.Code == word))],
             Words = words.ToFrozenDictionary(StringComparer.OrdinalIgnoreCase),
@@ -138,8 +140,10 @@ public sealed partial class FlowFile
 
     private Phase Phase(YamlMap map)
     {
+        var code = map.Text("phase", required: true) ?? "";
         var phase = new Phase(
-            map.Text("phase", required: true) ?? "",
+            code,
+            Kind(map, code),
             map.Flag("side-trip") ?? false,
             [.. map.Maps("on").Select(Passage)]);
         var steps = map.Maps("steps", required: true);
@@ -151,6 +155,18 @@ public sealed partial class FlowFile
 
         map.Finish();
         return phase;
+    }
+
+    /// <summary>What a phase is: what its code says where that is a kind, else what the file says.</summary>
+    private static string? Kind(YamlMap map, string code)
+    {
+        var said = map.Word("kind", [.. Flows.Phase.Kinds.Where(kind => kind != Flows.Phase.EmergencyCode)]);
+        if (Flows.Phase.Kinds.Contains(code) && said is not null && said != code)
+        {
+            map.Add("kind", $"'{code}' is {code} itself, and no {said}", "a phase with another code, or no 'kind'", FaultKind.Together);
+        }
+
+        return Flows.Phase.Kinds.Contains(code) ? code : said;
     }
 
     private Step Step(YamlMap map, Phase phase, string? following)
@@ -195,6 +211,7 @@ public sealed partial class FlowFile
             BeginnerOnly = map.Word("for", Levels) == "beginner",
             Given = Facts(map, "given"),
             Instead = Instead(map),
+            MeansYes = YesWords(map, ask),
             IsCritical = map.Flag("critical") ?? false,
             Advise = map.Word("advise", Actions.All),
             Urgency = map.Word("urgency", Urgencies.All) ?? "info",
@@ -217,6 +234,23 @@ public sealed partial class FlowFile
 
         map.Finish();
         return step;
+    }
+
+    /// <summary>Other ways to say yes at a step, where a yes is asked for.</summary>
+    private static IReadOnlyList<string> YesWords(YamlMap map, string? ask)
+    {
+        var said = map.Texts("means-yes");
+        if (said.Count > 0 && ask != Prompt.Confirm)
+        {
+            map.Add("means-yes", "no yes is asked for here", "'ask: confirm', or no 'means-yes'", FaultKind.Together);
+        }
+
+        foreach (var one in said.Where(one => AnswerWords.All.Contains(one, StringComparer.OrdinalIgnoreCase)))
+        {
+            map.Add("means-yes", $"'{one}' is an answer of its own", "other words for a yes", FaultKind.Wording);
+        }
+
+        return said;
     }
 
     private Watch Watch(YamlMap map)
@@ -298,6 +332,18 @@ public sealed partial class FlowFile
         return rule;
     }
 
+    private ClearingRule ClearingRule(YamlMap map)
+    {
+        var rule = new ClearingRule(Facts(map, "when"), Worded(map, "text", required: true) ?? "") { Place = map.Place("text") };
+        if (Template.FiguresIn(rule.Text).Contains("clearing-deed"))
+        {
+            map.Add("text", "'{clearing-deed}' would stand in itself", "the deed in words", FaultKind.Figure);
+        }
+
+        map.Finish();
+        return rule;
+    }
+
     private Passage Passage(YamlMap map)
     {
         var passage = new Passage(
@@ -348,7 +394,7 @@ public sealed partial class FlowFile
         map.Only(key, FactWords);
         foreach (var fact in facts.Where(fact => !IsFact(Bare(fact))))
         {
-            map.Add(key, $"'{fact}' is no fact", "one that docs/flows.md lists", FaultKind.Fact, Fault.Nearest(Bare(fact), _vocabulary.Facts));
+            map.Add(key, $"'{fact}' is no fact", "one that docs/facts.md lists", FaultKind.Fact, Fault.Nearest(Bare(fact), _vocabulary.Facts));
         }
 
         return facts;
@@ -363,7 +409,7 @@ public sealed partial class FlowFile
         var text = map.Text(key, required);
         foreach (var figure in Template.FiguresIn(text ?? "").Where(figure => !_vocabulary.Figures.Contains(figure)))
         {
-            map.Add(key, $"'{{{figure}}}' is no figure", "one that docs/flows.md lists", FaultKind.Figure, Fault.Nearest(figure, _vocabulary.Figures));
+            map.Add(key, $"'{{{figure}}}' is no figure", "one that docs/figures.md lists", FaultKind.Figure, Fault.Nearest(figure, _vocabulary.Figures));
         }
 
         return text;

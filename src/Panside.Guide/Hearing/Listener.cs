@@ -4,6 +4,7 @@ using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Hearing;
 
@@ -20,8 +21,6 @@ public sealed partial class Listener(Setting setting)
 
     /// <summary>A question about a danger that is not there.</summary>
     private const string AskOfDanger = "ask:danger";
-
-    private static readonly string[] OfBack = ["back", "rear"];
 
     private readonly TalkListener _talk = new(setting);
 
@@ -55,11 +54,25 @@ public sealed partial class Listener(Setting setting)
                 : new MeansWord(Supposition.Word, supposed);
         }
 
+        if (Correction.Of(said) is { } corrected)
+        {
+            (said, text) = (corrected, corrected);
+        }
+
         (said, text) = (Pails.InVolume(said, setting), Pails.InVolume(text, setting));
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
-        var understood = Word(at, said, open) ?? Emptying.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap) ?? Amount(at, said, open) ?? _talk.Term(text);
-        return understood is not (null or MeansNothing) ? understood : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? Lost(text, said, open);
+        var understood = Word(at, said, open) ?? Emptying.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap) ?? _talk.Relit(at, said) ?? Listed(at, said) ?? Amount(at, said, open) ?? _talk.Term(text);
+        return understood is not (null or MeansNothing) ? understood
+            : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? Lost(text, said, open);
+    }
+
+    /// <summary>Readings one after the other, <c>tank 46, back 2, front 1.5</c>: each with its name. Null where one of them is anything else.</summary>
+    private MeansSeveral? Listed(Moment at, string said)
+    {
+        var parts = said.Split(", ");
+        var facts = parts.Length < 2 ? [] : parts.Select(part => char.IsLetter(part.TrimStart()[..1].FirstOrDefault()) ? Amount(at, part.Trim(), null) : null).ToList();
+        return facts.Count > 1 && facts.TrueForAll(fact => fact is MeansLine(Reading)) ? new(facts.OfType<Understood>().ToList()) : null;
     }
 
     /// <summary>A mark alone, or help in capitals or with a mark behind it: who shouts so wants no list of words.</summary>
@@ -77,7 +90,12 @@ public sealed partial class Listener(Setting setting)
     private static bool SaysFoamRises(TalkHeard talk, MeansCry cry) =>
         cry.Dangers is ["foam", ..] && talk.Facts.Any(fact => fact is MeansLine(Observed { Name.Code: "foam", Is: "rising" }));
 
-    private MeansCry? Cry(string text) => setting.Flow.Ear.Value.Hear(text) is { } cry ? new(NamesBackPan(text) ? [.. cry.Hazards.Select(OfBackPan)] : cry.Hazards, cry.IsSure) : null;
+    private MeansCry? Cry(string text) => setting.Flow.Ear.Value.Hear(text) is { } cry
+        ? new(NamesBackPan(text) ? [.. cry.Hazards.Select(OfBackPan)] : DrawOff().IsMatch(text) ? [.. cry.Hazards.Select(OfDrawOff)] : cry.Hazards, cry.IsSure)
+        : null;
+
+    /// <summary>A float does not hang at the draw-off: what is stuck there is the valve.</summary>
+    private string OfDrawOff(string danger) => danger == "float" && setting.Flow.Dangers.Any(known => known.Code == "stuck") ? "stuck" : danger;
 
     /// <summary>A cry that names the pan behind is of that pan.</summary>
     private string OfBackPan(string danger) => danger == "dry" && setting.Flow.Dangers.Any(known => known.Code == "bare") ? "bare" : danger;
@@ -90,6 +108,22 @@ public sealed partial class Listener(Setting setting)
             && asked.States.FirstOrDefault(state => state.Equals(said, StringComparison.OrdinalIgnoreCase)) is { } state)
         {
             return new MeansLine(new Observed(at, asked, state));
+        }
+
+        if (open is not null && setting.Flow.Steps.TryGetValue(open.Step, out var step) && step.MeansYes.Contains(said, StringComparer.OrdinalIgnoreCase))
+        {
+            return new MeansLine(new Answer(at, AnswerWords.Yes));
+        }
+
+        // Who is asked for the depth and says low has a low pan: foam is low as well, and nobody asked for it.
+        if (open?.Ask == ReadingName.PanDepth.Code && setting.Flow.Words.TryGetValue("pan " + Adverb().Replace(said, ""), out var low))
+        {
+            return new MeansWord(low, "");
+        }
+
+        if (UnitNames.FromWord(said) is { } alone && said.Length > 1 && open?.Ask is Prompt.Confirm)
+        {
+            return new MeansNothing($"'{said}' is a unit alone. Say the number with it, like '1.5 {alone.Code()}'.") { IsCertain = true };
         }
 
         if (Vocabulary.Answers.TryGetValue(said, out var answer))
@@ -145,7 +179,12 @@ public sealed partial class Listener(Setting setting)
                 : null;
         }
 
-        if (setting.Rig.Back is not null && OfBack.Contains(name, StringComparer.OrdinalIgnoreCase)
+        if (setting.Rig.Back is not null && OfFront().IsMatch(name))
+        {
+            name = "depth";
+        }
+
+        if (setting.Rig.Back is not null && OfBack().IsMatch(name)
             && (unit is null || unit.Value.Kind() == Dimension.Length))
         {
             // Of two pans "back 2" is short for the depth of that one; "back 15" can be minutes, and is never guessed at.
@@ -203,15 +242,53 @@ public sealed partial class Listener(Setting setting)
                 : new MeansNothing($"'{behind}' is no unit that is known here. Expected: {Expected(open)}.") { IsCertain = _talk.IsStrange(behind) };
         }
 
+        if (asked is not null && unit is null && asked.Kind == Dimension.Temperature && CanOnlyBeDepth(value))
+        {
+            asked = ReadingName.PanDepth;
+            return Held(value, asked.UnitIn(setting.Units), measure => new MeansLine(new Reading(at, asked, measure)));
+        }
+
         if (asked is not null && (unit is null || unit.Value.Kind() == asked.Kind))
         {
             return Held(value, unit ?? Assumed(asked, open), measure => new MeansLine(new Reading(at, asked, measure)));
+        }
+
+        if (unit is null && AskedOtherwise(value, open) is { } meant)
+        {
+            return Held(value, meant.UnitIn(setting.Units), measure => new MeansLine(new Reading(at, meant, measure)));
         }
 
         return unit is null
             ? new MeansNothing($"'{said}' of what? Say it with its name, like 'tank 22', 'depth 1 1/2' or 'draw 217.4'.")
             : Held(value, unit.Value, measure => ByUnit(at, said, measure, open));
     }
+
+    /// <summary>
+    /// What a number without name and unit can only be where a yes is asked for: the depth, at a step that asks for depth in the pan; the thermometer,
+    /// where no other instrument shows so much. Null where it can be more than one thing.
+    /// </summary>
+    private ReadingName? AskedOtherwise(double value, Prompt? open)
+    {
+        if (open is not null && setting.Readings.Find(open.Ask) is not null)
+        {
+            return null;
+        }
+
+        var advised = open is not null && setting.Flow.Steps.TryGetValue(open.Step, out var step) ? step.Advise : null;
+        return advised is "flood-pan" or "raise-level" or "cool-pan" or "check-level" && setting.Rig.Back is null && value > 0 && Depth(value) <= setting.Rig.FloodDepth * 2
+                ? ReadingName.PanDepth
+            : setting.Rig.Has("thermometer") && IsOfSyrup(value) ? ReadingName.DrawTemperature
+            : null;
+    }
+
+    private Length Depth(double value) => UnitSystem.Length(new(value, ReadingName.PanDepth.UnitIn(setting.Units)));
+
+    /// <summary>Whether a thermometer in boiling sap or syrup shows so much, in the rig's degrees, and nothing else here does.</summary>
+    private bool IsOfSyrup(double value) => ReadingName.DrawTemperature.UnitIn(setting.Units) == Unit.DegreeFahrenheit && value is > 203 and < 240;
+
+    /// <summary>Whether a number is so small that no thermometer in a pan shows it, and a ruler does.</summary>
+    private bool CanOnlyBeDepth(double value) => setting.Rig.Back is null && value > 0 && Depth(value) <= setting.Rig.FloodDepth * 2
+        && value < (ReadingName.DrawTemperature.UnitIn(setting.Units) == Unit.DegreeFahrenheit ? 20 : 15);
 
     private Understood ByUnit(Moment at, string said, Measure measure, Prompt? open)
     {
@@ -222,7 +299,8 @@ public sealed partial class Listener(Setting setting)
             Dimension.Sugar => measure.Value >= 40 ? ReadingName.HydrometerBrix : ReadingName.SapBrix,
             _ => null,
         };
-        if (name is not null && (open is null || setting.Readings.Find(open.Ask) is null))
+        // Of one pan nothing is measured with a ruler but its depth, whatever is asked.
+        if (name is not null && (open is null || setting.Readings.Find(open.Ask) is null || (name == ReadingName.PanDepth && setting.Rig.Back is null)))
         {
             return new MeansLine(new Reading(at, name, measure));
         }
@@ -273,6 +351,19 @@ public sealed partial class Listener(Setting setting)
     /// <summary>I'm out of sap, we are all out of sap: the words of a danger with who says it before them.</summary>
     [GeneratedRegex(@"\b(back|rear|flue) ?pan\b|\bpan (behind|in the back)\b|\b(back|rear) (is|runs|goes|bare|dry|low)\b", RegexOptions.IgnoreCase)]
     private static partial Regex BackPan();
+
+    [GeneratedRegex(@"\b(?:draw(?:[ -]?off)?|syrup) ?(?:valve|tap|spigot|faucet)?\b|\bdraw[ -]?off\b|\bspigot\b|\bfaucet\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex DrawOff();
+
+    /// <summary>What stands before a word without changing it: pretty low.</summary>
+    [GeneratedRegex(@"^(?:(?:it'?s|it is|pretty|very|really|real|so|too|quite|kinda|getting|rather|awful|awfully) )+", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Adverb();
+
+    [GeneratedRegex(@"\b(?:back|rear|flues?|behind)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex OfBack();
+
+    [GeneratedRegex(@"^(?:the )?(?:front|syrup pan)(?: pan)?(?:'s)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex OfFront();
 
     [GeneratedRegex(@"^(?:i'?m|i am|we'?re|we are|it'?s|it is|the|all|now|and) (?:all )?", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Subject();

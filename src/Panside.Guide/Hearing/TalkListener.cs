@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Panside.Guide.Answering;
 using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Knowledge;
@@ -8,7 +9,7 @@ namespace Panside.Guide.Hearing;
 
 /// <summary>Makes what the ear heard into lines, with the open prompt in mind.</summary>
 /// <param name="setting">What the session runs on.</param>
-internal sealed class TalkListener(Setting setting)
+internal sealed partial class TalkListener(Setting setting)
 {
     /// <summary>From this share on a fact is taken and told back; under it it is asked. Judged by writers left out: see docs/hearing.md.</summary>
     public const double TakenFrom = 0.6;
@@ -57,21 +58,40 @@ internal sealed class TalkListener(Setting setting)
         if (asked is not null && ear.AloneIn(text) is { } alone && alone.Fits(asked.Kind))
         {
             var isAsked = text.TrimEnd().EndsWith('?');
-            return new([Line(at, new("reading:" + asked.Code, alone, isAsked ? AskedBack : 1, text))], IsWhole: !isAsked, isAsked ? AskedBack : 1);
+            return new([Line(at, new("reading:" + asked.Code, alone, isAsked ? AskedBack : 1, text), isAsked: true)], IsWhole: !isAsked, isAsked ? AskedBack : 1);
         }
 
         var meanings = ear.Hear(text, kind => Weight(kind, open));
         // Should I add 2 gal? Who asks has told nothing: it is asked back.
-        if (text.TrimEnd().EndsWith('?') && meanings is [.., var last] && Tells(last))
+        if (ear.IsQuestion(text) && meanings is [.., var last] && Tells(last))
         {
+            if (meanings.All(meaning => meaning.Amount is null && meaning.Kind is not Meaning.Cry) && !text.TrimEnd().EndsWith('?'))
+            {
+                return new([new MeansNothing($"'{text.Trim()}' asks, so nothing is taken; and that question is not answered here.")], IsWhole: true, 1);
+            }
+
             meanings = [.. meanings.Select(meaning => Tells(meaning) ? meaning with { Share = double.Min(meaning.Share, AskedBack) } : meaning)];
         }
 
         var facts = meanings.Where(meaning => meaning.Kind is not (Meaning.None or Meaning.Cry) && meaning.Share >= LeastOf(meaning)).ToList();
         return facts.Count == 0
             ? TalkHeard.Nothing
-            : new([.. facts.Select(fact => Line(at, fact))], facts.Count == meanings.Count, facts.Min(fact => fact.Share));
+            : new([.. facts.Select(fact => Line(at, fact, IsAsked(fact, open)))], facts.Count == meanings.Count, facts.Min(fact => fact.Share));
     }
+
+    /// <summary>Whether the step that is open asks for the very deed.</summary>
+    private bool IsAsked(Meaning meaning, Prompt? open) => open is not null && meaning.Root == "did"
+        && setting.Flow.Steps.TryGetValue(open.Step, out var step) && (step.Deed?.Code == meaning.Rest || step.Advise == meaning.Rest);
+
+    /// <summary>A burner that was lit or put on again, where a line says so of it; null where it says anything else. No such line tells of an operator who is back.</summary>
+    public Understood? Relit(Moment at, string text) =>
+        setting.Rig.IsBurner && KnownTalk.Ear(setting.Flow.Language) is { } ear && ear.NamesFire(text) && ear.SaysOnAgain(text)
+            ? new MeansLine(new Did(at, DeedName.LitFire, null))
+            : null;
+
+    /// <summary>Wood, where a line has its words and nothing surer is known: a charge that was not heard makes all that follows too soon.</summary>
+    public Understood? PerhapsWood(Moment at, string text) =>
+        !setting.Rig.IsBurner && KnownTalk.Ear(setting.Flow.Language)?.MaySayWood(text) == true ? new MeansUnsure(new Did(at, DeedName.AddWood, null)) : null;
 
     /// <summary>What a line that was not understood comes nearest to, in words that are: two at the most.</summary>
     public IReadOnlyList<string> Near(string text) => KnownTalk.Ear(setting.Flow.Language) is not { } ear ? [] :
@@ -116,7 +136,23 @@ internal sealed class TalkListener(Setting setting)
         { Ask: var ask } => kind == "reading:" + ask || kind.StartsWith($"observed:{ask}:", StringComparison.Ordinal) ? AskedWeighs : 1,
     };
 
-    private Understood Line(Moment at, Meaning meaning)
+    /// <summary>
+    /// Why a deed cannot be meant by words that name another thing: the tank's valve is no draw-off, and who keeps going does not leave. Where the
+    /// draw-off is asked for, "opened" is enough. Null where it may be meant.
+    /// </summary>
+    private string? OfAnotherThing(Meaning meaning, TalkEar ear, bool isAsked) => meaning.Kind switch
+    {
+        "did:open-draw" or "did:close-draw" when meaning.Amount is null && ear.NamesOtherValve(meaning.Words) && !ear.NamesFire(meaning.Words) =>
+            $"'{meaning.Words}': nothing is taken. Of the draw-off say 'draw open', or 'drew' with the volume.",
+        "did:open-draw" when meaning.Amount is null && !isAsked && !ear.NamesDraw(meaning.Words) =>
+            $"'{meaning.Words}': nothing is taken. If the draw-off is open, say 'draw open'.",
+        "did:close-draw" when meaning.Amount is null && !isAsked && !setting.Rig.IsBurner && !ear.NamesDraw(meaning.Words) =>
+            $"'{meaning.Words}': nothing is taken. If the draw-off is shut, say 'drew' with the volume.",
+        "did:leave" when ear.SaysStays(meaning.Words) => $"'{meaning.Words}': nothing is taken, you stay.",
+        _ => null,
+    };
+
+    private Understood Line(Moment at, Meaning meaning, bool isAsked)
     {
         var understood = Sure(at, meaning);
         if (meaning.Root is "reading" or "did" or "observed" && KnownTalk.Ear(setting.Flow.Language) is { } ear)
@@ -125,6 +161,11 @@ internal sealed class TalkListener(Setting setting)
             if (meaning.Root == "did" && ear.IsDenied(meaning.Words))
             {
                 return new MeansNothing($"Heard as not so: '{meaning.Words}'. Nothing is taken. Say what is.");
+            }
+
+            if (OfAnotherThing(meaning, ear, isAsked) is { } other)
+            {
+                return new MeansNothing(other);
             }
 
             if (meaning.Kind == BoilStill && ear.SaysGoesOn(meaning.Words))
@@ -164,6 +205,10 @@ internal sealed class TalkListener(Setting setting)
         var parts = meaning.Kind.Split(':');
         switch (parts[0])
         {
+            case "did" or "added" when (meaning.Kind == "added" || parts[1] == DeedName.FillPan.Code) && KnownTalk.Ear(setting.Flow.Language)?.SaysOut(meaning.Words) == true:
+                return new MeansNothing($"'{meaning.Words}': nothing is taken as poured in. What is out shows in the depth: say 'depth …'{(setting.Rig.IsBatch ? ", or 'poured out' if all of it is" : "")}.");
+            case "reading" when parts[1] == ReadingName.PanDepth.Code && setting.Rig.Back is not null && meaning.Amount is { } deep && OfBack().IsMatch(meaning.Words):
+                return Measured(deep.In(ReadingName.BackPanDepth.UnitIn(setting.Units)), measure => new Reading(at, ReadingName.BackPanDepth, measure));
             case "reading" when setting.Readings.Find(parts[1]) is { } name && meaning.Amount is { } amount:
                 return Measured(amount.In(name.UnitIn(setting.Units)), measure => new Reading(at, name, measure));
             case "observed" when ObservationName.FromCode(parts[1]) is { } seen:
@@ -173,6 +218,8 @@ internal sealed class TalkListener(Setting setting)
             case "added" when meaning.Amount is { } amount:
                 var place = Added.Places.FirstOrDefault(place => meaning.Words.Split(' ').Contains(place));
                 return Measured(amount.In(setting.Units.Preferred(Dimension.Volume)), measure => Placed(new(at, measure, Liquids.Sap), place, PanIn(meaning.Words)));
+            case "hold" when KnownTalk.Ear(setting.Flow.Language)?.SaysNoMoreOfElse(meaning.Words) == true:
+                return new MeansNothing($"'{meaning.Words}': nothing is taken. If no more wood goes in, say 'shutdown'.");
             case "hold" when KnownTalk.Ear(setting.Flow.Language)?.SaysOneMore(meaning.Words) == true:
                 return new MeansNothing("Did wood go in, or goes no more in? Say 'wood' or 'shutdown'.");
             case "hold" when setting.Flow.Words.TryGetValue("hold wood", out var word):
@@ -212,6 +259,9 @@ internal sealed class TalkListener(Setting setting)
             amount.In(deed.Reads?.UnitIn(setting.Units) ?? setting.Units.Preferred(kind)),
             measure => liquid is null ? new Did(at, deed, measure) { Pan = pan } : new Did(at, deed, measure) { Is = liquid, Pan = pan });
     }
+
+    [GeneratedRegex(@"\b(?:back|rear|flues?|behind)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex OfBack();
 
     private static Understood Measured((double Value, Unit Unit) amount, Func<Measure, LineIn> means) =>
         Measure.Of(amount.Value, amount.Unit) is { } measure ? new MeansLine(means(measure)) : new MeansNothing($"{Measure.Fault(amount.Value, amount.Unit)}.");

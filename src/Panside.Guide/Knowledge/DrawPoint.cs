@@ -14,12 +14,6 @@ internal static class DrawPoint
     /// </summary>
     public static TemperatureRise Fall => TemperatureRise.FromFahrenheit(0.5);
 
-    /// <summary>So near to the draw point, at a full boil, the last cell thickens to it within minutes: 1.5 °F.</summary>
-    public static TemperatureRise AtHand => TemperatureRise.FromFahrenheit(1.5);
-
-    /// <summary>So far over the draw point the liquid is no syrup any more: 4 °F, some 4 Brix.</summary>
-    public static TemperatureRise FarOver => TemperatureRise.FromFahrenheit(4);
-
     /// <summary>A thermometer is read to this: a draw is due when the reading rounds to the draw point.</summary>
     public static TemperatureRise ReadTo => TemperatureRise.FromFahrenheit(0.1);
 

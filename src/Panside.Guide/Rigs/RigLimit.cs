@@ -83,8 +83,10 @@ public sealed record RigLimit(Dimension Dimension, double Low, double High, Unit
         _ => UnitSystem.Us.Convert(measure, Unit).Value,
     };
 
-    /// <summary>Whether a number in the limit's unit is allowed.</summary>
-    public bool Allows(double value) => value >= Low && value <= High;
+    /// <summary>Whether a number in the limit's unit is allowed: the bounds are, whatever a change of units makes of their last digit.</summary>
+    public bool Allows(double value) => value >= Low - Hair(Low) && value <= High + Hair(High);
+
+    private static double Hair(double bound) => double.Abs(bound) * 1e-9;
 
     /// <summary>As a fault says it: <c>6 to 240 in, like 48 in</c>.</summary>
     public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{Low:0.##} to {High:0.##} {Unit.Shown()}, like {Example}");

@@ -59,6 +59,7 @@ internal sealed class Absence(Setting setting)
         turn.Tell(safe is null ? $"When the pan would fall is not known before its depth is read. Be back in {Amount.Minutes(double.Min(wanted, 5))}."
             : safe < wanted ? $"Unfed, the floor would show in about {Amount.Minutes(left!.Value)}. {Amount.Minutes(wanted)} is too long: be back in {Amount.Minutes(back)}, or have someone stay."
             : $"Unfed, the floor would show in about {Amount.Minutes(left!.Value)}. Be back in {Amount.Minutes(back)}.");
+        turn.Happen(new Marked(Absences.Mark));
         Start(turn, "away", new(AwayClock, turn.State.Now!.Value.Time.AddMinutes(safe is null ? double.Min(wanted, 5) : back), "You said that you are away. Back at the pan now: read its depth first. Say 'back'."));
     }
 

@@ -60,12 +60,21 @@ public sealed partial class Decider
             case MeansLine(Did { Name.Code: "shut-off" }) when _setting.Rig.IsBurner && MayBeTheDraw(turn) && KnownTalk.Ear(_setting.Flow.Language)?.NamesFire(text.Words) != true:
                 turn.Refuse($"The draw-off, or the {_setting.Rig.Heater}? Say 'drew' with the volume, or '{_setting.Rig.Heater} off'.", "text");
                 break;
+            case MeansLine(Did { Name.Code: "close-draw", Measure: null }) when turn.Holds("burner-on") && KnownTalk.Ear(_setting.Flow.Language)?.NamesFire(text.Words) == true:
+                HearMeant(turn, new Did(text.At, DeedName.ShutOff, null));
+                break;
             case MeansLine(Did { Name.Code: "close-draw", Measure: null }) when _setting.Rig.IsBurner && !turn.Holds("draw-open") && turn.State.Open is { } asked && _walker.DeedOf(asked.Step) == DeedName.ShutOff:
                 // Nothing is open that could be shut: who turned it off was asked to.
                 HearMeant(turn, new Did(text.At, DeedName.ShutOff, null));
                 break;
+            case MeansLine(Did { Name.Code: "close-draw", Measure: null }) when turn.Holds("burner-on") && !turn.Holds("draw-open"):
+                AskWhether(turn, new Did(text.At, DeedName.ShutOff, null));
+                break;
             case MeansLine(var meant):
                 HearMeant(turn, meant is Added poured ? poured.IntoPan(text.At) : meant);
+                break;
+            case MeansWord("shutdown", _) when IsGuess(text.Words) && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency:
+                turn.Refuse($"'{text.Words}': first what stands open here. If no more wood goes in, say 'shutdown'.", "text");
                 break;
             case MeansWord(var word, var rest):
                 var said = rest.Length > 0 ? $"{word} {rest}" : word;
@@ -92,6 +101,9 @@ public sealed partial class Decider
                 break;
         }
     }
+
+    /// <summary>Whether a word of the flow was made of other words than its own.</summary>
+    private bool IsGuess(string said) => !_setting.Flow.Words.ContainsKey(said.Trim().TrimEnd('.', '!'));
 
     /// <summary>
     /// Liquid went into the pan, and nobody said how much. It is taken at once as a pour of unknown size, for cold liquid hides a boil whatever
@@ -193,6 +205,15 @@ public sealed partial class Decider
     private void Cry(Turn turn, Moment at, IReadOnlyList<string> dangers, bool isSure)
     {
         var meant = _setting.Flow.Dangers.Where(danger => danger.IsList || dangers.Contains(danger.Code)).ToList();
+        if (!isSure && turn.State.Open is not null && _setting.Flow.Steps[turn.State.Step] is { Phase.IsEmergency: true } step && _setting.Flow.DangerAt(step.Id) is not { IsList: true })
+        {
+            // What is not sure takes nobody off the page of what was named.
+            Conversation.Heard(turn, at, "say that again");
+            _announcer.Repeat(turn);
+            turn.Tell(turn.Fill("Something else as well? Say its word: {dangers}."));
+            return;
+        }
+
         var word = isSure && meant.FirstOrDefault(danger => danger.Code == dangers[0]) is { } sure ? sure.Code : meant.First(danger => danger.IsList).Code;
         turn.Say((_, number) => new HeardLine(at, number, new Text(at, word)));
         turn.Happen(new Remembered(word));

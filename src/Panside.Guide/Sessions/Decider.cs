@@ -120,6 +120,11 @@ public sealed partial class Decider
 
     private void Hear(Turn turn, LineIn line)
     {
+        if (line is Text or Answer or Reading or Observed or Did && turn.State.Marks.Contains(Absences.Mark))
+        {
+            turn.Happen(new Unmarked(Absences.Mark));
+        }
+
         switch (line)
         {
             case Unreadable unreadable:
@@ -139,45 +144,16 @@ public sealed partial class Decider
 
     private void HearAnswer(Turn turn, Answer answer)
     {
+        if (turn.State.Doubted is Did { Name.Code: "leave" } leaving && IsPast(turn, leaving, answer))
+        {
+            // Nobody goes by a yes that was meant for something else.
+            turn.Happen(new Doubted(null));
+            turn.Tell("Leaving lapsed; this answers what is asked now. Say 'leave' to go.");
+        }
+
         if (turn.State.Doubted is { } doubted)
         {
-            if (SomePoured.Open(turn.State) is not null)
-            {
-                turn.Happen(new Doubted(null));
-                turn.Tell(SomePoured.Unasked);
-                return;
-            }
-
-            if (answer.At.Time - doubted.At.Time > Situation.DoubtLasts)
-            {
-                turn.Happen(new Doubted(null));
-                turn.Tell($"Lapsed: {Describe.Line(doubted)}. Say it again if it holds.");
-                return;
-            }
-
-            if (doubted is Added added && answer.Word == AnswerWords.Yes)
-            {
-                HearMeant(turn, PanOrTank.ByYes(added, answer.At, _setting.Rig.HasFloat));
-                return;
-            }
-
-            if (answer.Word == AnswerWords.Later)
-            {
-                turn.Tell("The question stays open.");
-                return;
-            }
-
-            turn.Happen(new Doubted(null));
-            if (answer.Word == AnswerWords.Yes)
-            {
-                turn.Tell($"Taken: {Describe.Line(doubted)}.");
-                Take(turn, doubted with { At = answer.At }, insisted: true);
-            }
-            else
-            {
-                turn.Tell($"Dropped: {Describe.Line(doubted)}.");
-            }
-
+            AnswerDoubt(turn, answer, doubted);
             return;
         }
 
@@ -206,13 +182,59 @@ public sealed partial class Decider
             Consider(turn, new Did(answer.At, DeedName.FillPan, portion.Amount) { Is = portion.Liquid });
             if (turn.State.Last(DeedName.FillPan)?.At == answer.At)
             {
-                turn.Tell($"Counted: {Amount.Shown(portion.Amount)} of {portion.Liquid} poured in. 'undo' takes it back.");
+                turn.Tell($"Counted: {Amount.Plain(portion.Amount)} of {portion.Liquid} poured in. 'undo' takes it back.");
             }
 
             return;
         }
 
         _walker.Answer(turn, open, answer.Word);
+    }
+
+    /// <summary>Whether leaving was asked so long ago, or something else was asked since, that an answer is no longer its.</summary>
+    private static bool IsPast(Turn turn, Did leaving, Answer answer) =>
+        answer.At.Time - leaving.At.Time > LeavingLasts || turn.State.OpenSince.Time > leaving.At.Time;
+
+    private static readonly TimeSpan LeavingLasts = TimeSpan.FromMinutes(2);
+
+    private void AnswerDoubt(Turn turn, Answer answer, LineIn doubted)
+    {
+        if (SomePoured.Open(turn.State) is not null)
+        {
+            turn.Happen(new Doubted(null));
+            turn.Tell(SomePoured.Unasked);
+            return;
+        }
+
+        if (answer.At.Time - doubted.At.Time > Situation.DoubtLasts)
+        {
+            turn.Happen(new Doubted(null));
+            turn.Tell($"Lapsed: {Describe.Line(doubted)}. Say it again if it holds.");
+            return;
+        }
+
+        if (doubted is Added added && answer.Word == AnswerWords.Yes)
+        {
+            HearMeant(turn, PanOrTank.ByYes(added, answer.At, _setting.Rig.HasFloat));
+            return;
+        }
+
+        if (answer.Word == AnswerWords.Later)
+        {
+            turn.Tell("The question stays open.");
+            return;
+        }
+
+        turn.Happen(new Doubted(null));
+        if (answer.Word == AnswerWords.Yes)
+        {
+            turn.Tell($"Taken: {Describe.Line(doubted)}.");
+            Take(turn, doubted with { At = answer.At }, insisted: true);
+        }
+        else
+        {
+            turn.Tell($"Dropped: {Describe.Line(doubted)}.");
+        }
     }
 
     private void Consider(Turn turn, LineIn line)

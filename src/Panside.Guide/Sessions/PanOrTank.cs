@@ -21,7 +21,7 @@ internal static class PanOrTank
     public static bool IsPanMeant(Turn turn)
     {
         var step = turn.Now.Setting.Flow.Steps[turn.State.Step];
-        return (step.Phase.Code == "emergency" && step.Urgency == "danger")
+        return (step.Phase.IsEmergency && step.Urgency == "danger")
             || (turn.State is { ToldToPour: { } told, Now: { } now } && now.Time - told.Time <= JustNow);
     }
 

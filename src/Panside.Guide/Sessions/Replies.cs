@@ -5,6 +5,7 @@ using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Sessions;
 
@@ -159,7 +160,9 @@ internal sealed class Replies(Setting setting)
         yield return "Flow: " + string.Join(", ", setting.Flow.OwnWords.Where(IsOfThisRig)) + ".";
     }
 
-    /// <summary>Whether a word is not that of a danger of a pan that this rig has not.</summary>
+    /// <summary>Whether a word is neither that of a danger of a pan that this rig has not, nor leads on only where a rig has what this one lacks.</summary>
     private bool IsOfThisRig(string word) =>
-        setting.Flow.Dangers.All(danger => danger.Code != word || setting.IsThere(setting.Flow.Steps[danger.Go].Ask));
+        setting.Flow.Dangers.All(danger => danger.Code != word || setting.IsThere(setting.Flow.Steps[danger.Go].Ask))
+        && (setting.Flow.Anywhere.Where(way => way.When == "word " + word).ToList() is not { Count: > 0 } ways
+            || ways.Exists(way => way.Given.Where(RigFacts.IsOne).All(fact => RigFacts.Holds(setting.Rig, fact))));
 }

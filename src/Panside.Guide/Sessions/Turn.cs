@@ -11,6 +11,9 @@ internal sealed class Turn(Setting setting, Evolver evolver, SessionState state)
     private readonly List<LineOut> _lines = [];
     private Situation? _now;
 
+    /// <summary>The steps that were passed by since the line came.</summary>
+    public HashSet<string> PassedBy { get; } = new(StringComparer.Ordinal);
+
     /// <summary>The state after what has happened so far.</summary>
     public SessionState State { get; private set; } = state;
 

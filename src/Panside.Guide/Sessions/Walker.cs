@@ -245,7 +245,8 @@ internal sealed class Walker(Setting setting)
     /// <summary>What is not for this hand, this rig or this moment is passed by as if it had been done.</summary>
     private void PassBy(Turn turn, Step step)
     {
-        if (!setting.PassesBy(step, turn.Holds))
+        // Nobody is sent round: a step that was passed by already is asked, whatever it hangs on.
+        if (!setting.PassesBy(step, turn.Holds) || !turn.PassedBy.Add(step.Id))
         {
             return;
         }

@@ -30,7 +30,7 @@ public sealed record FaultKind(string Code, string Hint)
     public static FaultKind Range { get; } = new("range", "The page of this key says how little and how much it may be, and why.");
 
     /// <summary>A fact that the program does not know, or that does not belong there.</summary>
-    public static FaultKind Fact { get; } = new("fact", "docs/flows.md lists the facts; one that a step sets is written 'marked NAME'.");
+    public static FaultKind Fact { get; } = new("fact", "docs/facts.md lists the facts; one that a step sets is written 'marked NAME'.");
 
     /// <summary>A figure in braces that the program does not know.</summary>
     public static FaultKind Figure { get; } = new("figure", "docs/figures.md lists the figures; a brace that is meant as one has no place in a text.");

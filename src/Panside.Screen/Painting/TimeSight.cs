@@ -1,6 +1,7 @@
 using Panside.Guide.Advice;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Reckoning.Quantities;
 
 namespace Panside.Screen.Painting;
@@ -37,18 +38,18 @@ internal sealed record TimeSight(DateTimeOffset Now, IReadOnlyList<TimeRow> Rows
         [
             new("Tank") { Place = 2, Points = Read(ReadingName.TankVolume, read => now.Setting.Units.Convert(read, now.Setting.Units.Preferred(Dimension.Volume)).Value / most) },
             new("Depth") { Place = 4, Points = Read(ReadingName.PanDepth, read => UnitSystem.Length(read) / rig.FloodDepth) },
-            new("Draw-off")
+            new(rig.HasDrawOff ? "Draw-off" : "Degrees")
             {
                 Place = 3,
                 Points = Read(ReadingName.DrawTemperature, read => (UnitSystem.Temperature(read) - now.State.Rig.Boiling).Celsius / (draw - now.State.Rig.Boiling).Celsius),
             },
-            new(rig.OfFire("Wood", "Fire"))
+            new(!rig.IsBurner ? "Wood" : rig.Fuel == Fuel.Electric ? "Heat" : "Burner")
             {
                 Ticks = [.. now.State.Charges.Select(charge => From(charge.Time)), .. wood is { } next ? [next] : Array.Empty<double>()],
                 Band = now.IsEnding || now.IsHeld ? null : Band(Forecasts.ToLastCharge),
                 Ahead = rig.OfFire("last", "off"),
             },
-            new("Draw") { Marks = [.. now.State.Draws.Select(one => From(one.Time))], Band = now.IsEnding ? null : Band(Forecasts.ToDraw), Ahead = "draw" },
+            new(rig.IsBatch ? "Batch" : "Draw") { Marks = [.. now.State.Draws.Select(one => From(one.Time))], Band = now.IsEnding ? null : Band(Forecasts.ToDraw), Ahead = rig.IsBatch ? "batch" : "draw" },
             new("Boil") { Band = now.IsHeld ? Band(Forecasts.ToStill) : null, Ahead = "stops" },
         ]);
     }

@@ -164,7 +164,7 @@ public class DrawCourseTests
         boil.Say("draw 219", "open");
         boil.After(1.5);
         boil.Say("draw 219.8");
-        Assert.Contains(boil.Answers.OfType<AdviceLine>(), line => line.Advice.Text.StartsWith("Pour a quart of sap", StringComparison.Ordinal));
+        Assert.Contains(boil.Answers.OfType<AdviceLine>(), line => line.Advice.Text.StartsWith("Pour a little sap", StringComparison.Ordinal));
     }
 
     [Fact]

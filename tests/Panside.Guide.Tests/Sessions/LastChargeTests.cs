@@ -87,7 +87,7 @@ public class LastChargeTests
         boil.After(20);
         boil.Say("yes");
         Assert.False(boil.State.IsOver);
-        Assert.StartsWith("Lapsed: leaving", boil.Only<ToldLine>().Text, StringComparison.Ordinal);
+        Assert.StartsWith("Leaving lapsed", boil.Answers.OfType<ToldLine>().First().Text, StringComparison.Ordinal);
     }
 
     [Fact]

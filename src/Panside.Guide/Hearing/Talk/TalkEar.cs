@@ -84,6 +84,44 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
     /// <summary>Whether a piece names the boil.</summary>
     public bool NamesBoil(string piece) => piece.Split(' ').Any(words.BoilNames.Contains);
 
+    /// <summary>Whether a piece names the draw-off or syrup.</summary>
+    public bool NamesDraw(string piece) => piece.Split(' ').Any(words.DrawNames.Contains);
+
+    /// <summary>Whether a piece names another thing that is opened and shut.</summary>
+    public bool NamesOtherValve(string piece) => piece.Split(' ').Any(words.OtherValves.Contains);
+
+    /// <summary>Whether a piece says that what it tells of went out of the pan.</summary>
+    public bool SaysOut(string piece) => piece.Split(' ').Any(words.Outward.Contains);
+
+    /// <summary>Whether a piece says that somebody stays.</summary>
+    public bool SaysStays(string piece) => piece.Split(' ').Any(words.Stays.Contains);
+
+    /// <summary>Whether a piece says that there is no more of something that is neither wood nor fire, no more smoke, or that somebody is to be silent.</summary>
+    public bool SaysNoMoreOfElse(string piece) =>
+        piece.Split(' ') is var all && !all.Any(words.WoodNames.Contains) && (all.Any(words.Speaking.Contains) ||
+        (Array.IndexOf(all, "no") is >= 0 and var no && no + 2 < all.Length && all[no + 1] == "more"));
+
+    /// <summary>Whether a line asks, with a mark behind it or by how it begins.</summary>
+    public bool IsQuestion(string text)
+    {
+        var said = Letters.Plain(text).Trim();
+        return said.EndsWith('?') || words.AsksFirst.Any(first => said.StartsWith(first + " ", StringComparison.Ordinal));
+    }
+
+    /// <summary>Whether a line says that something is on again, and denies, asks and supposes nothing.</summary>
+    public bool SaysOnAgain(string text)
+    {
+        var said = $" {Letters.Plain(text).Trim()} ";
+        return words.OnAgain.Any(again => said.Contains($" {again} ", StringComparison.Ordinal)) && !said.Split(' ').Any(words.Unreal.Contains) && !IsQuestion(text);
+    }
+
+    /// <summary>Whether a line may say that wood went in, in words that the weights do not know, and denies, asks and supposes nothing.</summary>
+    public bool MaySayWood(string text)
+    {
+        var said = Letters.Plain(text).Trim().Split(' ');
+        return said.Any(words.WoodPieces.Contains) && said.Any(words.PutIn.Contains) && !said.Any(words.Unreal.Contains) && !IsQuestion(text);
+    }
+
     /// <summary>Whether a piece has a word of a smell that is not sweet alone.</summary>
     public bool IsNotSweet(string piece) => piece.Split(' ').Any(words.NotSweet.Contains);
 

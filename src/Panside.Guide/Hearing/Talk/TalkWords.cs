@@ -21,6 +21,11 @@ internal sealed class TalkWords
         Another = map.Texts("another", required: true);
         (Still, Ended, GoesOn) = (Words(map, "still"), Words(map, "ended"), Words(map, "goes-on"));
         (CoalsNames, BoilNames, NotSweet) = (Words(map, "coals-names"), Words(map, "boil-names"), Words(map, "not-sweet"));
+        (DrawNames, OtherValves, Stays, Outward) = (Words(map, "draw-names"), Words(map, "other-valves"), Words(map, "stays"), Words(map, "outward"));
+        (WoodNames, WoodPieces, PutIn) = (Words(map, "wood-names"), Words(map, "wood-pieces"), Words(map, "put-in"));
+        Speaking = Words(map, "speaking");
+        OnAgain = map.Texts("on-again", required: true);
+        AsksFirst = map.Texts("asks-first", required: true);
         (Instead, Pints, When) = (Words(map, "instead"), Words(map, "pints"), Words(map, "when"));
         (Defines, Measures) = (map.Texts("define", required: true), map.Texts("measure", required: true));
         More = $" {map.Text("more", required: true)} ";
@@ -85,6 +90,36 @@ internal sealed class TalkWords
 
     /// <summary>Words of a smell that is not sweet alone.</summary>
     public FrozenSet<string> NotSweet { get; }
+
+    /// <summary>Names of the draw-off and of what runs out there.</summary>
+    public FrozenSet<string> DrawNames { get; }
+
+    /// <summary>What else is opened and shut: another valve, the draft, a door.</summary>
+    public FrozenSet<string> OtherValves { get; }
+
+    /// <summary>Says of somebody that no one goes: stay, keep going.</summary>
+    public FrozenSet<string> Stays { get; }
+
+    /// <summary>Where liquid goes that leaves the pan.</summary>
+    public FrozenSet<string> Outward { get; }
+
+    /// <summary>Names of wood and of firing: of what goes in no more.</summary>
+    public FrozenSet<string> WoodNames { get; }
+
+    /// <summary>What one puts into a fire.</summary>
+    public FrozenSet<string> WoodPieces { get; }
+
+    /// <summary>How it gets there, done.</summary>
+    public FrozenSet<string> PutIn { get; }
+
+    /// <summary>What a voice does: asking, talking.</summary>
+    public FrozenSet<string> Speaking { get; }
+
+    /// <summary>Says of what heats a pan that it is on again.</summary>
+    public IReadOnlyList<string> OnAgain { get; }
+
+    /// <summary>The beginnings of a question that has no mark behind it.</summary>
+    public IReadOnlyList<string> AsksFirst { get; }
 
     /// <summary>Names of what heats a pan without wood.</summary>
     public FrozenSet<string> FireNames { get; }
