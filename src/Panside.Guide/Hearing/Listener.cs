@@ -62,8 +62,8 @@ public sealed partial class Listener(Setting setting)
         (said, text) = (Pails.InVolume(said, setting), Pails.InVolume(text, setting));
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
-        var understood = Word(at, said, open) ?? Emptying.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap) ?? _talk.Relit(at, said) ?? Listed(at, said) ?? Amount(at, said, open) ?? _talk.Term(text);
-        return understood is not (null or MeansNothing) ? understood
+        var understood = Word(at, said, open) ?? Emptying.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap) ?? _talk.TankEmpty(at, said) ?? _talk.Relit(at, said) ?? Listed(at, said) ?? Amount(at, said, open) ?? _talk.Term(text);
+        return understood is not (null or MeansNothing { IsFinal: false }) ? understood
             : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? Lost(text, said, open);
     }
 
@@ -118,7 +118,10 @@ public sealed partial class Listener(Setting setting)
         // Who is asked for the depth and says low has a low pan: foam is low as well, and nobody asked for it.
         if (open?.Ask == ReadingName.PanDepth.Code && setting.Flow.Words.TryGetValue("pan " + Adverb().Replace(said, ""), out var low))
         {
-            return new MeansWord(low, "");
+            // The word alone may have been meant for foam, which was asked a moment ago.
+            return said.Equals("low", StringComparison.OrdinalIgnoreCase)
+                ? new MeansNothing("The pan, or the foam? Pan: pour sap in and say its depth. Foam: 'foam low'.") { IsFinal = true }
+                : new MeansWord(low, "");
         }
 
         if (UnitNames.FromWord(said) is { } alone && said.Length > 1 && open?.Ask is Prompt.Confirm)

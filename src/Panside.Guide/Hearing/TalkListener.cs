@@ -58,14 +58,15 @@ internal sealed partial class TalkListener(Setting setting)
         if (asked is not null && ear.AloneIn(text) is { } alone && alone.Fits(asked.Kind))
         {
             var isAsked = text.TrimEnd().EndsWith('?');
-            return new([Line(at, new("reading:" + asked.Code, alone, isAsked ? AskedBack : 1, text), isAsked: true)], IsWhole: !isAsked, isAsked ? AskedBack : 1);
+            return new([Line(at, new("reading:" + asked.Code, alone, isAsked ? AskedBack : 1, text))], IsWhole: !isAsked, isAsked ? AskedBack : 1);
         }
 
         var meanings = ear.Hear(text, kind => Weight(kind, open));
         // Should I add 2 gal? Who asks has told nothing: it is asked back.
-        if (ear.IsQuestion(text) && meanings is [.., var last] && Tells(last))
+        var isMarked = text.TrimEnd().EndsWith('?');
+        if ((isMarked || (ear.IsQuestion(text) && !meanings.Any(meaning => meaning.Root == "answer"))) && meanings is [.., var last] && Tells(last))
         {
-            if (meanings.All(meaning => meaning.Amount is null && meaning.Kind is not Meaning.Cry) && !text.TrimEnd().EndsWith('?'))
+            if (meanings.All(meaning => meaning.Amount is null && meaning.Kind != Meaning.Cry) && !isMarked)
             {
                 return new([new MeansNothing($"'{text.Trim()}' asks, so nothing is taken; and that question is not answered here.")], IsWhole: true, 1);
             }
@@ -76,12 +77,13 @@ internal sealed partial class TalkListener(Setting setting)
         var facts = meanings.Where(meaning => meaning.Kind is not (Meaning.None or Meaning.Cry) && meaning.Share >= LeastOf(meaning)).ToList();
         return facts.Count == 0
             ? TalkHeard.Nothing
-            : new([.. facts.Select(fact => Line(at, fact, IsAsked(fact, open)))], facts.Count == meanings.Count, facts.Min(fact => fact.Share));
+            : new([.. facts.Select(fact => Line(at, fact))], facts.Count == meanings.Count, facts.Min(fact => fact.Share));
     }
 
-    /// <summary>Whether the step that is open asks for the very deed.</summary>
-    private bool IsAsked(Meaning meaning, Prompt? open) => open is not null && meaning.Root == "did"
-        && setting.Flow.Steps.TryGetValue(open.Step, out var step) && (step.Deed?.Code == meaning.Rest || step.Advise == meaning.Rest);
+    /// <summary>A tank that is empty, said of itself: none is left in it.</summary>
+    public Understood? TankEmpty(Moment at, string text) => KnownTalk.Ear(setting.Flow.Language)?.IsTankEmpty(text) == true
+        ? new MeansLine(new Reading(at, ReadingName.TankVolume, new(0, ReadingName.TankVolume.UnitIn(setting.Units))))
+        : null;
 
     /// <summary>A burner that was lit or put on again, where a line says so of it; null where it says anything else. No such line tells of an operator who is back.</summary>
     public Understood? Relit(Moment at, string text) =>
@@ -137,22 +139,20 @@ internal sealed partial class TalkListener(Setting setting)
     };
 
     /// <summary>
-    /// Why a deed cannot be meant by words that name another thing: the tank's valve is no draw-off, and who keeps going does not leave. Where the
-    /// draw-off is asked for, "opened" is enough. Null where it may be meant.
+    /// Why a deed cannot be meant by words that name another thing: the tank's valve is no draw-off, and who keeps going does not leave. Null where it
+    /// may be meant.
     /// </summary>
-    private string? OfAnotherThing(Meaning meaning, TalkEar ear, bool isAsked) => meaning.Kind switch
+    private static string? OfAnotherThing(Meaning meaning, TalkEar ear) => meaning.Kind switch
     {
         "did:open-draw" or "did:close-draw" when meaning.Amount is null && ear.NamesOtherValve(meaning.Words) && !ear.NamesFire(meaning.Words) =>
             $"'{meaning.Words}': nothing is taken. Of the draw-off say 'draw open', or 'drew' with the volume.",
-        "did:open-draw" when meaning.Amount is null && !isAsked && !ear.NamesDraw(meaning.Words) =>
+        "did:open-draw" when meaning.Amount is null && ear.SpeaksOfNoDraw(meaning.Words) =>
             $"'{meaning.Words}': nothing is taken. If the draw-off is open, say 'draw open'.",
-        "did:close-draw" when meaning.Amount is null && !isAsked && !setting.Rig.IsBurner && !ear.NamesDraw(meaning.Words) =>
-            $"'{meaning.Words}': nothing is taken. If the draw-off is shut, say 'drew' with the volume.",
         "did:leave" when ear.SaysStays(meaning.Words) => $"'{meaning.Words}': nothing is taken, you stay.",
         _ => null,
     };
 
-    private Understood Line(Moment at, Meaning meaning, bool isAsked)
+    private Understood Line(Moment at, Meaning meaning)
     {
         var understood = Sure(at, meaning);
         if (meaning.Root is "reading" or "did" or "observed" && KnownTalk.Ear(setting.Flow.Language) is { } ear)
@@ -163,7 +163,7 @@ internal sealed partial class TalkListener(Setting setting)
                 return new MeansNothing($"Heard as not so: '{meaning.Words}'. Nothing is taken. Say what is.");
             }
 
-            if (OfAnotherThing(meaning, ear, isAsked) is { } other)
+            if (OfAnotherThing(meaning, ear) is { } other)
             {
                 return new MeansNothing(other);
             }

@@ -130,7 +130,7 @@ internal sealed class Replies(Setting setting)
         var boils = turn.Now.IsLit ? $"; {F("sweetness")}; {F("rate")} boil off" : "";
         var pan = turn.Now.Setting.Rig.Back is null ? "pan"
             : $"back pan {F("back-depth")}{(turn.Now.BackDepthRead is null ? "" : " deep")}, least {F("back-least-depth")}; front pan";
-        yield return $"Tank {F("tank")}{stop}; {pan} {(turn.State.Readings.ContainsKey(ReadingName.PanDepth) ? F("depth") + " deep" : "not read")}, least {F("least-depth")}{boils}.";
+        yield return $"{(RigFacts.Holds(turn.Now.Setting.Rig, "has-tank") ? "Tank" : "Sap left")} {F("tank")}{stop}; {pan} {(turn.State.Readings.ContainsKey(ReadingName.PanDepth) ? F("depth") + " deep" : "not read")}, least {F("least-depth")}{boils}.";
         yield return !turn.Now.Setting.IsThere(ReadingName.DrawTemperature.Code) ? $"Water boils at {F("boiling-water")}."
             : $"Water boils at {F("boiling-water")}; {F("draw")} at {F("draw-point")}; {(turn.Now.Setting.Rig.HasDrawOff ? "draw-off" : "thermometer")} {(turn.State.Readings.ContainsKey(ReadingName.DrawTemperature) ? "last " + F("draw-temperature") : "not read")}.";
         if (isEnding)
@@ -150,10 +150,30 @@ internal sealed class Replies(Setting setting)
     private static string Coming(string what, string likely, string soonest) =>
         $"{what} in about {likely}{(soonest == likely ? "" : $", in {soonest} at the soonest")}.";
 
+    /// <summary>A reading of each kind as it may be typed, of what this rig has and in its units.</summary>
+    private IEnumerable<string> ReadingExamples()
+    {
+        var (rig, isMetric) = (setting.Rig, setting.Units == UnitSystem.Metric);
+        yield return isMetric ? "tank 80" : "tank 22";
+        yield return isMetric ? "depth 4" : "depth 1 1/2";
+        if (rig.Has("thermometer"))
+        {
+            yield return isMetric ? "draw 103" : "draw 217.4";
+            yield return isMetric ? "water 99.7" : "water 211.5";
+        }
+
+        yield return "sap 2.1";
+        if (rig.Has("hydrometer"))
+        {
+            yield return "hydrometer 59";
+            yield return isMetric ? "sample 82" : "sample 180";
+        }
+    }
+
     private IEnumerable<string> Help()
     {
-        yield return "Readings: tank 22, depth 1 1/2, draw 217.4, water 211.5, sap 2.1, hydrometer 59, sample 180.";
-        yield return $"Done: lit, {setting.Rig.OfFire("wood", "shut off")}, open, drew 2 qt, {setting.Rig.OfFire("spread, ", "")}flooded, poured 2 gal, defoamer, {(setting.Rig.HasLid ? "covered, " : "")}refill 5 gal, leave.";
+        yield return $"Readings: {string.Join(", ", ReadingExamples())}.";
+        yield return $"Done: lit, {setting.Rig.OfFire("wood", "shut off")}, open, {(setting.Units == UnitSystem.Metric ? "drew 2 L" : "drew 2 qt")}, {setting.Rig.OfFire("spread, ", "")}flooded, {(setting.Units == UnitSystem.Metric ? "poured 8 L" : "poured 2 gal")}, defoamer, {(setting.Rig.HasLid ? "covered, " : "")}{(setting.Units == UnitSystem.Metric ? "refill 20 L" : "refill 5 gal")}, leave.";
         yield return $"Seen: rolling, steady, simmering, still; {setting.Rig.OfFire("deep, thin, spent; ", "")}{(setting.Rig.Channels > 1 ? "clear, fading, gone; " : "")}rising, over; scorched.";
         yield return "Answers: yes, no, skip, later. Also: why, undo, status, skipped, note …";
         yield return "Ask: when can I leave, what is gradient, what if I stop now. Or talk freely.";
@@ -162,7 +182,8 @@ internal sealed class Replies(Setting setting)
 
     /// <summary>Whether a word is neither that of a danger of a pan that this rig has not, nor leads on only where a rig has what this one lacks.</summary>
     private bool IsOfThisRig(string word) =>
-        setting.Flow.Dangers.All(danger => danger.Code != word || setting.IsThere(setting.Flow.Steps[danger.Go].Ask))
+        setting.Flow.Dangers.All(danger => danger.Code != word
+            || (setting.IsThere(setting.Flow.Steps[danger.Go].Ask) && danger.ListedWhere.All(fact => RigFacts.Holds(setting.Rig, fact))))
         && (setting.Flow.Anywhere.Where(way => way.When == "word " + word).ToList() is not { Count: > 0 } ways
             || ways.Exists(way => way.Given.Where(RigFacts.IsOne).All(fact => RigFacts.Holds(setting.Rig, fact))));
 }

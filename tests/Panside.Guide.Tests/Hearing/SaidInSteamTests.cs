@@ -128,15 +128,18 @@ public class SaidInSteamTests
     [InlineData("tank's empty")]
     [InlineData("the tank is empty")]
     [InlineData("the sap is gone")]
-    public void An_empty_tank_over_a_fire_is_a_danger(string said)
+    [InlineData("head tank is empty")]
+    public void An_empty_tank_is_its_reading_and_ends_the_firing(string said)
     {
         var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
         boil.Say(said);
-        Assert.Equal("emergency-dry", boil.State.Step);
+        Assert.Equal(0, boil.State.Last(ReadingName.TankVolume)!.Value.Value.Value);
+        Assert.Equal("hold-wood", boil.State.Step);
+        Assert.Contains(boil.Answers, line => line is AdviceLine { Advice: { Action: "raise-level", Urgency: "now" } });
     }
 
     [Theory]
-    [InlineData("low")]
+    [InlineData("too low")]
     [InlineData("pretty low")]
     public void Low_is_the_pan_where_its_depth_is_asked(string said)
     {
@@ -144,6 +147,14 @@ public class SaidInSteamTests
         Until(boil, prompt => prompt.Ask == "pan-depth");
         boil.Say(said);
         Assert.Equal("emergency-dry", boil.State.Step);
+    }
+
+    [Fact]
+    public void Low_alone_is_asked_back_there_for_foam_is_low_as_well()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        Until(boil, prompt => prompt.Ask == "pan-depth");
+        Assert.Contains(boil.Say("low"), line => line is RefusedLine(_, _, var why, _) && why.StartsWith("The pan, or the foam?", StringComparison.Ordinal));
     }
 
     [Theory]

@@ -84,11 +84,11 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
     /// <summary>Whether a piece names the boil.</summary>
     public bool NamesBoil(string piece) => piece.Split(' ').Any(words.BoilNames.Contains);
 
-    /// <summary>Whether a piece names the draw-off or syrup.</summary>
-    public bool NamesDraw(string piece) => piece.Split(' ').Any(words.DrawNames.Contains);
+    /// <summary>Whether a piece names another thing that is opened and shut, or sounds like a valve and speaks of none.</summary>
+    public bool NamesOtherValve(string piece) => piece.Split(' ').Any(words.OtherValves.Contains) || words.NoValve.Any(said => piece == said || piece.EndsWith(" " + said, StringComparison.Ordinal));
 
-    /// <summary>Whether a piece names another thing that is opened and shut.</summary>
-    public bool NamesOtherValve(string piece) => piece.Split(' ').Any(words.OtherValves.Contains);
+    /// <summary>Whether a piece speaks of something else than syrup that runs out.</summary>
+    public bool SpeaksOfNoDraw(string piece) => piece.Split(' ').Any(words.NoDraw.Contains);
 
     /// <summary>Whether a piece says that what it tells of went out of the pan.</summary>
     public bool SaysOut(string piece) => piece.Split(' ').Any(words.Outward.Contains);
@@ -98,14 +98,21 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
 
     /// <summary>Whether a piece says that there is no more of something that is neither wood nor fire, no more smoke, or that somebody is to be silent.</summary>
     public bool SaysNoMoreOfElse(string piece) =>
-        piece.Split(' ') is var all && !all.Any(words.WoodNames.Contains) && (all.Any(words.Speaking.Contains) ||
-        (Array.IndexOf(all, "no") is >= 0 and var no && no + 2 < all.Length && all[no + 1] == "more"));
+        piece.Split(' ') is var all && (all.Any(words.Speaking.Contains)
+            || (!all.Any(words.WoodNames.Contains) && Array.IndexOf(all, "no") is >= 0 and var no && no + 2 < all.Length && all[no + 1] == "more"));
 
     /// <summary>Whether a line asks, with a mark behind it or by how it begins.</summary>
     public bool IsQuestion(string text)
     {
         var said = Letters.Plain(text).Trim();
         return said.EndsWith('?') || words.AsksFirst.Any(first => said.StartsWith(first + " ", StringComparison.Ordinal));
+    }
+
+    /// <summary>Whether a line says that the tank is empty, and nothing else.</summary>
+    public bool IsTankEmpty(string text)
+    {
+        var said = Letters.Plain(text).Trim().TrimEnd('.', '!', ' ');
+        return words.TankEmpty.Contains(said.StartsWith("the ", StringComparison.Ordinal) ? said[4..] : said);
     }
 
     /// <summary>Whether a line says that something is on again, and denies, asks and supposes nothing.</summary>
@@ -119,7 +126,7 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
     public bool MaySayWood(string text)
     {
         var said = Letters.Plain(text).Trim().Split(' ');
-        return said.Any(words.WoodPieces.Contains) && said.Any(words.PutIn.Contains) && !said.Any(words.Unreal.Contains) && !IsQuestion(text);
+        return said.Any(words.WoodPieces.Contains) && said.Any(words.PutIn.Contains) && !said.Any(word => words.Unreal.Contains(word) || words.NotHere.Contains(word)) && !IsQuestion(text);
     }
 
     /// <summary>Whether a piece has a word of a smell that is not sweet alone.</summary>

@@ -21,9 +21,12 @@ internal sealed class TalkWords
         Another = map.Texts("another", required: true);
         (Still, Ended, GoesOn) = (Words(map, "still"), Words(map, "ended"), Words(map, "goes-on"));
         (CoalsNames, BoilNames, NotSweet) = (Words(map, "coals-names"), Words(map, "boil-names"), Words(map, "not-sweet"));
-        (DrawNames, OtherValves, Stays, Outward) = (Words(map, "draw-names"), Words(map, "other-valves"), Words(map, "stays"), Words(map, "outward"));
+        (NoDraw, OtherValves, Stays, Outward) = (Words(map, "no-draw"), Words(map, "other-valves"), Words(map, "stays"), Words(map, "outward"));
         (WoodNames, WoodPieces, PutIn) = (Words(map, "wood-names"), Words(map, "wood-pieces"), Words(map, "put-in"));
         Speaking = Words(map, "speaking");
+        TankEmpty = map.Texts("tank-empty", required: true).ToFrozenSet(StringComparer.Ordinal);
+        NotHere = Words(map, "not-here");
+        NoValve = map.Texts("no-valve", required: true);
         OnAgain = map.Texts("on-again", required: true);
         AsksFirst = map.Texts("asks-first", required: true);
         (Instead, Pints, When) = (Words(map, "instead"), Words(map, "pints"), Words(map, "when"));
@@ -91,8 +94,17 @@ internal sealed class TalkWords
     /// <summary>Words of a smell that is not sweet alone.</summary>
     public FrozenSet<string> NotSweet { get; }
 
-    /// <summary>Names of the draw-off and of what runs out there.</summary>
-    public FrozenSet<string> DrawNames { get; }
+    /// <summary>What speaks of something else than an opened draw-off: wood, foam, steam.</summary>
+    public FrozenSet<string> NoDraw { get; }
+
+    /// <summary>Sentences by which a tank is empty.</summary>
+    public FrozenSet<string> TankEmpty { get; }
+
+    /// <summary>Says of a deed that it is another time's or another's.</summary>
+    public FrozenSet<string> NotHere { get; }
+
+    /// <summary>Words of other things that sound like a valve: shut up.</summary>
+    public IReadOnlyList<string> NoValve { get; }
 
     /// <summary>What else is opened and shut: another valve, the draft, a door.</summary>
     public FrozenSet<string> OtherValves { get; }
