@@ -65,6 +65,8 @@ public sealed partial class FlowFile
 
     private Flow ReadAll(string file, string text, Shape? shape)
     {
+        // Beside the reading: the first hash loads a library.
+        var hash = Task.Run(() => Flow.HashOf(text));
         var root = YamlMap.Read(file, text, "the flow", shape);
         var name = root.Text("flow", required: true) ?? "";
         var version = root.Whole("version", 1, 1, required: true) ?? 1;
@@ -87,7 +89,7 @@ public sealed partial class FlowFile
         {
             Name = name,
             Version = version,
-            Hash = Flow.HashOf(text),
+            Hash = hash.GetAwaiter().GetResult(),
             Phases = phases,
             Start = start,
             Dangers = dangers,

@@ -28,7 +28,7 @@ internal sealed class PatientTerminal : IDisposable
     {
         _input = new(_wakeUp);
         var time = new MonotonicTime(TimeProvider.System);
-        App = PatientInput.CanWait ? (IApplication)With(new AnsiComponentFactory(_input), time) : Application.Create(time);
+        App = PatientInput.CanWait ? (IApplication)With(new AnsiComponentFactory(_input, new FrameOutput()), time) : Application.Create(time);
         if (PatientInput.CanWait && !OperatingSystem.IsWindows())
         {
             Application.MaximumIterationsPerSecond = Unhurried;
