@@ -56,7 +56,9 @@ public sealed partial class FrameOutputTests
         Draw(buffer, 9, 2, Looks[0], "c");
         Draw(buffer, 0, 5, Looks[0], "d");
         output.Write(buffer);
-        Assert.Equal("\e[3;1H\e[3;4Hab漢\e[3;10Hc\e[6;1Hd", Look().Replace(output.GetLastOutput(), ""));
+
+        // The library holds the sign behind a single one for changed too.
+        Assert.Equal("\e[3;1H\e[3;4Hab漢\e[3;10Hc \e[6;1Hd ", Look().Replace(output.GetLastOutput(), ""));
     }
 
     private static OutputBufferImpl Cleared()
