@@ -63,7 +63,7 @@ public sealed partial class Listener(Setting setting)
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
         var understood = Word(at, said, open) ?? Emptying.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap) ?? _talk.TankEmpty(at, said) ?? _talk.Relit(at, said) ?? Listed(at, said) ?? Amount(at, said, open) ?? _talk.Term(text);
-        return understood is not (null or MeansNothing { IsFinal: false }) ? understood
+        return understood is not (null or MeansNothing { IsLow: false }) ? understood
             : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? Lost(text, said, open);
     }
 
@@ -120,7 +120,7 @@ public sealed partial class Listener(Setting setting)
         {
             // The word alone may have been meant for foam, which was asked a moment ago.
             return said.Equals("low", StringComparison.OrdinalIgnoreCase)
-                ? new MeansNothing("The pan, or the foam? Pan: pour sap in and say its depth. Foam: 'foam low'.") { IsFinal = true }
+                ? new MeansNothing("The pan, or the foam? Pan: pour sap in and say its depth. Foam: 'foam low'.") { IsLow = true }
                 : new MeansWord(low, "");
         }
 

@@ -96,11 +96,20 @@ public sealed partial class Decider
             case MeansCry(var dangers, var isSure):
                 Cry(turn, text.At, dangers, isSure);
                 break;
+            case MeansNothing { IsLow: true } when OwesALookAtTheFoam(turn):
+                // It was asked for, and something weightier has taken its place since.
+                HearMeant(turn, new Observed(text.At, ObservationName.Foam, "low"));
+                break;
             case MeansNothing(var why):
                 turn.Refuse(why, "text");
                 break;
         }
     }
+
+    /// <summary>Whether a watch at this step asks for the foam, and its time has come.</summary>
+    private bool OwesALookAtTheFoam(Turn turn) => _setting.Flow.Watches.Any(watch => watch.Ask == ObservationName.Foam.Code
+        && _setting.Flow.Steps[turn.State.Step].Watches.Contains(watch.Id)
+        && !(_setting.LastAnswered(watch, turn.State) is { } answered && turn.State.Now!.Value.Time - answered < _setting.Every(watch)));
 
     /// <summary>Whether a word of the flow was made of other words than its own.</summary>
     private bool IsGuess(string said) => !_setting.Flow.Words.ContainsKey(said.Trim().TrimEnd('.', '!'));

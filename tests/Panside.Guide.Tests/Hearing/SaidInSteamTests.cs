@@ -154,7 +154,18 @@ public class SaidInSteamTests
     {
         var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
         Until(boil, prompt => prompt.Ask == "pan-depth");
+        boil.Say("foam low");
         Assert.Contains(boil.Say("low"), line => line is RefusedLine(_, _, var why, _) && why.StartsWith("The pan, or the foam?", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void It_is_the_foam_that_is_low_while_a_look_at_it_is_owed()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        Until(boil, prompt => prompt.Ask == "foam");
+        Until(boil, prompt => prompt.Ask == "pan-depth");
+        boil.Say("low");
+        Assert.Equal("low", Assert.IsType<Observed>(boil.Answers.OfType<HeardLine>().Single().As).Is);
     }
 
     [Theory]
