@@ -26,6 +26,9 @@ public static class ClearToLeave
     /// <summary>Depth and boil belong together when they were looked at within this time: no source.</summary>
     private static readonly TimeSpan Together = TimeSpan.FromMinutes(20);
 
+    /// <summary>A depth that was read so long before the last look at a still boil is read again, for what drips or leaks unseen: no source.</summary>
+    private static readonly TimeSpan Old = TimeSpan.FromHours(1);
+
     /// <summary>What is still missing, the gravest first; empty when it is safe.</summary>
     public static IReadOnlyList<string> Unmet(Situation now)
     {
@@ -85,7 +88,7 @@ public static class ClearToLeave
         {
             unmet.Add($"the depth has not been read since the last {(by == DeedName.FillPan ? "pour" : by == DeedName.FloodPan ? "flood" : by == DeedName.EmptyPan ? "batch was poured out" : "draw")}");
         }
-        else if (StillFrom(state) is { } calm && calm.Time - depth.At.Time > Together)
+        else if (StillFrom(state) is { } calm && (calm.Time - depth.At.Time > Together || state.Last(ObservationName.Boil)!.Value.At.Time - depth.At.Time > Old))
         {
             unmet.Add("the depth was read long before the boil went still");
         }
@@ -129,7 +132,8 @@ public static class ClearToLeave
     /// <summary>Why nobody knows how deep the pan behind is; null where it was read since the last heat, flood, pour and draw, and with the boil.</summary>
     private static string? BackDepthUnknown(Situation now) =>
         !now.IsBackReadSince(now.LastWood) ? $"the back pan's depth has not been read since {TheLastHeat(now)}, or since sap went in"
-        : StillFrom(now.State) is { } calm && now.State.Last(ReadingName.BackPanDepth) is { } read && calm.Time - read.At.Time > Together
+        : StillFrom(now.State) is { } calm && now.State.Last(ReadingName.BackPanDepth) is { } read
+            && (calm.Time - read.At.Time > Together || now.State.Last(ObservationName.Boil)!.Value.At.Time - read.At.Time > Old)
             ? "the back pan's depth was read long before the boil went still"
         : null;
 

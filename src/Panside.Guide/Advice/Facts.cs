@@ -41,7 +41,8 @@ public static class Facts
         ["channels-unseen"] = now => now.Unfed is not null && ClearToLeave.CanPassSyrup(now) == ClearToLeave.NeverLooked,
         ["draw-open"] = now => now.DrawOpenSince is not null,
         ["draw-open-long"] = now => now.DrawOpenSince is { } open && !IsWithin(now, open, FlowValue.DrawOpenLong),
-        ["draw-in-doubt"] = now => now.State.Doubted is Reading { Name.Code: "draw-temperature" } asked && UnitSystem.Temperature(asked.Measure) >= now.DrawPointToday - DrawPoint.ReadTo,
+        ["draw-in-doubt"] = now => now.State.Doubted is Reading { Name.Code: "draw-temperature" } asked && UnitSystem.Temperature(asked.Measure) >= now.DrawPointToday - DrawPoint.ReadTo
+            && now.State.MinutesSince(asked.At) <= Situation.DoubtLasts.TotalMinutes,
         ["draw-forgotten"] = now => now.DrawOpenSince is { } open && !IsWithin(now, open, FlowValue.DrawForgotten),
         ["draw-far-over"] = now => now.IsDrawDue
             && UnitSystem.Temperature(now.State.Last(ReadingName.DrawTemperature)!.Value.Value)
@@ -104,7 +105,8 @@ public static class Facts
         ["back-below-least"] = now => now.IsBackBelowLeast,
         ["back-short"] = now => now.Unfed?.IsBackShort(0) ?? false,
         ["pan-unpoured"] = now => now is { IsLit: true, IsPanEmptied: false, Setting.Rig.Feed: Feed.ByHand } && now.State.Rig.IsBoiling && now.DepthRead >= now.Setting.Rig.LeastDepth
-            && now.Depth < now.Setting.Rig.LeastDepth && !Seen(now, ObservationName.Boil, "still"),
+            && now.Depth < now.Setting.Rig.LeastDepth && !Seen(now, ObservationName.Boil, "still")
+            && !now.Setting.Flow.Dangers.Any(danger => danger.While == "pan-below-least" && now.State.Watched.TryGetValue(danger.Go, out var gone) && now.State.MinutesSince(gone) < danger.Again.TotalMinutes),
         ["away"] = now => now.State.Marks.Contains(Absences.Mark),
         ["back-fallen"] = now => now.IsBackPanFallen,
         ["back-low"] = now => now.IsBackLow,

@@ -78,7 +78,7 @@ internal sealed class AdviceCheck(string file, Flow flow)
     /// <summary>Steps on a round of which each can be passed by: where each of them is, nobody ever comes to an end.</summary>
     private IEnumerable<Step> Rounds() => flow.Steps.Values.Where(CanBePassed).OrderBy(step => step.Place).Where(step =>
     {
-        var at = step;
+        var (at, given) = (step, new HashSet<string>(step.Given, StringComparer.Ordinal));
         for (var passed = 0; passed <= flow.Steps.Count; passed++)
         {
             if (Next(at) is not { } next || !CanBePassed(next))
@@ -88,8 +88,11 @@ internal sealed class AdviceCheck(string file, Flow flow)
 
             if (next == step)
             {
-                return true;
+                // Of two that hang on opposites one is always asked.
+                return !given.Any(fact => given.Contains("not " + fact));
             }
+
+            given.UnionWith(next.Given);
 
             at = next;
         }

@@ -43,10 +43,10 @@ public sealed record FlowValue(string Name, Unit Unit, double Usual, double Leas
     public static FlowValue DefoamerWorks { get; } = Minutes("defoamer-works", 2, 1, 3);
 
     /// <summary>How long before a draw, by the middle of its forecast, it is near.</summary>
-    public static FlowValue DrawNear { get; } = Minutes("draw-near", 10, 5, 30);
+    public static FlowValue DrawNear { get; } = Minutes("draw-near", 10, 10, 30);
 
     /// <summary>How far under its point the draw-off stands where a draw is at hand.</summary>
-    public static FlowValue DrawAtHand { get; } = Rise("draw-at-hand", 1.5, 1, 3);
+    public static FlowValue DrawAtHand { get; } = Rise("draw-at-hand", 1.5, 1.5, 3);
 
     /// <summary>How far over its point the draw-off holds no syrup any more; docs/model.md.</summary>
     public static FlowValue DrawFarOver { get; } = Rise("draw-far-over", 4, 2, 4);

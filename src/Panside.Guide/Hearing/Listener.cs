@@ -54,7 +54,7 @@ public sealed partial class Listener(Setting setting)
                 : new MeansWord(Supposition.Word, supposed);
         }
 
-        if (Correction.Of(said) is { } corrected)
+        if (Correction.Of(said) is { } corrected && Amount(at, corrected, open) is MeansLine && Cry(text) is null)
         {
             (said, text) = (corrected, corrected);
         }
@@ -62,7 +62,7 @@ public sealed partial class Listener(Setting setting)
         (said, text) = (Pails.InVolume(said, setting), Pails.InVolume(text, setting));
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
-        var understood = Word(at, said, open) ?? Emptying.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap) ?? _talk.TankEmpty(at, said) ?? _talk.Relit(at, said) ?? Listed(at, said) ?? Amount(at, said, open) ?? _talk.Term(text);
+        var understood = Word(at, said, open) ?? Emptying.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap) ?? _talk.TankEmpty(at, said) ?? (Cry(text) is null ? _talk.Relit(at, said) : null) ?? Listed(at, said) ?? Amount(at, said, open) ?? _talk.Term(text);
         return understood is not (null or MeansNothing { IsLow: false }) ? understood
             : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? Lost(text, said, open);
     }
@@ -124,7 +124,7 @@ public sealed partial class Listener(Setting setting)
                 : new MeansWord(low, "");
         }
 
-        if (UnitNames.FromWord(said) is { } alone && said.Length > 1 && open?.Ask is Prompt.Confirm)
+        if (said.Length == 2 && UnitNames.FromWord(said) is { } alone && alone is Unit.Millimeter or Unit.Centimeter && open?.Ask is Prompt.Confirm)
         {
             return new MeansNothing($"'{said}' is a unit alone. Say the number with it, like '1.5 {alone.Code()}'.") { IsCertain = true };
         }
@@ -134,7 +134,7 @@ public sealed partial class Listener(Setting setting)
             return new MeansLine(new Answer(at, answer));
         }
 
-        if (setting.Flow.Words.TryGetValue(said, out var word))
+        if (setting.Flow.Words.TryGetValue(said, out var word) && (setting.IsOfThisRig(word) || setting.Flow.Dangers.Any(danger => danger.Code == word)))
         {
             return new MeansWord(word, "");
         }
@@ -245,7 +245,7 @@ public sealed partial class Listener(Setting setting)
                 : new MeansNothing($"'{behind}' is no unit that is known here. Expected: {Expected(open)}.") { IsCertain = _talk.IsStrange(behind) };
         }
 
-        if (asked is not null && unit is null && asked.Kind == Dimension.Temperature && CanOnlyBeDepth(value))
+        if (unit is null && asked is { Code: "draw-temperature" or "boiling-water-temperature" } && CanOnlyBeDepth(value))
         {
             asked = ReadingName.PanDepth;
             return Held(value, asked.UnitIn(setting.Units), measure => new MeansLine(new Reading(at, asked, measure)));
@@ -305,7 +305,8 @@ public sealed partial class Listener(Setting setting)
         // Of one pan nothing is measured with a ruler but its depth, whatever is asked.
         if (name is not null && (open is null || setting.Readings.Find(open.Ask) is null || (name == ReadingName.PanDepth && setting.Rig.Back is null)))
         {
-            return new MeansLine(new Reading(at, name, measure));
+            // A ruler stands in a tank as well.
+            return open?.Ask == ReadingName.TankVolume.Code ? new MeansUnsure(new Reading(at, name, measure)) : new MeansLine(new Reading(at, name, measure));
         }
 
         if (open is not null && setting.Readings.Find(open.Ask) is { } asked)
@@ -355,7 +356,7 @@ public sealed partial class Listener(Setting setting)
     [GeneratedRegex(@"\b(back|rear|flue) ?pan\b|\bpan (behind|in the back)\b|\b(back|rear) (is|runs|goes|bare|dry|low)\b", RegexOptions.IgnoreCase)]
     private static partial Regex BackPan();
 
-    [GeneratedRegex(@"\b(?:draw(?:[ -]?off)?|syrup) ?(?:valve|tap|spigot|faucet)?\b|\bdraw[ -]?off\b|\bspigot\b|\bfaucet\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?!.*\b(?:float|feed)\b).*(?:\bdraw[ -]?off\b|\b(?:draw|syrup) (?:valve|tap)\b|\bspigot\b|\bfaucet\b)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex DrawOff();
 
     /// <summary>What stands before a word without changing it: pretty low.</summary>

@@ -4,6 +4,7 @@ using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Hearing;
 
@@ -66,9 +67,9 @@ internal sealed partial class TalkListener(Setting setting)
         var isMarked = text.TrimEnd().EndsWith('?');
         if ((isMarked || (ear.IsQuestion(text) && !meanings.Any(meaning => meaning.Root == "answer"))) && meanings is [.., var last] && Tells(last))
         {
-            if (meanings.All(meaning => meaning.Amount is null && meaning.Kind != Meaning.Cry) && !isMarked)
+            if (meanings.All(meaning => meaning.Kind != Meaning.Cry) && !isMarked)
             {
-                return new([new MeansNothing($"'{text.Trim()}' asks, so nothing is taken; and that question is not answered here.")], IsWhole: true, 1);
+                return new([new MeansNothing($"'{text.Trim()}' asks, so nothing is taken; and that question is not answered here.")], IsWhole: false, 0);
             }
 
             meanings = [.. meanings.Select(meaning => Tells(meaning) ? meaning with { Share = double.Min(meaning.Share, AskedBack) } : meaning)];
@@ -87,7 +88,7 @@ internal sealed partial class TalkListener(Setting setting)
 
     /// <summary>A burner that was lit or put on again, where a line says so of it; null where it says anything else. No such line tells of an operator who is back.</summary>
     public Understood? Relit(Moment at, string text) =>
-        setting.Rig.IsBurner && KnownTalk.Ear(setting.Flow.Language) is { } ear && ear.NamesFire(text) && ear.SaysOnAgain(text)
+        setting.Rig.IsBurner && KnownTalk.Ear(setting.Flow.Language) is { } ear && ear.NamesFire(text) && ear.SaysOnAgain(text) && (setting.Rig.Fuel == Fuel.Electric || !text.Contains("power", StringComparison.OrdinalIgnoreCase))
             ? new MeansLine(new Did(at, DeedName.LitFire, null))
             : null;
 
@@ -144,11 +145,11 @@ internal sealed partial class TalkListener(Setting setting)
     /// </summary>
     private static string? OfAnotherThing(Meaning meaning, TalkEar ear) => meaning.Kind switch
     {
-        "did:open-draw" or "did:close-draw" when meaning.Amount is null && ear.NamesOtherValve(meaning.Words) && !ear.NamesFire(meaning.Words) =>
+        "did:open-draw" or "did:close-draw" when meaning.Amount is null && ear.NamesOtherValve(meaning.Words) && !(meaning.Kind == "did:close-draw" && ear.NamesFire(meaning.Words)) =>
             $"'{meaning.Words}': nothing is taken. Of the draw-off say 'draw open', or 'drew' with the volume.",
         "did:open-draw" when meaning.Amount is null && ear.SpeaksOfNoDraw(meaning.Words) =>
             $"'{meaning.Words}': nothing is taken. If the draw-off is open, say 'draw open'.",
-        "did:leave" when ear.SaysStays(meaning.Words) => $"'{meaning.Words}': nothing is taken, you stay.",
+        "did:leave" when ear.SaysStays(meaning.Words) && !ear.SaysGoes(meaning.Words) => $"'{meaning.Words}': nothing is taken, you stay.",
         _ => null,
     };
 

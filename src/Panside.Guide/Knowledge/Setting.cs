@@ -100,6 +100,12 @@ public sealed class Setting
     public bool PassesBy(Step step, Func<string, bool> holds) =>
         (step.BeginnerOnly && Guidance == Guidance.Practised) || !step.Given.All(holds) || !IsThere(step.Ask);
 
+    /// <summary>Whether a word of the flow is neither that of a danger of what this rig has not, nor leads on only where a rig has what this one lacks.</summary>
+    public bool IsOfThisRig(string word) =>
+        Flow.Dangers.All(danger => danger.Code != word || (IsThere(Flow.Steps[danger.Go].Ask) && danger.ListedWhere.All(fact => RigFacts.Holds(Rig, fact))))
+        && (Flow.Anywhere.Where(way => way.When == "word " + word).ToList() is not { Count: > 0 } ways
+            || ways.Exists(way => way.Given.Where(RigFacts.IsOne).All(fact => RigFacts.Holds(Rig, fact))));
+
     /// <summary>Whether what is asked is to be seen on this rig, and what it is read with is there.</summary>
     /// <param name="ask">What a step or a watch asks for.</param>
     public bool IsThere(string? ask) => ask is null

@@ -4,7 +4,7 @@ namespace Panside.Guide.Rigs;
 
 /// <summary>
 /// What a rig has, as facts that flows name. None of them changes through a boil, so that texts can be chosen and critical steps passed by
-/// on them. Each is described in docs/flows.md.
+/// on them. Each is described in docs/facts.md.
 /// </summary>
 public static class RigFacts
 {

@@ -60,7 +60,7 @@ public sealed partial class Decider
             case MeansLine(Did { Name.Code: "shut-off" }) when _setting.Rig.IsBurner && MayBeTheDraw(turn) && KnownTalk.Ear(_setting.Flow.Language)?.NamesFire(text.Words) != true:
                 turn.Refuse($"The draw-off, or the {_setting.Rig.Heater}? Say 'drew' with the volume, or '{_setting.Rig.Heater} off'.", "text");
                 break;
-            case MeansLine(Did { Name.Code: "close-draw", Measure: null }) when turn.Holds("burner-on") && KnownTalk.Ear(_setting.Flow.Language)?.NamesFire(text.Words) == true:
+            case MeansLine(Did { Name.Code: "close-draw", Measure: null }) when turn.Holds("burner-on") && !turn.Holds("draw-open") && KnownTalk.Ear(_setting.Flow.Language)?.NamesFire(text.Words) == true:
                 HearMeant(turn, new Did(text.At, DeedName.ShutOff, null));
                 break;
             case MeansLine(Did { Name.Code: "close-draw", Measure: null }) when _setting.Rig.IsBurner && !turn.Holds("draw-open") && turn.State.Open is { } asked && _walker.DeedOf(asked.Step) == DeedName.ShutOff:

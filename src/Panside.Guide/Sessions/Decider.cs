@@ -148,7 +148,8 @@ public sealed partial class Decider
         {
             // Nobody goes by a yes that was meant for something else.
             turn.Happen(new Doubted(null));
-            turn.Tell("Leaving lapsed; this answers what is asked now. Say 'leave' to go.");
+            turn.Tell("Leaving lapsed, and nothing is taken. Answer again what is asked now, or say 'leave'.");
+            return;
         }
 
         if (turn.State.Doubted is { } doubted)
@@ -294,10 +295,17 @@ public sealed partial class Decider
             return;
         }
 
+        if (line is Did { Name.Code: "lit-fire" } && _setting.Rig.IsBurner && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
+        {
+            Question(turn, line, new("Light it in an emergency? Not before it is over, and nothing smells.", "Yes counts what burns already."));
+            return;
+        }
+
         if (line is Did { Name.Code: "leave" } && !_walker.CanLeave(turn))
         {
+            var open = _setting.Flow.PhaseOf(turn.State.Step).IsEmergency ? new[] { "the emergency is not over" } : [];
             Question(turn, line, new(
-                $"Leave now? It is not clear to leave: {string.Join("; ", turn.Now.Unmet.Take(2))}.",
+                $"Leave now? It is not clear to leave: {string.Join("; ", open.Concat(turn.Now.Unmet).Take(2))}.",
                 "Yes ends this session as unsafe. Stay, or have someone stay, until it is clear."));
             return;
         }

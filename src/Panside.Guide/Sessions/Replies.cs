@@ -177,13 +177,6 @@ internal sealed class Replies(Setting setting)
         yield return $"Seen: rolling, steady, simmering, still; {setting.Rig.OfFire("deep, thin, spent; ", "")}{(setting.Rig.Channels > 1 ? "clear, fading, gone; " : "")}rising, over; scorched.";
         yield return "Answers: yes, no, skip, later. Also: why, undo, status, skipped, note …";
         yield return "Ask: when can I leave, what is gradient, what if I stop now. Or talk freely.";
-        yield return "Flow: " + string.Join(", ", setting.Flow.OwnWords.Where(IsOfThisRig)) + ".";
+        yield return "Flow: " + string.Join(", ", setting.Flow.OwnWords.Where(setting.IsOfThisRig)) + ".";
     }
-
-    /// <summary>Whether a word is neither that of a danger of a pan that this rig has not, nor leads on only where a rig has what this one lacks.</summary>
-    private bool IsOfThisRig(string word) =>
-        setting.Flow.Dangers.All(danger => danger.Code != word
-            || (setting.IsThere(setting.Flow.Steps[danger.Go].Ask) && danger.ListedWhere.All(fact => RigFacts.Holds(setting.Rig, fact))))
-        && (setting.Flow.Anywhere.Where(way => way.When == "word " + word).ToList() is not { Count: > 0 } ways
-            || ways.Exists(way => way.Given.Where(RigFacts.IsOne).All(fact => RigFacts.Holds(setting.Rig, fact))));
 }

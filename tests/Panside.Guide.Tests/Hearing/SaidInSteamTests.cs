@@ -1,4 +1,5 @@
 using Panside.Guide.Flows;
+using Panside.Guide.Hearing;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Rigs;
@@ -18,6 +19,8 @@ public class SaidInSteamTests
     [InlineData("pan 1.4, no wait 1.3", 1.3)]
     [InlineData("depth 1.5 sorry 1.3", 1.3)]
     [InlineData("pan 1.6, make that 1.4", 1.4)]
+    [InlineData("depth is not 1.4 it's 1.3", 1.3)]
+    [InlineData("pan 1.6, no 1.4", 1.4)]
     [InlineData("35 mm", 35)]
     public void Of_two_figures_in_one_breath_the_later_counts(string said, double value) =>
         Assert.Equal(value, Assert.IsType<Reading>(Heard(Wood, said)).Measure.Value, 6);
@@ -122,6 +125,76 @@ public class SaidInSteamTests
         Assert.Equal("flame-out", boil.State.Step);
         boil.Say("yes");
         Assert.NotNull(boil.State.Last(DeedName.ShutOff));
+        Assert.Equal("draw-pail", boil.State.Step);
+        boil.After(5);
+        boil.Say("lit");
+        Assert.Equal("start-up", boil.Phase);
+    }
+
+    [Fact]
+    public void A_blower_that_is_out_keeps_wood_back_and_draws_go_on()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: "two-by-four-forced.yaml", members: Conversation.Few);
+        boil.Say("blower quit");
+        Assert.Equal("blower-out", boil.State.Step);
+        boil.Say("draw 219.5");
+        Assert.Equal("draw-open", boil.State.Step);
+    }
+
+    [Fact]
+    public void A_draw_that_is_shut_while_the_burner_is_on_is_no_burner_shut_off()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Gas, members: Conversation.Few);
+        boil.Say("draw open", "closed the draw off and turned the heat down");
+        Assert.Null(boil.State.Last(DeedName.ShutOff));
+    }
+
+    [Theory]
+    [InlineData("added 2 splits, sorry, depth 1.4")]
+    [InlineData("drew 2 qt, sorry, tank 20")]
+    [InlineData("smoke in here 5 min, wait tank 12")]
+    [InlineData("depth 1 1/2 rather than 2")]
+    public void Another_thing_behind_a_sorry_takes_nothing_back(string said) => Assert.Null(Correction.Of(said));
+
+    [Theory]
+    [InlineData("the heater is back on fire", "fire")]
+    [InlineData("burner is on again and theres smoke everywhere", "smoke")]
+    public void A_cry_goes_before_a_burner_that_is_on_again(string said, string danger)
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Gas, members: Conversation.Few);
+        boil.Say(said);
+        Assert.Equal("emergency-" + danger, boil.State.Step);
+    }
+
+    [Theory]
+    [InlineData("is that gas i smell")]
+    [InlineData("why do i smell propane")]
+    public void Gas_that_is_smelled_is_no_question_and_nothing_is_lit_over_it(string said)
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Gas, members: Conversation.Few);
+        boil.Say("burner off", said);
+        Assert.Equal("emergency-smoke", boil.State.Step);
+        boil.Say("relit");
+        Assert.IsType<Did>(boil.State.Doubted);
+    }
+
+    [Fact]
+    public void A_fire_that_still_burns_is_no_still_boil()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("roof is on fire", "yes");
+        Assert.Equal("fire-after", boil.State.Step);
+        boil.Say("still");
+        Assert.NotEqual("still", boil.State.Last(ObservationName.Boil)?.Value);
+        Assert.NotEqual("fire-after", boil.State.Step);
+    }
+
+    [Fact]
+    public void A_chimney_fire_comes_over_a_stuck_draw_off()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("valve is frozen shut", "chimney fire");
+        Assert.Equal("emergency-chimney", boil.State.Step);
     }
 
     [Theory]
@@ -129,6 +202,7 @@ public class SaidInSteamTests
     [InlineData("the tank is empty")]
     [InlineData("the sap is gone")]
     [InlineData("head tank is empty")]
+    [InlineData("that was the last of the sap")]
     public void An_empty_tank_is_its_reading_and_ends_the_firing(string said)
     {
         var boil = Conversation.AtSteadyBoil(members: Conversation.Few);

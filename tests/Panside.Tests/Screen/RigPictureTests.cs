@@ -40,10 +40,10 @@ public sealed class RigPictureTests
     }
 
     [Fact]
-    public void A_burner_has_a_row_of_fire_on_the_axis_of_time_and_a_flat_pan_no_wall_inside()
+    public void A_burner_has_a_row_of_its_own_on_the_axis_of_time_and_a_flat_pan_no_wall_inside()
     {
         var gas = Painter.Paint(Unlike.Moments["gas-boiling"].Play().Picture, 120, 40).ToString();
-        Assert.Matches(@"(?m)^Fire +.*│", gas);
+        Assert.Matches(@"(?m)^Burner +.*│", gas);
         Assert.Contains("The burner is on", gas);
         Assert.Contains("the burner is off; boil rolling", Painter.Paint(Unlike.Moments["gas-off"].Play().Picture, 120, 40).ToString());
         var flat = Painter.Paint(Unlike.Moments["by-hand-boiling"].Play().Picture, 120, 40).ToString();

@@ -91,15 +91,18 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
     public bool SpeaksOfNoDraw(string piece) => piece.Split(' ').Any(words.NoDraw.Contains);
 
     /// <summary>Whether a piece says that what it tells of went out of the pan.</summary>
-    public bool SaysOut(string piece) => piece.Split(' ').Any(words.Outward.Contains);
+    public bool SaysOut(string piece) => piece.Split(' ').Any(words.Outward.Contains) || words.IntoAnother.Any(place => $" {piece} ".Contains($" {place} ", StringComparison.Ordinal));
+
+    /// <summary>Whether a piece says that somebody goes.</summary>
+    public bool SaysGoes(string piece) => piece.Split(' ').Any(words.Goes.Contains);
 
     /// <summary>Whether a piece says that somebody stays.</summary>
     public bool SaysStays(string piece) => piece.Split(' ').Any(words.Stays.Contains);
 
     /// <summary>Whether a piece says that there is no more of something that is neither wood nor fire, no more smoke, or that somebody is to be silent.</summary>
     public bool SaysNoMoreOfElse(string piece) =>
-        piece.Split(' ') is var all && (all.Any(words.Speaking.Contains)
-            || (!all.Any(words.WoodNames.Contains) && Array.IndexOf(all, "no") is >= 0 and var no && no + 2 < all.Length && all[no + 1] == "more"));
+        piece.Split(' ') is var all && !all.Any(words.WoodNames.Contains) && (all.Any(words.Speaking.Contains)
+            || (!all.Any(words.NoMoreThen.Contains) && Array.IndexOf(all, "no") is >= 0 and var no && no + 2 < all.Length && all[no + 1] == "more"));
 
     /// <summary>Whether a line asks, with a mark behind it or by how it begins.</summary>
     public bool IsQuestion(string text)

@@ -27,6 +27,8 @@ internal sealed class TalkWords
         TankEmpty = map.Texts("tank-empty", required: true).ToFrozenSet(StringComparer.Ordinal);
         NotHere = Words(map, "not-here");
         NoValve = map.Texts("no-valve", required: true);
+        (Goes, NoMoreThen) = (Words(map, "goes"), Words(map, "no-more-then"));
+        IntoAnother = map.Texts("into-another", required: true);
         OnAgain = map.Texts("on-again", required: true);
         AsksFirst = map.Texts("asks-first", required: true);
         (Instead, Pints, When) = (Words(map, "instead"), Words(map, "pints"), Words(map, "when"));
@@ -99,6 +101,15 @@ internal sealed class TalkWords
 
     /// <summary>Sentences by which a tank is empty.</summary>
     public FrozenSet<string> TankEmpty { get; }
+
+    /// <summary>Says of somebody that he goes: home, leaving.</summary>
+    public FrozenSet<string> Goes { get; }
+
+    /// <summary>What follows "no more" where it is the end of firing: no more after this.</summary>
+    public FrozenSet<string> NoMoreThen { get; }
+
+    /// <summary>Places that liquid goes into and that are no pan: into the pot.</summary>
+    public IReadOnlyList<string> IntoAnother { get; }
 
     /// <summary>Says of a deed that it is another time's or another's.</summary>
     public FrozenSet<string> NotHere { get; }
