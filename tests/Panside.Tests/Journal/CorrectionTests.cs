@@ -33,7 +33,7 @@ public class CorrectionTests
             .Select(row => string.Create(CultureInfo.InvariantCulture, $"{row.Data.Item1.Replace('-', ' ')} {row.Data.Item2} {row.Data.Item3}")),
         .. Deeds.Values,
         .. ObservationName.All.SelectMany(name => name.States.Select(state => $"{name.Code} {state}")),
-        .. SessionDoor.BuiltIn().Flow.Words.Values.Distinct(),
+        .. SessionDoor.BuiltIn().Flow.Words.Values.Distinct().Where(SessionDoor.BuiltIn().IsOfThisRig),
     ];
 
     [Fact]
