@@ -104,9 +104,7 @@ public static class Facts
             && (now.Setting.Rig.Back is null || (now.State.Last(ReadingName.BackPanDepth) is { } behind && !(now.LastWood?.Time >= behind.At.Time))),
         ["back-below-least"] = now => now.IsBackBelowLeast,
         ["back-short"] = now => now.Unfed?.IsBackShort(0) ?? false,
-        ["pan-unpoured"] = now => now is { IsLit: true, IsPanEmptied: false, Setting.Rig.Feed: Feed.ByHand } && now.State.Rig.IsBoiling && now.DepthRead >= now.Setting.Rig.LeastDepth
-            && now.Depth < now.Setting.Rig.LeastDepth && !Seen(now, ObservationName.Boil, "still")
-            && !now.Setting.Flow.Dangers.Any(danger => danger.While == "pan-below-least" && now.State.Watched.TryGetValue(danger.Go, out var gone) && now.State.MinutesSince(gone) < danger.Again.TotalMinutes),
+        ["pan-unpoured"] = now => now.IsPanUnpoured && !IsGoneThrough(now, "pan-below-least"),
         ["away"] = now => now.State.Marks.Contains(Absences.Mark),
         ["back-fallen"] = now => now.IsBackPanFallen,
         ["back-low"] = now => now.IsBackLow,
@@ -152,6 +150,10 @@ public static class Facts
 
     /// <summary>Whether a moment lies less than one of the flow's times ago.</summary>
     private static bool IsWithin(Situation now, Moment moment, FlowValue time) => now.State.MinutesSince(moment) < now.Setting.Flow.Values[time].TotalMinutes;
+
+    /// <summary>Whether the danger that a fact brings back was gone through just now, and does not come back yet.</summary>
+    private static bool IsGoneThrough(Situation now, string fact) => now.Setting.Flow.Dangers.Any(danger => danger.While == fact
+        && now.State.Watched.TryGetValue(danger.Go, out var gone) && now.State.MinutesSince(gone) < danger.Again.TotalMinutes);
 
     private static bool IsNearFlood(Situation now, Length? read, Length flood) => read >= flood * now.Setting.Flow.Values.Share(FlowValue.PanFlooded);
 

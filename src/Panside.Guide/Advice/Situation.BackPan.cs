@@ -38,7 +38,7 @@ public sealed partial class Situation
     /// Minutes in which its flues, from its last depth on, would show if no sap came any more: it gives all water that boils away, in front
     /// as well. Null where nobody read it or nothing boils.
     /// </summary>
-    public double? MinutesToBareBack => IsLit && State.Rig.IsBoiling && Back is { } back && BackDepthRead is { } read && FastLitersPerHour is { } rate
+    public double? MinutesToBareBack => IsLit && MayBoil && Back is { } back && BackDepthRead is { } read && FastLitersPerHour is { } rate
         ? double.Max((read - (back.LeastDepth * BareShare)).Meters, 0) * back.Area.SquareMeters * 1000 / rate * 60
         : null;
 

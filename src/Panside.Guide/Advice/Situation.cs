@@ -269,14 +269,24 @@ public sealed partial class Situation
     /// Minutes in which the pan, from its last depth on, would show its floor if no sap came any more, on a rig that boils fast;
     /// null where nobody read the depth or nothing boils.
     /// </summary>
-    public double? MinutesToBare => IsLit && !IsPanEmptied && State.Rig.IsBoiling && DepthRead is { } read && FastLitersPerHour is { } rate
+    public double? MinutesToBare => IsLit && !IsPanEmptied && MayBoil && DepthRead is { } read && FastLitersPerHour is { } rate
         ? double.Max((read + PouredSince - (Setting.Rig.LeastDepth * BareShare)).Meters, 0) * Setting.Rig.PanArea.SquareMeters * 1000
             / (rate * Setting.Description.BoiledInFront) * 60
         : null;
 
     private double? FastLitersPerHour => RateLitersPerHour is { P95: > 0.1 } rate
-        ? IsFiring ? double.Clamp(rate.P95, FiredLitersPerHour, MostOfFired * FiredLitersPerHour) : rate.P95
-        : null;
+        ? IsFiring ? double.Clamp(rate.P95, FiredLitersPerHour, MostOfFired * FiredLitersPerHour)
+            : IsFiredUntold ? double.Max(rate.P95, FiredLitersPerHour)
+            : rate.P95
+        : IsFiredUntold ? FiredLitersPerHour : null;
+
+    private bool MayBoil => State.Rig.IsBoiling || IsFiredUntold;
+
+    /// <summary>
+    /// Whether somebody may be firing and not say so: the boil was last seen up, and nobody has said that no more wood goes in. The members let the
+    /// fire die of the silence; a guard of the pan's floor must not.
+    /// </summary>
+    private bool IsFiredUntold => !IsHeld && !IsEnding && State.Last(ObservationName.Boil) is { Value: "rolling" or "steady" };
 
     /// <summary>
     /// What the rig's own firing boils off, fast reckoned. The rate that readings tell of is no guard: behind a hung float the tank
@@ -305,6 +315,15 @@ public sealed partial class Situation
 
     /// <summary>Whether nobody has read the depth for so long that the floor could show in ten minutes.</summary>
     public bool IsDepthOverdue => MinutesToBare is { } bare && MinutesSinceDepth + 1 >= double.Max(bare - WarnMinutes, LeastBetweenLooks + 2);
+
+    /// <summary>
+    /// Whether a pan that a hand feeds may stand under its least depth though it was read over it: by the balance of water, or since neither a
+    /// depth nor a pour was told for as long as the rig's own firing takes to show its floor.
+    /// </summary>
+    public bool IsPanUnpoured => IsLit && !IsPanEmptied && Setting.Rig.Feed == Feed.ByHand && MayBoil && DepthRead >= Setting.Rig.LeastDepth
+        && State.Last(ObservationName.Boil) is not { Value: "still" }
+        && (Depth < Setting.Rig.LeastDepth
+            || (MinutesSinceDepth >= MinutesToBare && !Poured.IsUnmeasuredSince(State.Last(DeedName.FillPan), State.Last(ReadingName.PanDepth)?.At)));
 
     /// <summary>The share of the least depth at which the floor shows between the bubbles: no source.</summary>
     private static double BareShare => 0.65;

@@ -4,7 +4,6 @@ using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
-using Panside.Reckoning.Quantities;
 
 namespace Panside.Guide.Hearing;
 
@@ -23,6 +22,7 @@ public sealed partial class Listener(Setting setting)
     private const string AskOfDanger = "ask:danger";
 
     private readonly TalkListener _talk = new(setting);
+    private readonly BareNumber _bare = new(setting);
 
     /// <summary>What the text means.</summary>
     /// <param name="at">When it was said.</param>
@@ -62,7 +62,14 @@ public sealed partial class Listener(Setting setting)
         (said, text) = (Pails.InVolume(said, setting), Pails.InVolume(text, setting));
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
-        var understood = Word(at, said, open) ?? Emptying.Understand(at, said, setting.Rig) ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap) ?? _talk.TankEmpty(at, said) ?? (Cry(text) is null ? _talk.Relit(at, said) : null) ?? Listed(at, said) ?? Amount(at, said, open) ?? _talk.Term(text);
+        var understood = Word(at, said, open)
+            ?? Emptying.Understand(at, said, setting.Rig)
+            ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap)
+            ?? _talk.TankEmpty(at, said)
+            ?? (Cry(text) is null ? _talk.Relit(at, said) : null)
+            ?? Listed(at, said)
+            ?? Amount(at, said, open)
+            ?? _talk.Term(text);
         return understood is not (null or MeansNothing { IsLow: false }) ? understood
             : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? Lost(text, said, open);
     }
@@ -115,10 +122,9 @@ public sealed partial class Listener(Setting setting)
             return new MeansLine(new Answer(at, AnswerWords.Yes));
         }
 
-        // Who is asked for the depth and says low has a low pan: foam is low as well, and nobody asked for it.
+        // Low, where the depth is asked, is the pan; but the word alone may be the foam's, which was asked a moment ago.
         if (open?.Ask == ReadingName.PanDepth.Code && setting.Flow.Words.TryGetValue("pan " + Adverb().Replace(said, ""), out var low))
         {
-            // The word alone may have been meant for foam, which was asked a moment ago.
             return said.Equals("low", StringComparison.OrdinalIgnoreCase)
                 ? new MeansNothing("The pan, or the foam? Pan: pour sap in and say its depth. Foam: 'foam low'.") { IsLow = true }
                 : new MeansWord(low, "");
@@ -182,12 +188,12 @@ public sealed partial class Listener(Setting setting)
                 : null;
         }
 
-        if (setting.Rig.Back is not null && OfFront().IsMatch(name))
+        if (setting.Rig.Back is not null && PanNames.IsFront(name))
         {
             name = "depth";
         }
 
-        if (setting.Rig.Back is not null && OfBack().IsMatch(name)
+        if (setting.Rig.Back is not null && PanNames.OfBack(name)
             && (unit is null || unit.Value.Kind() == Dimension.Length))
         {
             // Of two pans "back 2" is short for the depth of that one; "back 15" can be minutes, and is never guessed at.
@@ -245,10 +251,9 @@ public sealed partial class Listener(Setting setting)
                 : new MeansNothing($"'{behind}' is no unit that is known here. Expected: {Expected(open)}.") { IsCertain = _talk.IsStrange(behind) };
         }
 
-        if (unit is null && asked is { Code: "draw-temperature" or "boiling-water-temperature" } && CanOnlyBeDepth(value))
+        if (unit is null && _bare.Of(value, open) is { } meant)
         {
-            asked = ReadingName.PanDepth;
-            return Held(value, asked.UnitIn(setting.Units), measure => new MeansLine(new Reading(at, asked, measure)));
+            return Held(value, meant.UnitIn(setting.Units), measure => new MeansLine(new Reading(at, meant, measure)));
         }
 
         if (asked is not null && (unit is null || unit.Value.Kind() == asked.Kind))
@@ -256,42 +261,10 @@ public sealed partial class Listener(Setting setting)
             return Held(value, unit ?? Assumed(asked, open), measure => new MeansLine(new Reading(at, asked, measure)));
         }
 
-        if (unit is null && AskedOtherwise(value, open) is { } meant)
-        {
-            return Held(value, meant.UnitIn(setting.Units), measure => new MeansLine(new Reading(at, meant, measure)));
-        }
-
         return unit is null
             ? new MeansNothing($"'{said}' of what? Say it with its name, like 'tank 22', 'depth 1 1/2' or 'draw 217.4'.")
             : Held(value, unit.Value, measure => ByUnit(at, said, measure, open));
     }
-
-    /// <summary>
-    /// What a number without name and unit can only be where a yes is asked for: the depth, at a step that asks for depth in the pan; the thermometer,
-    /// where no other instrument shows so much. Null where it can be more than one thing.
-    /// </summary>
-    private ReadingName? AskedOtherwise(double value, Prompt? open)
-    {
-        if (open is not null && setting.Readings.Find(open.Ask) is not null)
-        {
-            return null;
-        }
-
-        var advised = open is not null && setting.Flow.Steps.TryGetValue(open.Step, out var step) ? step.Advise : null;
-        return advised is "flood-pan" or "raise-level" or "cool-pan" or "check-level" && setting.Rig.Back is null && value > 0 && Depth(value) <= setting.Rig.FloodDepth * 2
-                ? ReadingName.PanDepth
-            : setting.Rig.Has("thermometer") && IsOfSyrup(value) ? ReadingName.DrawTemperature
-            : null;
-    }
-
-    private Length Depth(double value) => UnitSystem.Length(new(value, ReadingName.PanDepth.UnitIn(setting.Units)));
-
-    /// <summary>Whether a thermometer in boiling sap or syrup shows so much, in the rig's degrees, and nothing else here does.</summary>
-    private bool IsOfSyrup(double value) => ReadingName.DrawTemperature.UnitIn(setting.Units) == Unit.DegreeFahrenheit && value is > 203 and < 240;
-
-    /// <summary>Whether a number is so small that no thermometer in a pan shows it, and a ruler does.</summary>
-    private bool CanOnlyBeDepth(double value) => setting.Rig.Back is null && value > 0 && Depth(value) <= setting.Rig.FloodDepth * 2
-        && value < (ReadingName.DrawTemperature.UnitIn(setting.Units) == Unit.DegreeFahrenheit ? 20 : 15);
 
     private Understood ByUnit(Moment at, string said, Measure measure, Prompt? open)
     {
@@ -356,18 +329,13 @@ public sealed partial class Listener(Setting setting)
     [GeneratedRegex(@"\b(back|rear|flue) ?pan\b|\bpan (behind|in the back)\b|\b(back|rear) (is|runs|goes|bare|dry|low)\b", RegexOptions.IgnoreCase)]
     private static partial Regex BackPan();
 
+    /// <summary>The draw-off and its valve, where neither float nor feed is spoken of.</summary>
     [GeneratedRegex(@"^(?!.*\b(?:float|feed)\b).*(?:\bdraw[ -]?off\b|\b(?:draw|syrup) (?:valve|tap)\b|\bspigot\b|\bfaucet\b)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex DrawOff();
 
     /// <summary>What stands before a word without changing it: pretty low.</summary>
     [GeneratedRegex(@"^(?:(?:it'?s|it is|pretty|very|really|real|so|too|quite|kinda|getting|rather|awful|awfully) )+", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Adverb();
-
-    [GeneratedRegex(@"\b(?:back|rear|flues?|behind)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex OfBack();
-
-    [GeneratedRegex(@"^(?:the )?(?:front|syrup pan)(?: pan)?(?:'s)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex OfFront();
 
     [GeneratedRegex(@"^(?:i'?m|i am|we'?re|we are|it'?s|it is|the|all|now|and) (?:all )?", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Subject();

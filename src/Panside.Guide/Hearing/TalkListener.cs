@@ -1,4 +1,3 @@
-using System.Text.RegularExpressions;
 using Panside.Guide.Answering;
 using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Knowledge;
@@ -10,7 +9,7 @@ namespace Panside.Guide.Hearing;
 
 /// <summary>Makes what the ear heard into lines, with the open prompt in mind.</summary>
 /// <param name="setting">What the session runs on.</param>
-internal sealed partial class TalkListener(Setting setting)
+internal sealed class TalkListener(Setting setting)
 {
     /// <summary>From this share on a fact is taken and told back; under it it is asked. Judged by writers left out: see docs/hearing.md.</summary>
     public const double TakenFrom = 0.6;
@@ -207,8 +206,8 @@ internal sealed partial class TalkListener(Setting setting)
         switch (parts[0])
         {
             case "did" or "added" when (meaning.Kind == "added" || parts[1] == DeedName.FillPan.Code) && KnownTalk.Ear(setting.Flow.Language)?.SaysOut(meaning.Words) == true:
-                return new MeansNothing($"'{meaning.Words}': nothing is taken as poured in. What is out shows in the depth: say 'depth …'{(setting.Rig.IsBatch ? ", or 'poured out' if all of it is" : "")}.");
-            case "reading" when parts[1] == ReadingName.PanDepth.Code && setting.Rig.Back is not null && meaning.Amount is { } deep && OfBack().IsMatch(meaning.Words):
+                return new MeansNothing($"Nothing is taken as poured in. What is out shows in the depth: say 'depth …'{(setting.Rig.IsBatch ? ", or 'poured out' if all of it is" : "")}.");
+            case "reading" when parts[1] == ReadingName.PanDepth.Code && setting.Rig.Back is not null && meaning.Amount is { } deep && PanNames.OfBack(meaning.Words):
                 return Measured(deep.In(ReadingName.BackPanDepth.UnitIn(setting.Units)), measure => new Reading(at, ReadingName.BackPanDepth, measure));
             case "reading" when setting.Readings.Find(parts[1]) is { } name && meaning.Amount is { } amount:
                 return Measured(amount.In(name.UnitIn(setting.Units)), measure => new Reading(at, name, measure));
@@ -260,9 +259,6 @@ internal sealed partial class TalkListener(Setting setting)
             amount.In(deed.Reads?.UnitIn(setting.Units) ?? setting.Units.Preferred(kind)),
             measure => liquid is null ? new Did(at, deed, measure) { Pan = pan } : new Did(at, deed, measure) { Is = liquid, Pan = pan });
     }
-
-    [GeneratedRegex(@"\b(?:back|rear|flues?|behind)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex OfBack();
 
     private static Understood Measured((double Value, Unit Unit) amount, Func<Measure, LineIn> means) =>
         Measure.Of(amount.Value, amount.Unit) is { } measure ? new MeansLine(means(measure)) : new MeansNothing($"{Measure.Fault(amount.Value, amount.Unit)}.");

@@ -1,4 +1,5 @@
 using Panside.Guide.Advice;
+using Panside.Guide.Flows;
 using Panside.Guide.Hearing;
 using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Knowledge;
@@ -214,9 +215,10 @@ public sealed partial class Decider
     private void Cry(Turn turn, Moment at, IReadOnlyList<string> dangers, bool isSure)
     {
         var meant = _setting.Flow.Dangers.Where(danger => danger.IsList || dangers.Contains(danger.Code)).ToList();
-        if (!isSure && turn.State.Open is not null && _setting.Flow.Steps[turn.State.Step] is { Phase.IsEmergency: true } step && _setting.Flow.DangerAt(step.Id) is not { IsList: true })
+        if (!isSure && turn.State.Open is not null && IsOnThePageOfOneAsGrave(turn, dangers))
         {
-            // What is not sure takes nobody off the page of what was named.
+            // What is not sure takes nobody off the page of what was named, unless it may be graver.
+            turn.Happen(new Suspected([.. meant.Where(danger => !danger.IsList).Select(danger => danger.Code)]));
             Conversation.Heard(turn, at, "say that again");
             _announcer.Repeat(turn);
             turn.Tell(turn.Fill("Something else as well? Say its word: {dangers}."));
@@ -229,6 +231,10 @@ public sealed partial class Decider
         turn.Happen(new Suspected([.. dangers.Where(code => meant.Any(danger => danger.Code == code))]));
         _walker.Fire(turn, "word " + word);
     }
+
+    /// <summary>Whether the first page of a danger is open that is as grave as what is likeliest meant.</summary>
+    private bool IsOnThePageOfOneAsGrave(Turn turn, IReadOnlyList<string> dangers) => _setting.Flow.DangerAt(turn.State.Step) is { IsList: false }
+        && !(dangers is [var likeliest, ..] && _setting.Flow.Dangers.FirstOrDefault(danger => danger.Code == likeliest) is { } meant && _setting.Flow.RankOf(meant.Go) < _setting.Flow.RankOf(turn.State.Step));
 
     /// <summary>What was typed is told back as it was heard, but only where it could be: what is refused was not heard as anything.</summary>
     private void HearMeant(Turn turn, LineIn meant)

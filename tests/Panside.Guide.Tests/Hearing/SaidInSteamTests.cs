@@ -328,6 +328,38 @@ public class SaidInSteamTests
     }
 
     [Fact]
+    public void Nor_does_silence_about_wood_and_depth_let_it_stand()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Batch, members: Conversation.Few);
+        boil.Say("depth 1.5", "boil rolling");
+        boil.After(75);
+        Assert.Equal("emergency-dry", boil.State.Step);
+
+        // Whoever has nothing to pour is not asked the same at once again.
+        boil.Say("depth 1.2");
+        Assert.NotEqual("emergency-dry", boil.State.Step);
+        boil.After(5);
+        Assert.NotEqual("emergency-dry", boil.State.Step);
+    }
+
+    [Fact]
+    public void A_float_fed_boil_that_falls_silent_is_asked_for_its_depth_at_once()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1.5", "boil rolling");
+        Assert.Contains(boil.After(60), line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "now" } });
+    }
+
+    [Fact]
+    public void A_vague_cry_that_may_be_graver_than_the_page_brings_the_list_with_the_likely_first()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("chimney fire", "something is wrong with him");
+        Assert.Equal("emergency-which", boil.State.Step);
+        Assert.Contains("Type what is wrong: hurt, faint", boil.Open!.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Steps_that_pass_each_other_by_stop_at_one_of_them()
     {
         var flow = FlowFile.ReadUnwalked("round", RepositoryFiles.Read("tests", "Panside.Guide.Tests", "Flows", "rejected", "Steps-MustNotPassEachOtherBy.yaml"), Vocabularies.Flow);

@@ -396,7 +396,7 @@ public class BatchTests
         for (var charge = 0; charge < 4; charge++)
         {
             boil.After(9);
-            boil.Say(rig == Gas ? "tank 12" : "wood");
+            boil.Say(rig == Gas ? "depth 1.75" : "wood");
         }
 
         boil.Say("boil rolling", "water 210.9", "depth 1.75");

@@ -245,7 +245,7 @@ public class DrawCourseTests
         var glass = SyrupHydrometer.ReadingOnTarget(SugarContent.FromBrix(71.4), Temperature.FromFahrenheit(205)).Brix;
         boil.Say("open");
         boil.After(1);
-        boil.Say("drew 1 qt", "sample 205", $"hydrometer {glass.ToString("0.0", CultureInfo.InvariantCulture)}");
+        boil.Say("drew 1 qt", "depth 1.5", "sample 205", $"hydrometer {glass.ToString("0.0", CultureInfo.InvariantCulture)}");
         if (boil.State.Doubted is not null)
         {
             boil.Say("yes");

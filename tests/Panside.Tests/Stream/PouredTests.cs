@@ -117,7 +117,7 @@ public class PouredTests
     [Fact]
     public void Only_advice_that_makes_ready_carries_the_mark()
     {
-        var run = Of([.. Boil[..7], Text(41, "water 212"), Text(42, "open"), Text(43, "draw 214")]);
+        var run = Of([.. Boil[..7], Text(40, "depth 1.5"), Text(41, "water 212"), Text(42, "open"), Text(43, "draw 214")]);
         var advice = run.All.Where(line => Is(line, "advice")).Select(line => line.GetProperty("advice")).ToList();
         Assert.Contains(advice, one => one.GetProperty("action").GetString() == "close-draw" && one.GetProperty("prepare").GetBoolean());
         Assert.Contains(advice, one => one.GetProperty("action").GetString() == "add-wood" && !one.TryGetProperty("prepare", out _));

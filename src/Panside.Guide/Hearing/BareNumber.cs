@@ -1,0 +1,36 @@
+using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+using Panside.Reckoning.Quantities;
+
+namespace Panside.Guide.Hearing;
+
+/// <summary>What a number without name and unit can only be, whatever is asked. The bounds have no source: no instrument here shows the other.</summary>
+/// <param name="setting">What the session runs on.</param>
+internal sealed class BareNumber(Setting setting)
+{
+    private bool IsFahrenheit => ReadingName.DrawTemperature.UnitIn(setting.Units) == Unit.DegreeFahrenheit;
+
+    /// <summary>
+    /// The depth, at a step that asks to pour, and where the thermometer is asked and shows no such number; the thermometer, where a yes is asked. Null
+    /// where it can be more than one thing, or is what is asked.
+    /// </summary>
+    /// <param name="value">The number.</param>
+    /// <param name="open">The open prompt; null where nothing is asked.</param>
+    public ReadingName? Of(double value, Prompt? open)
+    {
+        if (open is not null && setting.Readings.Find(open.Ask) is { } asked)
+        {
+            return asked.Code is "draw-temperature" or "boiling-water-temperature" && IsDepth(value) && value < (IsFahrenheit ? 20 : 15) ? ReadingName.PanDepth : null;
+        }
+
+        var advised = open is not null && setting.Flow.Steps.TryGetValue(open.Step, out var step) ? step.Advise : null;
+        return advised is "flood-pan" or "raise-level" or "cool-pan" or "check-level" && IsDepth(value) ? ReadingName.PanDepth
+            : setting.Rig.Has("thermometer") && IsFahrenheit && value is > 203 and < 240 ? ReadingName.DrawTemperature
+            : null;
+    }
+
+    /// <summary>Whether a rig's only pan can stand so deep.</summary>
+    private bool IsDepth(double value) => setting.Rig.Back is null && value > 0
+        && UnitSystem.Length(new(value, ReadingName.PanDepth.UnitIn(setting.Units))) <= setting.Rig.FloodDepth * 2;
+}
