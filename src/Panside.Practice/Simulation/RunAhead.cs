@@ -54,7 +54,10 @@ public static class RunAhead
         return (after.Ledger.Steam.Water - rig.Truth.Ledger.Steam.Water) / TenMinutes * 3600;
     }
 
-    /// <summary>The rig second by second, from now on, with its usual charge as often as charges go in, and sap without an end.</summary>
+    /// <summary>
+    /// The rig second by second, from now on, with its usual charge, as heavy as tonight's hand puts it in and as often as charges go in, and sap
+    /// without an end.
+    /// </summary>
     private static IEnumerable<Truth> Fired(PracticeRig rig, long secondsSinceWood, long secondsOfCharge)
     {
         // The draw-off shut: how long a draw that is open goes on nobody has told yet.
@@ -65,7 +68,7 @@ public static class RunAhead
             yield return truth;
             if (since >= secondsOfCharge && !makeup.Rig.IsBurner)
             {
-                (truth, since) = (makeup.World.Charged(makeup, truth, makeup.Rig.Charge.Kilograms), 0);
+                (truth, since) = (makeup.World.Charged(makeup, truth, makeup.Rig.Charge.Kilograms * rig.Temper.Charges), 0);
             }
 
             truth = Kept(makeup, PracticeRig.Stepped(makeup, truth));

@@ -39,7 +39,7 @@ public sealed record RigPrior
     public double Vapor { get; init; } = 0.2;
 
     /// <summary>Exchange between cells.</summary>
-    public double Mixing { get; init; } = 1.0;
+    public double Mixing { get; init; } = 1.2;
 
     /// <summary>What draft, wood and weather do to the heat from hour to hour.</summary>
     public double Weather { get; init; } = 0.1;
