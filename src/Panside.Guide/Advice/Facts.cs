@@ -54,6 +54,7 @@ public static class Facts
         ["too-shallow-to-leave"] = now => ClearToLeave.IsTooShallow(now),
         ["draw-fallen"] = now => now.HasDrawFallen,
         ["draw-due"] = now => now.IsDrawDue,
+        ["draw-missed"] = now => now.IsDrawMissed,
         ["draw-at-hand"] = now => now.IsDrawAtHand,
         ["draw-imminent"] = now => now.IsDrawImminent,
         ["draw-again"] = now => now.IsDrawAgain,
@@ -113,6 +114,7 @@ public static class Facts
         ["channels-unknown"] = now => now.Setting.Rig.Channels > 1
             && (now.State.Last(ObservationName.Gradient) is not { } seen || now.LastWood?.Time >= seen.At.Time),
         ["emergency-on"] = now => now.State.Step.Length > 0 && now.Setting.Flow.PhaseOf(now.State.Step).IsEmergency,
+        ["danger-asked"] = now => now.State.Step.Length > 0 && now.Setting.Flow.Steps[now.State.Step].Urgency == "danger",
         ["fire-told"] = now => now.State.Last(DeedName.LitFire) is not null,
         ["wood-told"] = now => now.LastWood is not null,
         ["clear-known"] = now => now.MinutesToClear is not null,

@@ -38,6 +38,20 @@ public sealed partial class Situation : IBoil
 
     double IBoil.FiredLitersPerHour => IsFiring && !IsHeld && State.Rig.IsBoiling ? FiredLitersPerHour : 0;
 
+    Volume? IBoil.SapToComeSince(Moment moment)
+    {
+        if (!State.Readings.TryGetValue(ReadingName.TankVolume, out var tank) || State.Last(DeedName.FloodPan)?.At.Time >= moment.Time
+            || Poured.IsUnmeasuredSince(State.Last(DeedName.FillPan), moment)
+            || (State.Last(DeedName.RefillTank) is { } refill && refill.At.Time >= moment.Time))
+        {
+            return null;
+        }
+
+        var before = int.Max(tank.FindLastIndex(read => read.At.Time <= moment.Time), 0);
+        var most = tank.Skip(before).Max(read => Setting.Units.Volume(read.Value).Liters);
+        return Volume.FromLiters(most + State.Pours.Where(pour => pour.At.Time >= moment.Time).Sum(pour => pour.Volume.Liters));
+    }
+
     Noted<Measure>? IBoil.Last(ReadingName name) => State.Last(name);
 
     Noted<Measure?>? IBoil.Last(DeedName name) => State.Last(name);

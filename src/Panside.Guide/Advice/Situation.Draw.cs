@@ -159,6 +159,14 @@ public sealed partial class Situation
     public bool IsDrawDue => Course.Last is { } last && State.MinutesSince(last.At) < DrawCourse.ReadingMinutes && !IsThinnedSince(last.At)
         && UnitSystem.Temperature(last.Value) is var read && (IsOver(read) ? IsOverEnough(read) : IsForeseen(read));
 
+    /// <summary>
+    /// Whether the draw-off stood at its point when it was last read, and nobody has drawn: too long ago to open by that reading, and too long to
+    /// leave it.
+    /// </summary>
+    public bool IsDrawMissed => DrawOpenSince is null && Course.Last is { } last && State.MinutesSince(last.At) >= DrawCourse.ReadingMinutes
+        && !(State.ChilledAt?.Time >= last.At.Time) && !(State.Last(DeedName.FillPan)?.At.Time >= last.At.Time) && !(State.Last(DeedName.FloodPan)?.At.Time >= last.At.Time)
+        && IsOver(UnitSystem.Temperature(last.Value));
+
     /// <summary>Whether sap went into a batch since, told or seen by its depth: what was read then stands there no more.</summary>
     private bool IsThinnedSince(Moment read) => Setting.Rig.IsBatch && (State.ChilledAt?.Time >= read.Time || State.Last(DeedName.FillPan)?.At.Time >= read.Time || State.Last(DeedName.FloodPan)?.At.Time >= read.Time);
 

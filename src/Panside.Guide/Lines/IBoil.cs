@@ -51,6 +51,12 @@ public interface IBoil
     /// <summary>Whether sap may be going from the tank into the pan for the flood.</summary>
     bool MayBeFlooding { get; }
 
+    /// <summary>
+    /// The most that can have gone into the pan since a moment: what the tank held by its readings from the last one before it on, and what was told as
+    /// poured since. Null where nobody can say: no tank read, a refill, a flood, or a pour of an amount that was not told.
+    /// </summary>
+    Volume? SapToComeSince(Moment moment);
+
     /// <summary>Whether the pan was last read well under its run depth over a fire.</summary>
     bool IsPanFallen { get; }
 

@@ -148,7 +148,11 @@ public sealed partial class ReadingName
     /// </summary>
     private static bool HardlyFell(IBoil boil, double liters, Moment from, Moment to) =>
         boil.FiredLitersPerHour * (to.Time - from.Time).TotalHours >= LeastToTell && liters < NoFall
-        && boil.IsSeenBoiling && boil.Last(DeedName.LitFire) is { } lit && from.Time - lit.At.Time >= Hot;
+        && boil.IsSeenBoiling && boil.Last(DeedName.LitFire) is { } lit && from.Time - lit.At.Time >= Hot && !IsOverItsFloat(boil);
+
+    /// <summary>Whether the pan stood deeper than it is run when it was last read: then the float is shut, and the tank gives nothing.</summary>
+    private static bool IsOverItsFloat(IBoil boil) => boil.Rig.HasFloat && boil.Last(PanDepth) is { } read
+        && UnitSystem.Length(read.Value) > boil.Rig.RunDepth + Length.FromMeters(Surface);
 
     /// <summary>In liters: less says nothing beside what a gauge is off by. No source.</summary>
     private const double LeastToTell = 7;
@@ -239,12 +243,26 @@ public sealed partial class ReadingName
         var depth = UnitSystem.Length(reading.Measure);
         var most = boil.Rig.FloodDepth * 2;
         var isInsisted = boil.Last(PanDepth) is { } last && UnitSystem.Length(last.Value) is var taken && taken > most && depth < taken + SameDepth;
-        return depth > most && !isInsisted
+        return RoseByNothing(boil, depth) is { } rose
+            ? new($"{Amount.Plain(reading.Measure)}, and {Amount.Plain(rose.Value)} {Amount.Minutes(boil.MinutesSince(rose.At))} ago? No sap that was told of could raise it so.", "It would take sap or water that was not told: then say yes. Else read it again, at the shallow end.")
+            : depth > most && !isInsisted
             ? new(
                 $"{Amount.Plain(reading.Measure)} deep? This pan runs at {Amount.Shown(boil.Units.From(boil.Rig.RunDepth))} and floods at {Amount.Shown(boil.Units.From(boil.Rig.FloodDepth))}.",
                 $"It would take {(boil.Rig.HasFloat ? "a float stuck open" : "many pails that were not told")}, or a reading in another unit.")
             : null;
     }
+
+    /// <summary>
+    /// The depth read before, where no more wood goes in, this one stands higher, and by more than the tank held and was told as poured: what
+    /// reassures is doubted. A hand that feeds from pails tells not of each.
+    /// </summary>
+    private static Noted<Measure>? RoseByNothing(IBoil boil, Length depth) =>
+        boil.IsHeld && boil.Rig.Feed != Feed.ByHand && boil.Last(PanDepth) is { } before && UnitSystem.Length(before.Value) is var was && depth > was + SameDepth + SameDepth
+        && boil.SapToComeSince(before.At) is { } most && (depth - was).Meters * boil.Rig.PanArea.SquareMeters * 1000 > most.Liters + PailLiters + (GaugeShare * boil.Rig.Tank.Liters)
+            ? before : null;
+
+    /// <summary>A small pail, in liters: what two readings of tank and ruler can be off by together. No source.</summary>
+    private const double PailLiters = 6;
 
     /// <summary>
     /// What the members leave out of the draw-off's way grows with the time since it was read. A pan that is not seen to boil,

@@ -25,7 +25,7 @@ internal sealed class Adviser(Setting setting)
             var holds = (rule.Phases.Count == 0 || rule.Phases.Contains(phase)) && rule.When.All(turn.Holds);
             var given = turn.State.Advised.TryGetValue(rule.Id, out var last);
             var age = given ? turn.State.Now!.Value.Time - last.Time : TimeSpan.MaxValue;
-            if (holds && (!given || age >= rule.Again) && !IsJustSaid(turn, rule))
+            if (holds && (!given || age >= rule.Again) && !IsJustSaid(turn, rule) && !IsJustAsked(turn, rule))
             {
                 Give(turn, rule);
             }
@@ -61,6 +61,11 @@ internal sealed class Adviser(Setting setting)
     private bool IsJustSaid(Turn turn, AdviceRule rule) => setting.Flow.Advices.Any(other =>
         other.Id != rule.Id && other.Text == rule.Text
         && turn.State.Advised.TryGetValue(other.Id, out var last) && turn.State.Now!.Value.Time - last.Time < Quiet);
+
+    /// <summary>Whether the step that stands asked for the very thing a moment ago, and as pressing.</summary>
+    private bool IsJustAsked(Turn turn, AdviceRule rule) => turn.State.Open is { } open
+        && setting.Flow.Steps.TryGetValue(open.Step, out var step) && step.Advise == rule.Action && step.Urgency is "now" or "danger"
+        && turn.State.Now!.Value.Time - turn.State.OpenSince.Time <= setting.Flow.Values[FlowValue.Patience];
 
     private static void Give(Turn turn, AdviceRule rule)
     {

@@ -42,8 +42,8 @@ internal sealed class Announcer(Setting setting)
         if (step.Ask is not null)
         {
             var isAsked = open?.Step == step.Id;
-            var cries = step.Phase.IsEmergency && turn.State.Now!.Value.Time >= turn.State.OpenSince.Time + setting.Flow.Values[FlowValue.DangerAgain]
-                && (step.Urgency == "danger" || turn.State.Asked.GetValueOrDefault(step.Id) < SameWordsAtMost);
+            var cries = Again(turn, step) is { } again && turn.State.Now!.Value.Time >= turn.State.OpenSince.Time + again
+                && (step is { Phase.IsEmergency: true, Urgency: "danger" } || turn.State.Asked.GetValueOrDefault(step.Id) < SameWordsAtMost);
             var isDue = IsDue(turn, step.Id, step.After);
             if (isAsked ? cries : isDue)
             {
@@ -83,6 +83,18 @@ internal sealed class Announcer(Setting setting)
             }
         }
     }
+
+    /// <summary>
+    /// After how long what is asked is asked again: in an emergency soon, and at once where something was told that did not end it; elsewhere only what
+    /// is to be done now. Null where it only stands on the screen.
+    /// </summary>
+    private TimeSpan? Again(Turn turn, Step step) =>
+        step.Phase.IsEmergency ? turn.Taken is null ? setting.Flow.Values[FlowValue.DangerAgain] : JustAsked
+        : step.Urgency == "now" ? Patience
+        : null;
+
+    /// <summary>What was asked a moment ago is not asked again for what is told meanwhile; no source.</summary>
+    private static readonly TimeSpan JustAsked = TimeSpan.FromSeconds(30);
 
     /// <summary>
     /// Goes on after an interruption: how long it was, and the open prompt again. After a long one over a fire the depth comes

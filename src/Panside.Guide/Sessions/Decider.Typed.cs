@@ -85,6 +85,12 @@ public sealed partial class Decider
                     break;
                 }
 
+                if (!_walker.Leads(turn, "word " + word) && word == "shutdown" && turn.Now.IsHeld)
+                {
+                    turn.Tell($"{_setting.Rig.OfFire("That stands: no more wood goes in", "That stands: the shutdown is on")}. 'when can I leave' says what is missing.");
+                    break;
+                }
+
                 if (!_walker.Leads(turn, "word " + word))
                 {
                     turn.Refuse($"'{word}' leads nowhere from here.", "text");

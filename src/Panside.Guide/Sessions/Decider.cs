@@ -59,6 +59,13 @@ public sealed partial class Decider
             return turn.Decided;
         }
 
+        if (state.Now is { } before && line.At.Time - before.Time > LongestPause)
+        {
+            // Taken as it stands it would leave no true time to come.
+            turn.Refuse($"'at' is {line.At.Written}, more than a week after the line before ({before.Written}). Expected: the time of this boil; another boil begins a record of its own.", "at");
+            return turn.Decided;
+        }
+
         var phaseBefore = state.Step.Length == 0 || state.IsOver ? null : _setting.Flow.PhaseOf(state.Step).Code;
         turn.Come(line.At);
         if (state.IsOver)
@@ -314,17 +321,19 @@ public sealed partial class Decider
     }
 
     /// <summary>
-    /// Why coals are hardly spent already; null where they may be. Over a pan the boil must be seen still long after wood as well; over none the
-    /// coals alone are waited for.
+    /// Why coals are hardly spent already; null where they may be.
     /// </summary>
     private static string? SpentTooSoon(Turn turn, Moment at)
     {
         var state = turn.State;
-        return turn.Now.IsPanEmptied && state.Last(DeedName.AddWood) is { } wood && at.Time - wood.At.Time < BurnsDown ? $"Spent now? Wood went in {Amount.Minutes(state.MinutesSince(wood.At))} ago."
+        return state.Last(DeedName.AddWood) is { } wood && at.Time - wood.At.Time < BurnsDown ? $"Spent now? Wood went in {Amount.Minutes(state.MinutesSince(wood.At))} ago."
             : state.CoalsDeepAt is { } deep && at.Time - deep.Time < BurnsDown && !(state.Last(DeedName.SpreadCoals)?.At.Time > deep.Time)
                 ? $"Spent now? They were deep {Amount.Minutes(state.MinutesSince(deep))} ago."
             : null;
     }
+
+    /// <summary>No boil stands still for so long: no source.</summary>
+    private static readonly TimeSpan LongestPause = TimeSpan.FromDays(7);
 
     /// <summary>No deep bed, and no charge, burns out in so little time: no source.</summary>
     private static readonly TimeSpan BurnsDown = TimeSpan.FromMinutes(10);

@@ -81,7 +81,7 @@ public sealed class Evolver(Setting setting)
         {
             Open = prompt.Prompt,
             OpenSince = state.Now ?? default,
-            Asked = state.Step.Length > 0 && _setting.Flow.PhaseOf(state.Step).IsEmergency
+            Asked = state.Step.Length > 0 && (_setting.Flow.PhaseOf(state.Step).IsEmergency || _setting.Flow.Steps[state.Step].Urgency == "now")
                 ? state.Asked.SetItem(prompt.Prompt.Step, state.Asked.GetValueOrDefault(prompt.Prompt.Step) + 1)
                 : state.Asked,
         },

@@ -48,6 +48,7 @@ public class SaidInSteamTests
     public void A_number_that_only_a_thermometer_shows_is_its_reading_where_a_yes_is_asked()
     {
         var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1 1/2");
         Until(boil, prompt => prompt.Ask == Prompt.Confirm);
         boil.Say("213.4");
         Assert.Equal(ReadingName.DrawTemperature, Assert.IsType<Reading>(boil.Answers.OfType<HeardLine>().Single().As).Name);

@@ -88,7 +88,7 @@ public class DrawOffTests
         var boil = Conversation.AtSteadyBoil(Guidance.Practised);
         boil.FireFor(54);
         boil.After(4);
-        boil.Say("depth 1 1/2", "water 210.4", "draw 216");
+        boil.Say("depth 1 1/2", $"tank {boil.State.Rig.Tank!.Value.Liters / 3.785:0.0}", "water 210.4", "draw 216");
         Assert.True(new Situation(boil.Session.Setting, boil.State).MinutesToDraw is { P5: <= 4 }, "no draw is near");
         boil.After(7);
         Assert.Equal("draw-close-by", boil.Open!.Step);

@@ -77,7 +77,7 @@ public class EmergencyWaysTests
     public void S10_a_bare_pan_over_a_spent_fire_ends_the_emergency_and_it_does_not_come_back()
     {
         var boil = Conversation.AtSteadyBoil();
-        boil.Say("depth 0.3", "no", "no", "yes", "yes", "still", "spent");
+        boil.Say("depth 0.3", "no", "no", "yes", "yes", "still", "spent", "yes");
         Assert.NotEqual("emergency", boil.Phase);
         Assert.DoesNotContain(boil.After(60).OfType<PhaseLine>(), line => line.Phase == "emergency");
         boil.Say("depth 0.3");

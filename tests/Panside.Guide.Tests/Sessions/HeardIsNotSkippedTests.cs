@@ -11,7 +11,7 @@ public class HeardIsNotSkippedTests
         var boil = Conversation.AtSteadyBoil(tankGallons: 8);
         boil.Say("shutdown", "yes", "spread", "yes", "yes");
         Assert.Equal("spread-coals", boil.State.Step);
-        boil.Say("coals spent");
+        boil.Say("coals spent", "yes");
         Assert.Equal("keep-fed", boil.State.Step);
         Assert.DoesNotContain("spread-coals", boil.State.Skipped);
     }
@@ -20,7 +20,7 @@ public class HeardIsNotSkippedTests
     public void A_step_that_was_led_over_and_is_told_of_later_is_not_skipped()
     {
         var boil = Conversation.AtSteadyBoil(tankGallons: 8);
-        boil.Say("shutdown", "yes", "yes", "yes", "coals spent");
+        boil.Say("shutdown", "yes", "yes", "yes", "coals spent", "yes");
         Assert.Contains("spread-coals", boil.State.Skipped);
         boil.Say("spread");
         Assert.DoesNotContain("spread-coals", boil.State.Skipped);
@@ -36,7 +36,7 @@ public class HeardIsNotSkippedTests
         boil.After(2);
         boil.Say("wood");
         boil.After(2);
-        boil.Say("shutdown", "yes", "yes", "yes", "coals spent");
+        boil.Say("shutdown", "yes", "yes", "yes", "coals spent", "yes");
         Assert.Contains("spread-coals", boil.State.Skipped);
     }
 

@@ -17,6 +17,11 @@ public class LastChargeTests
         for (var minute = 0; minute < 240 && boil.Phase != "shutdown"; minute++)
         {
             boil.After(1);
+            if (minute % 10 == 5)
+            {
+                boil.Say("depth 1 1/2");
+            }
+
             if (boil.Open is { } open && open.Step is "wood" or "last-wood")
             {
                 boil.Say("wood");
@@ -63,7 +68,7 @@ public class LastChargeTests
     public void A_low_tank_in_doubt_holds_the_wood_back_until_it_is_settled()
     {
         var boil = Conversation.AtSteadyBoil(tankGallons: 30);
-        boil.Say("tank 12");
+        boil.Say("depth 1 1/2", "tank 12");
         boil.Only<QuestionLine>();
         Assert.DoesNotContain(boil.After(12).OfType<AdviceLine>(), line => line.Advice.Action == "add-wood");
         boil.Say("no");
@@ -145,6 +150,7 @@ public class LastChargeTests
     public void A_charge_that_is_asked_for_is_taken_back_when_the_tank_comes_in_doubt()
     {
         var boil = Conversation.AtSteadyBoil(tankGallons: 30);
+        boil.Say("depth 1 1/2");
         boil.After(10);
         Assert.Equal("wood", boil.Open!.Step);
         boil.Say("tank 12");

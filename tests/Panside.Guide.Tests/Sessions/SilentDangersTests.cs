@@ -1,0 +1,183 @@
+using Panside.Guide.Lines;
+
+namespace Panside.Guide.Tests.Sessions;
+
+/// <summary>Dangers that nobody cries out: a float that hangs late, a draw that nobody made, a pan that nobody reads, a look that is too good.</summary>
+public class SilentDangersTests
+{
+    private const string Gas = "gas-divided.yaml";
+
+    [Theory]
+    [InlineData("smells burnt")]
+    [InlineData("chimney fire")]
+    [InlineData("float stuck")]
+    [InlineData("i burned my hand")]
+    public void Nobody_leaves_an_open_emergency_as_safe(string cry)
+    {
+        var boil = AtClear();
+        boil.Say(cry);
+        Assert.Equal("emergency", boil.Phase);
+        boil.Say("leave");
+        Assert.Contains("the emergency is not over", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+        Assert.False(boil.State.IsOver);
+    }
+
+    [Fact]
+    public void Who_must_go_and_has_a_pan_that_is_clear_goes()
+    {
+        var boil = AtClear();
+        boil.Say("must leave", "leave");
+        Assert.True(boil.State is { IsOver: true, IsSafe: true });
+    }
+
+    [Fact]
+    public void What_reassures_is_doubted_a_depth_that_nothing_has_raised()
+    {
+        var boil = AtShutdown();
+        boil.Say("tank 0.2");
+        boil.Say(boil.State.Doubted is null ? "depth 1.5" : "yes");
+        boil.Say("depth 1.5");
+        boil.After(5);
+        boil.Say("depth 2.5");
+        Assert.Contains("No sap that was told of", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+        boil.Say("no", "poured 6 gal of water", "depth 2.5");
+        Assert.Empty(boil.Answers.OfType<QuestionLine>());
+    }
+
+    [Fact]
+    public void A_pan_that_falls_with_sap_in_the_tank_has_sap_poured_in_after_the_last_wood_as_well()
+    {
+        var boil = AtShutdown();
+        boil.Say("tank 5");
+        boil.Say("depth 1.1");
+        Assert.Contains(boil.All, line => line is AdviceLine { Advice: { Action: "raise-level", Urgency: "now" } advice } && advice.Because.Contains("hangs", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Coals_spent_minutes_after_wood_are_asked_about()
+    {
+        var boil = AtShutdown();
+        boil.Say("wood");
+        boil.After(6);
+        boil.Say("coals spent");
+        Assert.Contains("Wood went in 6 minutes ago", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_draw_that_nobody_makes_is_asked_for_again_and_comes_before_wood()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1.5", "draw 219");
+        boil.Say(boil.State.Doubted is null ? "depth 1.5" : "yes");
+        Assert.Equal("draw-open", boil.State.Step);
+        var said = boil.After(14);
+        Assert.Equal(2, said.Count(line => line is AdviceLine { Advice: { Action: "open-draw", Urgency: "now" } }));
+        boil.Say("depth 1.5");
+        said = [.. boil.After(12), .. boil.Say("depth 1.5"), .. boil.After(12)];
+        Assert.DoesNotContain(said, line => line is AdviceLine { Advice.Action: "add-wood" });
+        Assert.Contains(said, line => line is PromptLine { Prompt: { Step: "draw-missed", Because: { } because } } && because.Contains("nobody has drawn", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("no")]
+    [InlineData("no", "no")]
+    public void A_depth_over_the_least_ends_what_a_dry_pan_began(params string[] answers)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say(["depth 0.4", .. answers]);
+        boil.Say("depth 1.8");
+        Assert.Equal("dry-cause", boil.State.Step);
+    }
+
+    [Fact]
+    public void An_empty_tank_is_not_asked_to_feed()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("tank 0", "depth 0.4", "depth 1.8");
+        Assert.Equal("dry-pour", boil.State.Step);
+        boil.Say("yes");
+        Assert.NotEqual("emergency", boil.Phase);
+    }
+
+    [Fact]
+    public void After_the_first_page_of_an_emergency_the_depth_is_asked_for_as_long_as_nobody_reads_it()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 0.4", "depth 1.2");
+        Assert.Equal("dry-cause", boil.State.Step);
+        var said = boil.After(90);
+        Assert.True(said.OfType<AdviceLine>().Count(line => line.Advice is { Urgency: "now", Action: "check-level" or "raise-level" }) >= 10);
+    }
+
+    [Fact]
+    public void A_burner_that_burns_on_is_told_of_every_few_minutes()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Gas, members: Conversation.Few);
+        boil.Say("shutdown");
+        Assert.Equal("shut-burner", boil.State.Step);
+        Assert.InRange(boil.After(40).OfType<AdviceLine>().Count(line => line.Advice is { Urgency: "now", Action: "hold-wood" }), 6, 8);
+    }
+
+    [Fact]
+    public void No_wood_is_asked_for_while_the_depth_is_overdue()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1.5", "boil rolling");
+        var said = boil.After(80);
+        var overdue = said.First(line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "now" } }).At;
+        Assert.DoesNotContain(said, line => line is AdviceLine { Advice.Action: "add-wood" } && line.At!.Value.Time > overdue!.Value.Time);
+    }
+
+    [Fact]
+    public void A_tank_that_stands_still_while_the_pan_stands_over_its_float_is_believed()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("tank 28");
+        boil.Say(boil.State.Doubted is null ? "depth 2" : "yes");
+        boil.Say("depth 2");
+        boil.Say(boil.State.Doubted is null ? "boil rolling" : "yes");
+        boil.FireFor(18);
+        boil.Say("depth 1.8", "tank 28");
+        Assert.DoesNotContain(boil.Answers.OfType<QuestionLine>(), line => line.Text.StartsWith("Nothing gone", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_time_more_than_a_week_ahead_is_refused_and_changes_nothing()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        var before = boil.State.Now;
+        boil.Hear(new Tick(Moment.Of(boil.Now.Time.AddYears(4))));
+        Assert.Equal("at", boil.Only<RefusedLine>().Field);
+        Assert.Equal(before, boil.State.Now);
+    }
+
+    [Fact]
+    public void Shutdown_said_in_the_shutdown_is_no_fault()
+    {
+        var boil = AtShutdown();
+        boil.After(30);
+        boil.Say("shutdown");
+        Assert.Empty(boil.Answers.OfType<RefusedLine>());
+    }
+
+    private static Conversation AtShutdown()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1.5", "shutdown", "yes");
+        Assert.Equal("shutdown", boil.Phase);
+        return boil;
+    }
+
+    private static Conversation AtClear()
+    {
+        var boil = AtShutdown();
+        boil.After(90);
+        boil.Say("flooded", "depth 2.5");
+        boil.After(60);
+        boil.Say("boil still", "coals spent", "gradient gone", "depth 2.5");
+        boil.After(15);
+        boil.Say("boil still", "coals spent", "depth 2.5", "gradient gone");
+        Assert.Empty(new Panside.Guide.Advice.Situation(boil.Session.Setting, boil.State).Unmet);
+        return boil;
+    }
+}
