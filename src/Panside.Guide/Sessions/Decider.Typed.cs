@@ -33,6 +33,13 @@ public sealed partial class Decider
             return;
         }
 
+        if (turn.State.Open is not null && WhatToDo.Asks(text.Words))
+        {
+            Conversation.Heard(turn, text.At, "say that again");
+            _announcer.Repeat(turn);
+            return;
+        }
+
         HearUnderstood(turn, text, _listener.Understand(text.At, text.Words, Asked(turn.State)));
     }
 

@@ -160,6 +160,22 @@ public class SilentDangersTests
         Assert.Empty(boil.Answers.OfType<RefusedLine>());
     }
 
+    [Theory]
+    [InlineData("what do i do")]
+    [InlineData("ok, what should we do now?")]
+    [InlineData("what now")]
+    [InlineData("now what")]
+    public void Who_asks_what_to_do_is_told_again_what_stands_asked(string asked)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1.5", "tank 0");
+        Assert.Equal("hold-wood", boil.Open!.Step);
+        boil.Say(asked);
+        Assert.Equal("hold-wood", boil.Only<PromptLine>().Prompt.Step);
+        boil.Say("depth 0.4", asked);
+        Assert.Equal("emergency-dry", boil.Only<PromptLine>().Prompt.Step);
+    }
+
     private static Conversation AtShutdown()
     {
         var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
