@@ -60,7 +60,7 @@ public static class Facts
         ["draw-again"] = now => now.IsDrawAgain,
         ["draw-to-wait"] = now => now.IsDrawToWait,
         ["draw-outrun"] = now => now.IsDrawOutrun,
-        ["draw-near"] = now => now.MinutesToDraw is { } draw && (draw.P50 <= now.Setting.Flow.Values[FlowValue.DrawNear].TotalMinutes || draw.P5 <= 4) && !now.IsDrawDue,
+        ["draw-near"] = now => now.MinutesToDraw is { } draw && (draw.P50 <= now.Setting.Flow.Values[FlowValue.DrawNear].TotalMinutes || draw.P5 <= 4) && !now.IsDrawDue && !now.IsDrawMissed,
         ["drawn-volume-known"] = now => now.State.Last(DeedName.CloseDraw)?.Value is not null
             || now.State.Last(ReadingName.DrawnVolume)?.At.Time >= now.State.Last(DeedName.CloseDraw)?.At.Time,
         ["syrup-thin"] = now => now.IsTooThin,

@@ -142,7 +142,7 @@ public sealed partial class Situation
     /// <summary>
     /// Whether the draw-off comes to its point within minutes, by its last reading or by its course: then minutes decide.
     /// </summary>
-    public bool IsDrawAtHand => !IsDrawDue && DrawOpenSince is null && Course.Last is { } last
+    public bool IsDrawAtHand => !IsDrawDue && !IsDrawMissed && DrawOpenSince is null && Course.Last is { } last
         && (UnitSystem.Temperature(last.Value) >= DrawPointToday - Setting.Flow.Values.Rise(FlowValue.DrawAtHand) || Course.MinutesTo(OpenAt) is <= SoonMinutes);
 
     /// <summary>Whether it comes to it so soon that the next reading is to follow at once.</summary>

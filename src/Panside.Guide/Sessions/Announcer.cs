@@ -43,7 +43,7 @@ internal sealed class Announcer(Setting setting)
         {
             var isAsked = open?.Step == step.Id;
             var cries = Again(turn, step) is { } again && turn.State.Now!.Value.Time >= turn.State.OpenSince.Time + again
-                && (step is { Phase.IsEmergency: true, Urgency: "danger" } || turn.State.Asked.GetValueOrDefault(step.Id) < SameWordsAtMost);
+                && (step is { Phase.IsEmergency: true, Urgency: "danger" } || (step.Phase.IsEmergency && turn.Taken is not null) || turn.State.Asked.GetValueOrDefault(step.Id) < SameWordsAtMost);
             var isDue = IsDue(turn, step.Id, step.After);
             if (isAsked ? cries : isDue)
             {
