@@ -66,7 +66,7 @@ public sealed partial class Listener(Setting setting)
             ?? Emptying.Understand(at, said, setting.Rig)
             ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap)
             ?? _talk.TankEmpty(at, said)
-            ?? (Cry(text) is null ? _talk.Relit(at, said) : null)
+            ?? (Cry(text) is null ? _talk.Relit(at, said) ?? NoSap(at, said) : null)
             ?? Listed(at, said)
             ?? Amount(at, said, open)
             ?? _talk.Term(text);
@@ -97,9 +97,19 @@ public sealed partial class Listener(Setting setting)
     private static bool SaysFoamRises(TalkHeard talk, MeansCry cry) =>
         cry.Dangers is ["foam", ..] && talk.Facts.Any(fact => fact is MeansLine(Observed { Name.Code: "foam", Is: "rising" }));
 
+    /// <summary>That no sap is left, and nothing else, is the tank's reading.</summary>
+    private MeansLine? NoSap(Moment at, string said) => NothingLeft.In(said) == NothingLeft.Sap ? new(Empty(at)) : null;
+
+    /// <summary>The tank, or what there is of sap where a rig has none, read as empty.</summary>
+    public Reading Empty(Moment at) => new(at, ReadingName.TankVolume, new(0, ReadingName.TankVolume.UnitIn(setting.Units)));
+
     private MeansCry? Cry(string text) => setting.Flow.Ear.Value.Hear(text) is { } cry
-        ? new(NamesBackPan(text) ? [.. cry.Hazards.Select(OfBackPan)] : DrawOff().IsMatch(text) ? [.. cry.Hazards.Select(OfDrawOff)] : cry.Hazards, cry.IsSure)
+        ? new(NamesBackPan(text) ? [.. cry.Hazards.Select(OfBackPan)] : DrawOff().IsMatch(text) ? [.. cry.Hazards.Select(OfDrawOff)]
+            : NothingLeft.IsSapIn(text) ? [.. cry.Hazards.Select(OfEmptyTank).Distinct()] : cry.Hazards, cry.IsSure)
         : null;
+
+    /// <summary>No float hangs where there is no sap.</summary>
+    private static string OfEmptyTank(string danger) => danger == "float" ? "dry" : danger;
 
     /// <summary>A float does not hang at the draw-off: what is stuck there is the valve.</summary>
     private string OfDrawOff(string danger) => danger == "float" && setting.Flow.Dangers.Any(known => known.Code == "stuck") ? "stuck" : danger;
@@ -117,9 +127,22 @@ public sealed partial class Listener(Setting setting)
             return new MeansLine(new Observed(at, asked, state));
         }
 
-        if (open is not null && setting.Flow.Steps.TryGetValue(open.Step, out var step) && step.MeansYes.Contains(said, StringComparer.OrdinalIgnoreCase))
+        var step = open is null ? null : setting.Flow.Steps.GetValueOrDefault(open.Step);
+        if (step is not null && step.MeansYes.Contains(said, StringComparer.OrdinalIgnoreCase))
         {
             return new MeansLine(new Answer(at, AnswerWords.Yes));
+        }
+
+        if (step is not null && (step.MeansNo.Contains(said, StringComparer.OrdinalIgnoreCase) || (NothingLeft.In(said) is { } none && step.MeansNo.Contains(none))))
+        {
+            return new MeansLine(new Answer(at, AnswerWords.No));
+        }
+
+        // Behind the first page of a danger sap is no longer what is asked: who has none is not sent back to that page.
+        if ((open?.Ask == ReadingName.TankVolume.Code && NothingLeft.IsNone(said))
+            || (step is { Phase.IsEmergency: true, Ask: Prompt.Confirm } && setting.Flow.DangerAt(step.Id) is null && NothingLeft.In(said) == NothingLeft.Sap))
+        {
+            return new MeansLine(Empty(at));
         }
 
         // Low, where the depth is asked, is the pan; but the word alone may be the foam's, which was asked a moment ago.

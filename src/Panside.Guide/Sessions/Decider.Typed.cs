@@ -2,6 +2,7 @@ using Panside.Guide.Advice;
 using Panside.Guide.Flows;
 using Panside.Guide.Hearing;
 using Panside.Guide.Hearing.Talk;
+using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
@@ -33,7 +34,34 @@ public sealed partial class Decider
             return;
         }
 
-        HearUnderstood(turn, text, _listener.Understand(text.At, text.Words, Asked(turn.State)));
+        var understood = _listener.Understand(text.At, text.Words, Asked(turn.State));
+        if (understood is MeansWord { Word: not ("note" or Supposition.Word) } or MeansCry or MeansLine(Lines.Answer { Word: AnswerWords.No }) && NothingLeft.IsSapIn(text.Words))
+        {
+            HearNoSap(turn, text, understood);
+            return;
+        }
+
+        HearUnderstood(turn, text, understood);
+    }
+
+    /// <summary>
+    /// No sap is left, and something is wrong or is answered by it: the tank holds nothing from now on. It leads nowhere by itself, for what else
+    /// was understood leads on; one undo takes both back.
+    /// </summary>
+    private void HearNoSap(Turn turn, Text text, Understood understood)
+    {
+        var (before, empty) = (turn.State, _listener.Empty(text.At));
+        if (_possible.Fault(empty) is null && !before.SaidNow.Contains(empty))
+        {
+            turn.Say((at, number) => new HeardLine(at, number, empty));
+            turn.Happen(new Took(empty));
+        }
+
+        HearUnderstood(turn, text, understood);
+        if (!turn.State.IsOver)
+        {
+            turn.Happen(new SaidTogether(before, text.Words.Trim()));
+        }
     }
 
     private void HearUnderstood(Turn turn, Text text, Understood understood)
