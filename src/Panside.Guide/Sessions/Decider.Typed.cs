@@ -99,6 +99,12 @@ public sealed partial class Decider
             case MeansLine(Did { Name.Code: "close-draw", Measure: null }) when turn.Holds("burner-on") && !turn.Holds("draw-open"):
                 AskWhether(turn, new Did(text.At, DeedName.ShutOff, null));
                 break;
+            case MeansLine(Did { Name.Code: "close-draw", Measure: null } shut) when !turn.Holds("draw-open") && !WhichValve.TellsOfADraw(text.Words):
+                HearShut(turn, shut);
+                break;
+            case MeansLine(Did { Name.Code: "open-draw" }) when WhichValve.MayBeAnother(turn, text.Words):
+                turn.Refuse($"'{text.Words.Trim()}': the draw-off? Then say 'draw open'. Else answer what is asked.", "text");
+                break;
             case MeansLine(var meant):
                 HearMeant(turn, meant is Added poured ? poured.IntoPan(text.At) : meant);
                 break;
@@ -132,6 +138,23 @@ public sealed partial class Decider
             case MeansNothing(var why):
                 turn.Refuse(why, "text");
                 break;
+        }
+    }
+
+    /// <summary>Something was shut while the draw-off stands as shut: whether there was a draw that nobody told of is asked, and nothing is taken for one.</summary>
+    private void HearShut(Turn turn, Did shut)
+    {
+        if (_setting.Rig.IsBatch)
+        {
+            turn.Refuse("This pan has no draw-off; nothing is taken. If the batch is out, say 'poured out' with how much.", "text");
+        }
+        else if (_setting.Flow.PhaseOf(turn.State.Step) is { IsEmergency: true } or { Kind: "draw-off" })
+        {
+            turn.Refuse($"{WhichValve.Stands(_setting.Rig)}; nothing is taken. If syrup was drawn, say 'drew' with the volume.", "text");
+        }
+        else
+        {
+            Question(turn, shut, new($"{WhichValve.Stands(_setting.Rig)}. Was syrup drawn?", "Yes counts a draw. Anything else that was shut is not asked for here."));
         }
     }
 
