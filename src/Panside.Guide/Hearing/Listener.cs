@@ -4,6 +4,7 @@ using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Hearing;
 
@@ -139,6 +140,11 @@ public sealed partial class Listener(Setting setting)
         }
 
         // Behind the first page of a danger sap is no longer what is asked: who has none is not sent back to that page.
+        if (setting.Rig.Feed != Feed.ByHand && FeedFound.Is(said))
+        {
+            return step?.MeansYes.Contains(FeedFound.Open) == true ? new MeansLine(new Answer(at, AnswerWords.Yes)) : new MeansTalk(new("feed-found", null, 1, said));
+        }
+
         if ((open?.Ask == ReadingName.TankVolume.Code && NothingLeft.IsNone(said))
             || (step is { Phase.IsEmergency: true, Ask: Prompt.Confirm } && setting.Flow.DangerAt(step.Id) is null && NothingLeft.In(said) == NothingLeft.Sap))
         {

@@ -51,6 +51,10 @@ internal sealed class Conversation(Setting setting, Replies replies, Walker walk
                 break;
             case "word" when meaning.Rest == "back":
                 Heard(turn, at, "back");
+            case "feed-found":
+                Heard(turn, at, "the tank valve is open");
+                _absence.FeedFound(turn);
+                break;
                 _absence.Back(turn);
                 break;
             case "word":
