@@ -67,7 +67,7 @@ public sealed partial class Listener(Setting setting)
             ?? Emptying.Understand(at, said, setting.Rig)
             ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap)
             ?? _talk.TankEmpty(at, said)
-            ?? (Cry(text) is null ? _talk.Relit(at, said) ?? NoSap(at, said) : null)
+            ?? (Cry(text) is null ? _talk.Relit(at, said) ?? (Understood?)NoSap(at, said) ?? Gone(at, said) : null)
             ?? Listed(at, said)
             ?? Amount(at, said, open)
             ?? _talk.Term(text);
@@ -99,6 +99,11 @@ public sealed partial class Listener(Setting setting)
         cry.Dangers is ["foam", ..] && talk.Facts.Any(fact => fact is MeansLine(Observed { Name.Code: "foam", Is: "rising" }));
 
     /// <summary>That no sap is left, and nothing else, is the tank's reading.</summary>
+    /// <summary>Who goes for a while is away, for as long as is said with it.</summary>
+    private MeansTalk? Gone(Moment at, string said) => Errand.In(said) is (true, var back)
+        ? (back.Length > 0 && _talk.Hear(at, "be " + back[int.Max(back.IndexOf("back", StringComparison.Ordinal), 0)..], null).Understood is MeansTalk { Meaning.Root: "away" } lasting ? lasting : new MeansTalk(new("away", null, 1, said)))
+        : null;
+
     private MeansLine? NoSap(Moment at, string said) => NothingLeft.In(said) == NothingLeft.Sap ? new(Empty(at)) : null;
 
     /// <summary>The tank, or what there is of sap where a rig has none, read as empty.</summary>
