@@ -64,6 +64,7 @@ public sealed partial class Listener(Setting setting)
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
         var understood = Word(at, said, open)
+            ?? AskedAmount.Read(text, open, setting)
             ?? Emptying.Understand(at, said, setting.Rig)
             ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap)
             ?? _talk.TankEmpty(at, said)
@@ -98,12 +99,12 @@ public sealed partial class Listener(Setting setting)
     private static bool SaysFoamRises(TalkHeard talk, MeansCry cry) =>
         cry.Dangers is ["foam", ..] && talk.Facts.Any(fact => fact is MeansLine(Observed { Name.Code: "foam", Is: "rising" }));
 
-    /// <summary>That no sap is left, and nothing else, is the tank's reading.</summary>
     /// <summary>Who goes for a while is away, for as long as is said with it.</summary>
     private MeansTalk? Gone(Moment at, string said) => Errand.In(said) is (true, var back)
         ? (back.Length > 0 && _talk.Hear(at, "be " + back[int.Max(back.IndexOf("back", StringComparison.Ordinal), 0)..], null).Understood is MeansTalk { Meaning.Root: "away" } lasting ? lasting : new MeansTalk(new("away", null, 1, said)))
         : null;
 
+    /// <summary>That no sap is left, and nothing else, is the tank's reading.</summary>
     private MeansLine? NoSap(Moment at, string said) => NothingLeft.In(said) == NothingLeft.Sap ? new(Empty(at)) : null;
 
     /// <summary>The tank, or what there is of sap where a rig has none, read as empty.</summary>
@@ -139,17 +140,17 @@ public sealed partial class Listener(Setting setting)
             return new MeansLine(new Answer(at, AnswerWords.Yes));
         }
 
+        if (setting.Rig.Feed != Feed.ByHand && FeedFound.Is(said))
+        {
+            return step?.MeansYes.Contains(FeedFound.Open) == true ? new MeansLine(new Answer(at, AnswerWords.Yes)) : new MeansTalk(new("feed-found", null, 1, said));
+        }
+
         if (step is not null && (step.MeansNo.Contains(said, StringComparer.OrdinalIgnoreCase) || (NothingLeft.In(said) is { } none && step.MeansNo.Contains(none))))
         {
             return new MeansLine(new Answer(at, AnswerWords.No));
         }
 
         // Behind the first page of a danger sap is no longer what is asked: who has none is not sent back to that page.
-        if (setting.Rig.Feed != Feed.ByHand && FeedFound.Is(said))
-        {
-            return step?.MeansYes.Contains(FeedFound.Open) == true ? new MeansLine(new Answer(at, AnswerWords.Yes)) : new MeansTalk(new("feed-found", null, 1, said));
-        }
-
         if ((open?.Ask == ReadingName.TankVolume.Code && NothingLeft.IsNone(said))
             || (step is { Phase.IsEmergency: true, Ask: Prompt.Confirm } && setting.Flow.DangerAt(step.Id) is null && NothingLeft.In(said) == NothingLeft.Sap))
         {
