@@ -107,6 +107,7 @@ public static class Facts
         ["back-short"] = now => now.Unfed?.IsBackShort(0) ?? false,
         ["pan-unpoured"] = now => now.IsPanUnpoured && !IsGoneThrough(now, "pan-below-least"),
         ["away"] = now => now.State.Marks.Contains(Absences.Mark),
+        ["depth-owed"] = now => now.IsLit && !now.IsPanEmptied && now.State.Marks.Contains(DepthOwed.Mark),
         ["back-fallen"] = now => now.IsBackPanFallen,
         ["back-low"] = now => now.IsBackLow,
         ["back-shallow"] = now => now.IsBackShallow,

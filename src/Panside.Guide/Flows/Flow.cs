@@ -201,6 +201,9 @@ public sealed record Step
     /// <summary>Other ways to say yes, while it is asked: <c>it's out</c>.</summary>
     public IReadOnlyList<string> MeansYes { get; init; } = [];
 
+    /// <summary>Other ways to say no, while it is asked: <c>nothing to pour</c>.</summary>
+    public IReadOnlyList<string> MeansNo { get; init; } = [];
+
     /// <summary>Whether it cannot be skipped.</summary>
     public required bool IsCritical { get; init; }
 

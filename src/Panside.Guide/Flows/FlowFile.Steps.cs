@@ -48,7 +48,8 @@ public sealed partial class FlowFile
             BeginnerOnly = map.Word("for", Levels) == "beginner",
             Given = Facts(map, "given"),
             Instead = Instead(map),
-            MeansYes = YesWords(map, ask),
+            MeansYes = OtherWords(map, "means-yes", "yes", ask == Prompt.Confirm ? null : "'ask: confirm', or no 'means-yes'"),
+            MeansNo = OtherWords(map, "means-no", "no", passages.Exists(passage => passage.When == "answer no") || map.Has("if-no") ? null : "'no: …', where it leads, 'if-no: …', or no 'means-no'"),
             IsCritical = map.Flag("critical") ?? false,
             Advise = map.Word("advise", Actions.All),
             Urgency = map.Word("urgency", Urgencies.All) ?? "info",
@@ -73,18 +74,18 @@ public sealed partial class FlowFile
         return step;
     }
 
-    /// <summary>Other ways to say yes at a step, where a yes is asked for.</summary>
-    private static IReadOnlyList<string> YesWords(YamlMap map, string? ask)
+    /// <summary>Other ways to answer a step, where such an answer is asked for; if not, what was expected is told.</summary>
+    private static IReadOnlyList<string> OtherWords(YamlMap map, string key, string answer, string? expected)
     {
-        var said = map.Texts("means-yes");
-        if (said.Count > 0 && ask != Prompt.Confirm)
+        var said = map.Texts(key);
+        if (said.Count > 0 && expected is not null)
         {
-            map.Add("means-yes", "no yes is asked for here", "'ask: confirm', or no 'means-yes'", FaultKind.Together);
+            map.Add(key, $"no {answer} is asked for here", expected, FaultKind.Together);
         }
 
         foreach (var one in said.Where(one => AnswerWords.All.Contains(one, StringComparer.OrdinalIgnoreCase)))
         {
-            map.Add("means-yes", $"'{one}' is an answer of its own", "other words for a yes", FaultKind.Wording);
+            map.Add(key, $"'{one}' is an answer of its own", $"other words for a {answer}", FaultKind.Wording);
         }
 
         return said;

@@ -4,6 +4,7 @@ using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Hearing;
 
@@ -63,14 +64,16 @@ public sealed partial class Listener(Setting setting)
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
         var understood = Word(at, said, open)
+            ?? AskedAmount.Read(text, open, setting)
             ?? Emptying.Understand(at, said, setting.Rig)
             ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap)
             ?? _talk.TankEmpty(at, said)
-            ?? (Cry(text) is null ? _talk.Relit(at, said) : null)
+            ?? (Cry(text) is null ? _talk.Relit(at, said) ?? (Understood?)NoSap(at, said) ?? Gone(at, said) : null)
+            ?? (DeedWhereAsked.IsDrawn(open, setting) ? _talk.Drawn(at, text) : null)
             ?? Listed(at, said)
             ?? Amount(at, said, open)
             ?? _talk.Term(text);
-        return understood is not (null or MeansNothing { IsLow: false }) ? understood
+        return understood is not (null or MeansNothing { IsLow: false, IsNoCry: false }) ? understood
             : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? Lost(text, said, open);
     }
 
@@ -97,9 +100,24 @@ public sealed partial class Listener(Setting setting)
     private static bool SaysFoamRises(TalkHeard talk, MeansCry cry) =>
         cry.Dangers is ["foam", ..] && talk.Facts.Any(fact => fact is MeansLine(Observed { Name.Code: "foam", Is: "rising" }));
 
-    private MeansCry? Cry(string text) => setting.Flow.Ear.Value.Hear(text) is { } cry
-        ? new(NamesBackPan(text) ? [.. cry.Hazards.Select(OfBackPan)] : DrawOff().IsMatch(text) ? [.. cry.Hazards.Select(OfDrawOff)] : cry.Hazards, cry.IsSure)
+    /// <summary>Who goes for a while is away, for as long as is said with it.</summary>
+    private MeansTalk? Gone(Moment at, string said) => Errand.In(said) is (true, var back)
+        ? (back.Length > 0 && _talk.Hear(at, "be " + back[int.Max(back.IndexOf("back", StringComparison.Ordinal), 0)..], null).Understood is MeansTalk { Meaning.Root: "away" } lasting ? lasting : new MeansTalk(new("away", null, 1, said)))
         : null;
+
+    /// <summary>That no sap is left, and nothing else, is the tank's reading.</summary>
+    private MeansLine? NoSap(Moment at, string said) => NothingLeft.In(said) == NothingLeft.Sap ? new(Empty(at)) : null;
+
+    /// <summary>The tank, or what there is of sap where a rig has none, read as empty.</summary>
+    public Reading Empty(Moment at) => new(at, ReadingName.TankVolume, new(0, ReadingName.TankVolume.UnitIn(setting.Units)));
+
+    private MeansCry? Cry(string text) => setting.Flow.Ear.Value.Hear(text) is { } cry
+        ? new(NamesBackPan(text) ? [.. cry.Hazards.Select(OfBackPan)] : DrawOff().IsMatch(text) ? [.. cry.Hazards.Select(OfDrawOff)]
+            : NothingLeft.IsSapIn(text) ? [.. cry.Hazards.Select(OfEmptyTank).Distinct()] : cry.Hazards, cry.IsSure)
+        : null;
+
+    /// <summary>No float hangs where there is no sap.</summary>
+    private static string OfEmptyTank(string danger) => danger == "float" ? "dry" : danger;
 
     /// <summary>A float does not hang at the draw-off: what is stuck there is the valve.</summary>
     private string OfDrawOff(string danger) => danger == "float" && setting.Flow.Dangers.Any(known => known.Code == "stuck") ? "stuck" : danger;
@@ -117,9 +135,48 @@ public sealed partial class Listener(Setting setting)
             return new MeansLine(new Observed(at, asked, state));
         }
 
-        if (open is not null && setting.Flow.Steps.TryGetValue(open.Step, out var step) && step.MeansYes.Contains(said, StringComparer.OrdinalIgnoreCase))
+        if ((SeenWhereAsked.Read(at, said, open) ?? DeedWhereAsked.Read(at, said, open, setting) ?? TankShare.Read(at, said, open, setting)) is { } there)
+        {
+            return there;
+        }
+
+        if (open?.Ask == ReadingName.DrawTemperature.Code && Climbing().IsMatch(said))
+        {
+            return new MeansNothing("The thermometer? Say what it shows. The foam? Say 'foam rising'.") { IsNoCry = true };
+        }
+
+        if (open is not null && setting.Readings.Find(open.Ask) is not null && Same().IsMatch(said))
+        {
+            return new MeansNothing($"Look again, and say the number. Expected: {Expected(open)}.") { IsNoCry = true };
+        }
+
+        // Yes, wood: what is told behind it is what counts.
+        if (YesBefore().Match(said) is { Success: true } yes && Word(at, said[yes.Length..], open) is MeansLine { Line: Did or Observed or Answer { Word: AnswerWords.Yes } } told)
+        {
+            return told;
+        }
+
+        var step = open is null ? null : setting.Flow.Steps.GetValueOrDefault(open.Step);
+        if (step is not null && step.MeansYes.Contains(said, StringComparer.OrdinalIgnoreCase))
         {
             return new MeansLine(new Answer(at, AnswerWords.Yes));
+        }
+
+        if (setting.Rig.Feed != Feed.ByHand && FeedFound.Is(said))
+        {
+            return step?.MeansYes.Contains(FeedFound.Open) == true ? new MeansLine(new Answer(at, AnswerWords.Yes)) : new MeansTalk(new("feed-found", null, 1, said));
+        }
+
+        if (step is not null && (step.MeansNo.Contains(said, StringComparer.OrdinalIgnoreCase) || (NothingLeft.In(said) is { } none && step.MeansNo.Contains(none))))
+        {
+            return new MeansLine(new Answer(at, AnswerWords.No));
+        }
+
+        // Behind the first page of a danger sap is no longer what is asked: who has none is not sent back to that page.
+        if ((open?.Ask == ReadingName.TankVolume.Code && NothingLeft.IsNone(said))
+            || (step is { Phase.IsEmergency: true, Ask: Prompt.Confirm } && setting.Flow.DangerAt(step.Id) is null && NothingLeft.In(said) == NothingLeft.Sap))
+        {
+            return new MeansLine(Empty(at));
         }
 
         // Low, where the depth is asked, is the pan; but the word alone may be the foam's, which was asked a moment ago.
@@ -152,6 +209,11 @@ public sealed partial class Listener(Setting setting)
 
         if (ObservationName.Said.TryGetValue(said, out var seen))
         {
+            if (open is not null && ObservationName.FromCode(open.Ask) is { } other && other != seen.Name && SeenWhereAsked.MayBeOfAnother(said))
+            {
+                return new MeansNothing($"'{said}' of what? Say '{seen.Name.Code} {said}', or of what is asked {string.Join(" or ", other.States.Select(one => $"'{one}'"))}.") { IsNoCry = true };
+            }
+
             return new MeansLine(new Observed(at, seen.Name, seen.State));
         }
 
@@ -359,6 +421,15 @@ public sealed partial class Listener(Setting setting)
 
     [GeneratedRegex(@"\b(sap|water)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex NamesLiquid();
+
+    [GeneratedRegex(@"^(?:yes|yep|yeah|yup|ya|ok|okay)(?:,| and|,? the|,? it'?s)? (?=\w)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex YesBefore();
+
+    [GeneratedRegex(@"^(?:(?:it'?s|about|still|all|the) )*(?:same|unchanged|same as (?:before|last time|last))$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Same();
+
+    [GeneratedRegex(@"^(?:(?:it'?s|still|slowly|just) )*(?:climbing|going up|coming up|creeping up|up|higher|almost there)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Climbing();
 
     [GeneratedRegex(@"\s+", RegexOptions.CultureInvariant)]
     private static partial Regex Spaces();

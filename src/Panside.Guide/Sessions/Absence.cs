@@ -3,6 +3,7 @@ using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Rigs;
 using Panside.Reckoning.Rig;
 
 namespace Panside.Guide.Sessions;
@@ -91,8 +92,24 @@ internal sealed class Absence(Setting setting)
         }
         else
         {
+            turn.Happen(new Marked(DepthOwed.Mark));
             turn.Tell("Good. The pan's depth first of all: type 'depth' and what it is.");
         }
+    }
+
+    /// <summary>The valve of the tank was found shut, and is open: nobody watched over what the pan got, so its depth comes first as well.</summary>
+    public void FeedFound(Turn turn)
+    {
+        var open = setting.Rig.Feed == Feed.ByValve ? "Set it so that the pan holds its depth." : "Leave it open all the way.";
+        if (!turn.Now.IsLit)
+        {
+            turn.Tell($"{open} Nothing burns yet.");
+            return;
+        }
+
+        turn.Happen(new Remembered("the tank valve is open"));
+        turn.Happen(new Marked(DepthOwed.Mark));
+        turn.Tell($"{open} No wood before the pan's depth is read: type 'depth' and what it is.");
     }
 
     /// <summary>Plans the shutdown backwards from the time at which the operator must be gone.</summary>

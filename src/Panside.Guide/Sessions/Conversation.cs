@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Panside.Guide.Advice;
 using Panside.Guide.Answering;
 using Panside.Guide.Hearing.Talk;
@@ -8,7 +9,7 @@ using Panside.Guide.Lines;
 namespace Panside.Guide.Sessions;
 
 /// <summary>Answers what is asked, and what is said of the talk itself: a thing that nobody has, being away, say that again.</summary>
-internal sealed class Conversation(Setting setting, Replies replies, Walker walker, Announcer announcer)
+internal sealed partial class Conversation(Setting setting, Replies replies, Walker walker, Announcer announcer)
 {
     private readonly Absence _absence = new(setting);
 
@@ -25,6 +26,11 @@ internal sealed class Conversation(Setting setting, Replies replies, Walker walk
             case "ask":
                 Heard(turn, at, Book.Asks.TryGetValue(meaning.Rest, out var ask) ? ask.Said : meaning.Rest.Replace('-', ' '));
                 Asked(turn, meaning.Rest);
+                if (meaning.Rest == "danger" && DangerIn(meaning.Words) is { } danger)
+                {
+                    turn.Tell($"Is it so now? Type '{danger}': what to do stands here at once.");
+                }
+
                 break;
             case "define":
             case "measure":
@@ -45,6 +51,10 @@ internal sealed class Conversation(Setting setting, Replies replies, Walker walk
             case "gone-by" when meaning.Amount is { } by:
                 _absence.GoneBy(turn, at, by);
                 break;
+            case "feed-found":
+                Heard(turn, at, "the tank valve is open");
+                _absence.FeedFound(turn);
+                break;
             case "handover":
                 Heard(turn, at, "somebody else takes over");
                 Handover(turn);
@@ -62,6 +72,14 @@ internal sealed class Conversation(Setting setting, Replies replies, Walker walk
                 break;
         }
     }
+
+    /// <summary>The word of the danger that a question supposes; null where it names none.</summary>
+    private string? DangerIn(string asked) => new[] { asked, If().Split(asked)[^1] }.Distinct()
+        .Select(one => setting.Flow.Ear.Value.Hear(one)?.Hazards.FirstOrDefault(code => setting.Flow.Dangers.Any(danger => danger.Code == code && !danger.IsList)))
+        .FirstOrDefault(code => code is not null);
+
+    [GeneratedRegex(@"\b(?:if|when|that)\b ?", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex If();
 
     /// <summary>Tells how a sentence was understood.</summary>
     public static void Heard(Turn turn, Moment at, string words) => turn.Say((_, number) => new HeardLine(at, number, new Text(at, words)));

@@ -2,6 +2,7 @@ using Panside.Guide.Advice;
 using Panside.Guide.Flows;
 using Panside.Guide.Hearing;
 using Panside.Guide.Hearing.Talk;
+using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
@@ -40,7 +41,34 @@ public sealed partial class Decider
             return;
         }
 
-        HearUnderstood(turn, text, _listener.Understand(text.At, text.Words, Asked(turn.State)));
+        var understood = _listener.Understand(text.At, text.Words, Asked(turn.State));
+        if (understood is MeansWord { Word: not ("note" or Supposition.Word) } or MeansCry or MeansLine(Lines.Answer { Word: AnswerWords.No }) && NothingLeft.IsSapIn(text.Words))
+        {
+            HearNoSap(turn, text, understood);
+            return;
+        }
+
+        HearUnderstood(turn, text, understood);
+    }
+
+    /// <summary>
+    /// No sap is left, and something is wrong or is answered by it: the tank holds nothing from now on. It leads nowhere by itself, for what else
+    /// was understood leads on; one undo takes both back.
+    /// </summary>
+    private void HearNoSap(Turn turn, Text text, Understood understood)
+    {
+        var (before, empty) = (turn.State, _listener.Empty(text.At));
+        if (_possible.Fault(empty) is null && !before.SaidNow.Contains(empty))
+        {
+            turn.Say((at, number) => new HeardLine(at, number, empty));
+            turn.Happen(new Took(empty));
+        }
+
+        HearUnderstood(turn, text, understood);
+        if (!turn.State.IsOver)
+        {
+            turn.Happen(new SaidTogether(before, text.Words.Trim()));
+        }
     }
 
     private void HearUnderstood(Turn turn, Text text, Understood understood)
@@ -77,6 +105,12 @@ public sealed partial class Decider
                 break;
             case MeansLine(Did { Name.Code: "close-draw", Measure: null }) when turn.Holds("burner-on") && !turn.Holds("draw-open"):
                 AskWhether(turn, new Did(text.At, DeedName.ShutOff, null));
+                break;
+            case MeansLine(Did { Name.Code: "close-draw", Measure: null } shut) when !turn.Holds("draw-open") && !WhichValve.TellsOfADraw(text.Words):
+                HearShut(turn, shut);
+                break;
+            case MeansLine(Did { Name.Code: "open-draw" }) when WhichValve.MayBeAnother(turn, text.Words):
+                turn.Refuse($"'{text.Words.Trim()}': the draw-off? Then say 'draw open'. Else answer what is asked.", "text");
                 break;
             case MeansLine(var meant):
                 HearMeant(turn, meant is Added poured ? poured.IntoPan(text.At) : meant);
@@ -117,6 +151,23 @@ public sealed partial class Decider
             case MeansNothing(var why):
                 turn.Refuse(why, "text");
                 break;
+        }
+    }
+
+    /// <summary>Something was shut while the draw-off stands as shut: whether there was a draw that nobody told of is asked, and nothing is taken for one.</summary>
+    private void HearShut(Turn turn, Did shut)
+    {
+        if (_setting.Rig.IsBatch)
+        {
+            turn.Refuse("This pan has no draw-off; nothing is taken. If the batch is out, say 'poured out' with how much.", "text");
+        }
+        else if (_setting.Flow.PhaseOf(turn.State.Step) is { IsEmergency: true } or { Kind: "draw-off" })
+        {
+            turn.Refuse($"{WhichValve.Stands(_setting.Rig)}; nothing is taken. If syrup was drawn, say 'drew' with the volume.", "text");
+        }
+        else
+        {
+            Question(turn, shut, new($"{WhichValve.Stands(_setting.Rig)}. Was syrup drawn?", "Yes counts a draw. Anything else that was shut is not asked for here."));
         }
     }
 

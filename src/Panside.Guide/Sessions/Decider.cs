@@ -366,6 +366,11 @@ public sealed partial class Decider
             }
         }
 
+        if (line is Reading { Name.Code: "pan-depth" } && turn.State.Marks.Contains(DepthOwed.Mark))
+        {
+            turn.Happen(new Unmarked(DepthOwed.Mark));
+        }
+
         turn.Happen(new Took(line, insisted));
         _walker.Took(turn, line);
         if (line is Did { Name.Code: "leave" } && !turn.State.IsOver)

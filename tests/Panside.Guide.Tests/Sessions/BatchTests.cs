@@ -234,6 +234,40 @@ public class BatchTests
     }
 
     [Fact]
+    public void A_batch_that_has_boiled_down_too_far_to_be_left_goes_into_the_pot_and_is_not_thinned()
+    {
+        var boil = BoiledDown();
+        Assert.True(Facts.Holds(new(boil.Session.Setting, boil.State), "too-shallow-to-leave"));
+        Assert.Equal("batch-last", boil.State.Step);
+        Assert.DoesNotContain(boil.All.OfType<AdviceLine>(), line => line.Advice.Text.StartsWith("Fill the pan", StringComparison.Ordinal));
+        boil.Say("poured out");
+        Assert.Equal("pot-last", boil.State.Step);
+    }
+
+    [Fact]
+    public void S1_where_it_stays_in_the_pan_after_all_nobody_leaves_before_it_is_filled()
+    {
+        var boil = BoiledDown();
+        boil.Say("no");
+        boil.After(20);
+        Assert.NotEmpty(new Situation(boil.Session.Setting, boil.State).Unmet);
+        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice is { Action: "stay" } advice && advice.Text.Contains("or fill it to 2.5 in", StringComparison.Ordinal));
+    }
+
+    private static Conversation BoiledDown()
+    {
+        var boil = Boiling(Wood + "finishing pot: true\n");
+        ToTheEnd(boil);
+        boil.Say("yes");
+        boil.After(45);
+        boil.All.Clear();
+        boil.Say("depth 0.8", "coals spent", "boil still");
+        boil.After(12);
+        boil.Say("boil still");
+        return boil;
+    }
+
+    [Fact]
     public void A_flood_stays_the_way_out_of_boiling_down()
     {
         var boil = Boiling(Wood);

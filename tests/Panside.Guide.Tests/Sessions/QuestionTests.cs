@@ -242,6 +242,31 @@ public class QuestionTests
         Assert.Equal("emergency", boil.Phase);
     }
 
+    [Theory]
+    [InlineData("what if he's not breathing", "faint")]
+    [InlineData("what if someone collapses", "faint")]
+    [InlineData("what do i do if someone is burned", "hurt")]
+    [InlineData("what do I do if the pan leaks?", "leak")]
+    public void A_question_that_supposes_a_danger_is_told_the_one_word_of_its_page(string question, string word)
+    {
+        var boil = In("steady-boil");
+        Assert.Contains($"Type '{word}'", Told(boil, question), StringComparison.Ordinal);
+        boil.Say(word);
+        Assert.Equal(word, boil.Session.Setting.Flow.DangerAt(boil.State.Step)?.Code);
+    }
+
+    [Theory]
+    [InlineData("he's not breathing what do i do", "faint")]
+    [InlineData("someone is burned what do i do", "hurt")]
+    [InlineData("my kid got burned what now", "hurt")]
+    [InlineData("she collapsed what should i do", "faint")]
+    public void Somebody_who_is_hurt_now_opens_the_page_whatever_is_asked_behind_it(string cry, string danger)
+    {
+        var boil = In("steady-boil");
+        boil.Say(cry);
+        Assert.Equal(danger, boil.Session.Setting.Flow.DangerAt(boil.State.Step)?.Code);
+    }
+
     [Fact]
     public void What_if_that_names_no_danger_is_still_reckoned()
     {
