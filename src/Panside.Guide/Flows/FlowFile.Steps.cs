@@ -49,7 +49,7 @@ public sealed partial class FlowFile
             Given = Facts(map, "given"),
             Instead = Instead(map),
             MeansYes = OtherWords(map, "means-yes", "yes", ask == Prompt.Confirm ? null : "'ask: confirm', or no 'means-yes'"),
-            MeansNo = OtherWords(map, "means-no", "no", passages.Exists(passage => passage.When == "answer no") ? null : "'no: …', where it leads, or no 'means-no'"),
+            MeansNo = OtherWords(map, "means-no", "no", passages.Exists(passage => passage.When == "answer no") || map.Has("if-no") ? null : "'no: …', where it leads, 'if-no: …', or no 'means-no'"),
             IsCritical = map.Flag("critical") ?? false,
             Advise = map.Word("advise", Actions.All),
             Urgency = map.Word("urgency", Urgencies.All) ?? "info",

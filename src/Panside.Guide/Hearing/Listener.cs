@@ -69,10 +69,11 @@ public sealed partial class Listener(Setting setting)
             ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap)
             ?? _talk.TankEmpty(at, said)
             ?? (Cry(text) is null ? _talk.Relit(at, said) ?? (Understood?)NoSap(at, said) ?? Gone(at, said) : null)
+            ?? (DeedWhereAsked.IsDrawn(open, setting) ? _talk.Drawn(at, text) : null)
             ?? Listed(at, said)
             ?? Amount(at, said, open)
             ?? _talk.Term(text);
-        return understood is not (null or MeansNothing { IsLow: false }) ? understood
+        return understood is not (null or MeansNothing { IsLow: false, IsNoCry: false }) ? understood
             : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? Lost(text, said, open);
     }
 
@@ -134,6 +135,27 @@ public sealed partial class Listener(Setting setting)
             return new MeansLine(new Observed(at, asked, state));
         }
 
+        if ((SeenWhereAsked.Read(at, said, open) ?? DeedWhereAsked.Read(at, said, open, setting) ?? TankShare.Read(at, said, open, setting)) is { } there)
+        {
+            return there;
+        }
+
+        if (open?.Ask == ReadingName.DrawTemperature.Code && Climbing().IsMatch(said))
+        {
+            return new MeansNothing("The thermometer? Say what it shows. The foam? Say 'foam rising'.") { IsNoCry = true };
+        }
+
+        if (open is not null && setting.Readings.Find(open.Ask) is not null && Same().IsMatch(said))
+        {
+            return new MeansNothing($"Look again, and say the number. Expected: {Expected(open)}.") { IsNoCry = true };
+        }
+
+        // Yes, wood: what is told behind it is what counts.
+        if (YesBefore().Match(said) is { Success: true } yes && Word(at, said[yes.Length..], open) is MeansLine { Line: Did or Observed or Answer { Word: AnswerWords.Yes } } told)
+        {
+            return told;
+        }
+
         var step = open is null ? null : setting.Flow.Steps.GetValueOrDefault(open.Step);
         if (step is not null && step.MeansYes.Contains(said, StringComparer.OrdinalIgnoreCase))
         {
@@ -187,6 +209,11 @@ public sealed partial class Listener(Setting setting)
 
         if (ObservationName.Said.TryGetValue(said, out var seen))
         {
+            if (open is not null && ObservationName.FromCode(open.Ask) is { } other && other != seen.Name && SeenWhereAsked.MayBeOfAnother(said))
+            {
+                return new MeansNothing($"'{said}' of what? Say '{seen.Name.Code} {said}', or of what is asked {string.Join(" or ", other.States.Select(one => $"'{one}'"))}.") { IsNoCry = true };
+            }
+
             return new MeansLine(new Observed(at, seen.Name, seen.State));
         }
 
@@ -394,6 +421,15 @@ public sealed partial class Listener(Setting setting)
 
     [GeneratedRegex(@"\b(sap|water)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex NamesLiquid();
+
+    [GeneratedRegex(@"^(?:yes|yep|yeah|yup|ya|ok|okay)(?:,| and|,? the|,? it'?s)? (?=\w)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex YesBefore();
+
+    [GeneratedRegex(@"^(?:(?:it'?s|about|still|all|the) )*(?:same|unchanged|same as (?:before|last time|last))$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Same();
+
+    [GeneratedRegex(@"^(?:(?:it'?s|still|slowly|just) )*(?:climbing|going up|coming up|creeping up|up|higher|almost there)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Climbing();
 
     [GeneratedRegex(@"\s+", RegexOptions.CultureInvariant)]
     private static partial Regex Spaces();

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Panside.Guide.Answering;
 using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Knowledge;
@@ -9,7 +10,7 @@ namespace Panside.Guide.Hearing;
 
 /// <summary>Makes what the ear heard into lines, with the open prompt in mind.</summary>
 /// <param name="setting">What the session runs on.</param>
-internal sealed class TalkListener(Setting setting)
+internal sealed partial class TalkListener(Setting setting)
 {
     /// <summary>From this share on a fact is taken and told back; under it it is asked. Judged by writers left out: see docs/hearing.md.</summary>
     public const double TakenFrom = 0.6;
@@ -32,7 +33,7 @@ internal sealed class TalkListener(Setting setting)
 
     private const string CoalsSpent = "observed:coals:spent";
     private const double SurelySweet = 0.97;
-    private const string WhichSmell = "Which smell: 'sweet', or 'scorched'? In doubt say 'scorched', and pour sap in at the syrup side.";
+    public const string WhichSmell = "Which smell: 'sweet', or 'scorched'? In doubt say 'scorched', and pour sap in at the syrup side.";
 
     /// <summary>What is asked just now is so much likelier to be told.</summary>
     private const double AskedWeighs = 4;
@@ -79,6 +80,11 @@ internal sealed class TalkListener(Setting setting)
             ? TalkHeard.Nothing
             : new([.. facts.Select(fact => Line(at, fact))], facts.Count == meanings.Count, facts.Min(fact => fact.Share));
     }
+
+    /// <summary>A volume with its unit, and nothing else, where it is asked to shut a draw: so much was drawn.</summary>
+    public Understood? Drawn(Moment at, string text) => KnownTalk.Ear(setting.Flow.Language)?.AloneIn(text) is { Unit: { } unit } alone && unit.Kind() == Dimension.Volume && !text.TrimEnd().EndsWith('?')
+        ? Measured(alone.In(unit), measure => new Did(at, DeedName.CloseDraw, measure))
+        : null;
 
     /// <summary>A tank that is empty, said of itself: none is left in it.</summary>
     public Understood? TankEmpty(Moment at, string text) => KnownTalk.Ear(setting.Flow.Language)?.IsTankEmpty(text) == true
@@ -148,9 +154,17 @@ internal sealed class TalkListener(Setting setting)
             $"'{meaning.Words}': nothing is taken. Of the draw-off say 'draw open', or 'drew' with the volume.",
         "did:open-draw" when meaning.Amount is null && ear.SpeaksOfNoDraw(meaning.Words) =>
             $"'{meaning.Words}': nothing is taken. If the draw-off is open, say 'draw open'.",
+        "did:add-wood" when OutOf().IsMatch(meaning.Words) => $"'{meaning.Words}': nothing is taken. If no more wood goes in, say 'shutdown'.",
+        "observed:foam:low" when Shut().IsMatch(meaning.Words) => $"'{meaning.Words}': nothing is taken. Say 'drew' with the volume, 'shutdown', or 'foam low'.",
         "did:leave" when ear.SaysStays(meaning.Words) && !ear.SaysGoes(meaning.Words) => $"'{meaning.Words}': nothing is taken, you stay.",
         _ => null,
     };
+
+    [GeneratedRegex(@"\bout of (?:\w+ )?(?:wood|logs|splits|sticks|slabs)\b", RegexOptions.CultureInvariant)]
+    private static partial Regex OutOf();
+
+    [GeneratedRegex(@"\bshut\b", RegexOptions.CultureInvariant)]
+    private static partial Regex Shut();
 
     private Understood Line(Moment at, Meaning meaning)
     {
@@ -193,7 +207,7 @@ internal sealed class TalkListener(Setting setting)
         var isUnreal = meaning.Root is "reading" or "did" or "observed" && KnownTalk.Ear(setting.Flow.Language) is { } heard
             && (heard.IsUnreal(meaning.Words) || (meaning.Root is not "reading" && meaning.Amount is null && heard.IsHalf(meaning.Words)));
         var isSure = !isUnreal && meaning.Share >= (meaning.Kind == Sweet ? SurelySweet : understood is MeansWord or MeansLine(Answer) ? BegunFrom : TakenFrom);
-        return isSure || understood is MeansTalk or MeansNothing ? understood
+        return isSure || understood is MeansTalk or MeansNothing or MeansUnsure ? understood
             : understood is MeansPoured ? new MeansNothing(Pouring.HowMuch)
             : meaning.Kind == Sweet ? new MeansNothing(WhichSmell)
             : understood is MeansLine(var line) && line is not (Answer or Did { Name.Code: "leave" }) ? new MeansUnsure(line)
@@ -220,6 +234,8 @@ internal sealed class TalkListener(Setting setting)
                 return Measured(amount.In(setting.Units.Preferred(Dimension.Volume)), measure => Placed(new(at, measure, Liquids.Sap), place, PanIn(meaning.Words)));
             case "hold" when KnownTalk.Ear(setting.Flow.Language)?.SaysNoMoreOfElse(meaning.Words) == true:
                 return new MeansNothing($"'{meaning.Words}': nothing is taken. If no more wood goes in, say 'shutdown'.");
+            case "hold" when !setting.Rig.IsBurner && KnownTalk.Ear(setting.Flow.Language) is { } ear && ear.MaySayWood(meaning.Words) && !ear.SaysNoMore(meaning.Words):
+                return new MeansUnsure(new Did(at, DeedName.AddWood, null));
             case "hold" when KnownTalk.Ear(setting.Flow.Language)?.SaysOneMore(meaning.Words) == true:
                 return new MeansNothing("Did wood go in, or goes no more in? Say 'wood' or 'shutdown'.");
             case "hold" when setting.Flow.Words.TryGetValue("hold wood", out var word):

@@ -99,6 +99,48 @@ public class SaidInSteamTests
         Assert.Equal(DeedName.AddWood, Assert.IsType<Did>(boil.State.Doubted).Name);
     }
 
+    [Fact]
+    public void Wood_that_goes_in_with_a_dropped_letter_ends_no_firing()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("puttin wood");
+        Assert.Equal("boiling", boil.State.Step);
+        Assert.Equal(DeedName.AddWood, Assert.IsType<Did>(boil.State.Doubted).Name);
+    }
+
+    [Theory]
+    [InlineData("put in no more wood")]
+    [InlineData("no more wood")]
+    [InlineData("out of wood")]
+    [InlineData("stopped adding wood")]
+    public void No_more_wood_still_ends_it(string said)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say(said);
+        Assert.Equal("hold-wood", boil.State.Step);
+    }
+
+    [Theory]
+    [InlineData("yep wood", "add-wood")]
+    [InlineData("ok, wood in", "add-wood")]
+    [InlineData("yeah rolling", "boil")]
+    public void What_stands_behind_a_yes_counts(string said, string code)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        Until(boil, prompt => prompt.Ask == "pan-depth");
+        boil.Say(said);
+        Assert.Equal(code, boil.Only<HeardLine>().As switch { Did did => did.Name.Code, Observed seen => seen.Name.Code, _ => "" });
+    }
+
+    [Fact]
+    public void A_draw_that_still_runs_is_no_leak()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("open", "still running");
+        Assert.Equal("draw-close", boil.State.Step);
+        Assert.Contains(boil.Answers, line => line is ToldLine { Text: var told } && told.StartsWith("Go on while it is syrup", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("shut the gas off", "shut-off")]
     [InlineData("turned the burner off", "shut-off")]

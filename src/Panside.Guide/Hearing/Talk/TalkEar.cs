@@ -132,6 +132,9 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
         return said.Any(words.WoodPieces.Contains) && said.Any(words.PutIn.Contains) && !said.Any(word => words.Unreal.Contains(word) || words.NotHere.Contains(word)) && !IsQuestion(text);
     }
 
+    /// <summary>Whether a piece says that there is no more of what it names, or that it was the last.</summary>
+    public bool SaysNoMore(string piece) => piece.Split(' ').Any(words.NoMore.Contains);
+
     /// <summary>Whether a piece has a word of a smell that is not sweet alone.</summary>
     public bool IsNotSweet(string piece) => piece.Split(' ').Any(words.NotSweet.Contains);
 

@@ -23,7 +23,7 @@ internal sealed class TalkWords
         (CoalsNames, BoilNames, NotSweet) = (Words(map, "coals-names"), Words(map, "boil-names"), Words(map, "not-sweet"));
         (NoDraw, OtherValves, Stays, Outward) = (Words(map, "no-draw"), Words(map, "other-valves"), Words(map, "stays"), Words(map, "outward"));
         (WoodNames, WoodPieces, PutIn) = (Words(map, "wood-names"), Words(map, "wood-pieces"), Words(map, "put-in"));
-        Speaking = Words(map, "speaking");
+        (Speaking, NoMore) = (Words(map, "speaking"), Words(map, "no-more"));
         TankEmpty = map.Texts("tank-empty", required: true).ToFrozenSet(StringComparer.Ordinal);
         NotHere = Words(map, "not-here");
         NoValve = map.Texts("no-valve", required: true);
@@ -134,6 +134,9 @@ internal sealed class TalkWords
 
     /// <summary>How it gets there, done.</summary>
     public FrozenSet<string> PutIn { get; }
+
+    /// <summary>Says of a deed that it is done no more: no, last, stop.</summary>
+    public FrozenSet<string> NoMore { get; }
 
     /// <summary>What a voice does: asking, talking.</summary>
     public FrozenSet<string> Speaking { get; }
