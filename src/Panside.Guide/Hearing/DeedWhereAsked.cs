@@ -9,7 +9,7 @@ namespace Panside.Guide.Hearing;
 /// <summary>The short words for a deed, where just that is asked: <c>it's in</c> is the wood there, <c>2 quarts</c> what was drawn, <c>won't open</c> the draw-off.</summary>
 internal static partial class DeedWhereAsked
 {
-    /// <summary>What it means; null where no deed is asked, or it is none of these words.</summary>
+    /// <summary>What it means; null where no deed is asked, or it is none of these words. Over a burner what is off may be the burner.</summary>
     public static Understood? Read(Moment at, string said, Prompt? open, Setting setting)
     {
         if (open is null)
@@ -20,7 +20,7 @@ internal static partial class DeedWhereAsked
         var plain = Letters.Plain(said);
         var deed = setting.Flow.DeedOf(open.Step);
         return deed == DeedName.AddWood && (In().IsMatch(plain) || Pieces().IsMatch(plain)) ? new MeansLine(new Did(at, DeedName.AddWood, null))
-            : deed == DeedName.CloseDraw && Off().IsMatch(plain) ? new MeansLine(new Did(at, DeedName.CloseDraw, null))
+            : deed == DeedName.CloseDraw && !setting.Rig.IsBurner && Off().IsMatch(plain) ? new MeansLine(new Did(at, DeedName.CloseDraw, null))
             : deed == DeedName.OpenDraw && Stuck().IsMatch(plain) && setting.Flow.Dangers.Any(known => known.Code == "stuck") ? new MeansCry(["stuck"], IsSure: true)
             : null;
     }
