@@ -32,7 +32,7 @@ internal static partial class Errand
         + "|(?:supper|dinner|lunch|food)(?:'s| is) (?:ready|on|on the table)"
         + "|brb|(?:be )?right back|(?:be )?back (?:soon|in a (?:bit|sec|second|few|jiffy|moment|while))"
         + "|(?:supper|dinner|lunch|coffee|bathroom|food|meal|smoke|pee) (?:break|time|run)"
-        + ")(?: (?:now|quick|real quick|for a bit|for a minute|for a sec|first|then|inside|with the family|with the kids|up at the house|at the house|in the house|brb))*(?:[,;.]* (?:and |then )?(?<back>(?:i'?ll |will |should )?(?:be )?(?:right )?back(?: .*)?|brb|\\d.*min.*))?$",
+        + ")(?: (?:now|quick|real quick|for a bit|for a minute|for a sec|first|then|inside|with the family|with the kids|up at the house|at the house|in the house|brb))*(?:[,;.]* (?:and |then )?(?<back>(?:i'?ll |will |should )?(?:be )?(?:right )?back(?: .*)?|brb|[0-9].*min.*))?$",
         RegexOptions.CultureInvariant)]
     private static partial Regex Gone();
 }

@@ -211,7 +211,7 @@ public sealed partial class Listener(Setting setting)
         {
             if (open is not null && ObservationName.FromCode(open.Ask) is { } other && other != seen.Name && SeenWhereAsked.MayBeOfAnother(said))
             {
-                return new MeansNothing($"'{said}' of what? Say '{seen.Name.Code} {said}', or of what is asked {string.Join(" or ", other.States.Select(one => $"'{one}'"))}.") { IsNoCry = true };
+                return new MeansNothing($"'{said}' of what? Say '{seen.Name.Code} {said}', or of what is asked {string.Join(" or ", other.States.Select(one => $"'{one}'"))}.") { IsNoCry = true, IsLow = seen is { Name.Code: "foam", State: "low" } };
             }
 
             return new MeansLine(new Observed(at, seen.Name, seen.State));

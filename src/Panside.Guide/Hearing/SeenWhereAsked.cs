@@ -15,8 +15,8 @@ internal static partial class SeenWhereAsked
     {
         ("boil:rolling", ["hard", "strong", "full", "boiling hard", "going strong", "cooking", "cookin", "roaring", "big bubbles", "wild"]),
         ("boil:steady", ["good", "fine", "going", "going good", "nice", "normal", "same", "even", "same as before"]),
-        ("boil:simmering", ["weak", "barely", "barely boiling", "barely bubbling", "bubbles", "few bubbles", "a few bubbles", "slow", "low", "steaming", "steam", "small bubbles", "lazy", "dying down"]),
-        ("boil:still", ["nothing", "none", "calm", "cold", "quiet", "dead", "gone"]),
+        ("boil:simmering", ["weak", "barely", "barely boiling", "barely bubbling", "bubbles", "few bubbles", "a few bubbles", "slow", "steaming", "steam", "small bubbles", "lazy", "dying down"]),
+        ("boil:still", ["nothing", "none", "calm", "cold", "quiet", "dead"]),
         ("coals:deep", ["glowing", "still glowing", "red", "red hot", "bright", "hot", "lots", "plenty", "a lot", "thick", "full", "still red", "big bed"]),
         ("coals:thin", ["few", "a few", "some", "a bit", "a little", "low", "dim", "dying", "going", "almost gone", "nearly gone", "almost out", "nearly out", "small", "not much", "not many"]),
         ("coals:spent", ["gone", "none", "nothing", "out", "dead", "black", "gray", "grey", "cold", "none left", "done", "dark"]),
@@ -51,7 +51,7 @@ internal static partial class SeenWhereAsked
     }
 
     /// <summary>Whether a word is of one thing that is seen, and could be of that which is asked as well.</summary>
-    public static bool MayBeOfAnother(string said) => said.ToLowerInvariant() is "gone" or "low" or "still" or "clear" or "thin" or "deep";
+    public static bool MayBeOfAnother(string said) => said.ToLowerInvariant() is "gone" or "low" or "still";
 
     [GeneratedRegex(@"^(?:(?:it'?s|it is|they'?re|they are|is|are|all|pretty|really|real|very|so|just|kinda|quite|looks|look|smells|the (?:boil|foam|coals|smell)(?:'s| is| are)?|the fire'?s|there'?s) )+|(?: (?:now|again|though))+$", RegexOptions.CultureInvariant)]
     private static partial Regex Around();

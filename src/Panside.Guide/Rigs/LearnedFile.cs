@@ -27,7 +27,7 @@ public static class LearnedFile
         var all = RigTraits.Names.Select(name =>
         {
             var trait = traits?.Map(name, required: true);
-            var found = new RigTrait(name, trait?.Number("mean", -3, 3, required: true) ?? 0, trait?.Number("spread", 0.0001, 3, required: true) ?? 1);
+            var found = new RigTrait(name, trait?.Number("mean", -6, 6, required: true) ?? 0, trait?.Number("spread", 0.0001, 3, required: true) ?? 1);
             trait?.Finish();
             return found;
         }).ToList();

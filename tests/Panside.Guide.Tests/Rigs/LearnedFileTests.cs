@@ -50,7 +50,7 @@ public class LearnedFileTests
         Assert.Equal(RigMark.Of(Rig), RigMark.Of(RigFile.Read("rig", Text.Replace(from, to, StringComparison.Ordinal))));
 
     [Theory]
-    [InlineData("mean: 0.1312", "mean: warm", "mean is 'warm', expected a number from -3 to 3")]
+    [InlineData("mean: 0.1312", "mean: warm", "mean is 'warm', expected a number from -6 to 6")]
     [InlineData("spread: 0.0512", "spread: 0", "spread is '0', expected a number from 0.0001 to 3")]
     [InlineData("  heat:", "  heet:", "the key 'heat' is missing")]
     [InlineData("boils: 1", "boils: none", "boils is 'none'")]

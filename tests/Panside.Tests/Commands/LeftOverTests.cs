@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Panside.Commands;
 using Panside.Guide.Knowledge;
 using Panside.Journal;
@@ -12,11 +13,17 @@ public class LeftOverTests
     private static readonly DateTimeOffset Ended = new(2031, 3, 8, 19, 6, 0, TimeSpan.FromHours(-5));
 
     [Fact]
-    public void The_next_day_it_is_told_how_much_how_sweet_since_when_and_how_soon_a_draw_comes()
+    public void The_next_day_it_is_told_how_much_how_sweet_and_since_when()
     {
         var told = Told(Ended.AddHours(16))!;
         Assert.Matches(@"^The last boil left 12 gal at 1[0-2]\.[0-9] Brix in the pan, as reckoned, 16 h ago \(2031-03-08 19:06\)\. Smell and look", told);
-        Assert.Matches("first draw may come some (1 hour|2 hours|[0-9]+ minutes)[^.]* after lighting", told);
+    }
+
+    [Fact]
+    public void Where_a_draw_is_within_six_hours_it_is_told_how_soon()
+    {
+        var told = new[] { "long-boil", "first-shutdown", "refill", "float-stuck" }.Select(demo => Told(Ended.AddHours(16), demo, demo)).OfType<string>();
+        Assert.Contains(told, text => Regex.IsMatch(text, "first draw may come some [0-9]+ (hours?|minutes)[^.]* after lighting"));
     }
 
     [Fact]
@@ -38,14 +45,14 @@ public class LeftOverTests
         Assert.Null(LeftOver.Of(Home.Of(scratch.Folder), Setting(), Ended));
     }
 
-    private static string? Told(DateTimeOffset now, string demo = "long-boil")
+    private static string? Told(DateTimeOffset now, string demo = "long-boil", string rigOf = "long-boil")
     {
         using var scratch = new Scratch();
         Directory.CreateDirectory(scratch["sessions"]);
         File.Copy(Story.Demo(demo), scratch["sessions/boil.jsonl"]);
-        return LeftOver.Of(Home.Of(scratch.Folder), Setting(), now);
+        return LeftOver.Of(Home.Of(scratch.Folder), Setting(rigOf), now);
     }
 
-    private static Setting Setting() =>
-        Opening.SettingOf("long-boil", Record.Of(JournalFile.Read(Story.Demo("long-boil"))), null);
+    private static Setting Setting(string demo = "long-boil") =>
+        Opening.SettingOf(demo, Record.Of(JournalFile.Read(Story.Demo(demo))), null);
 }

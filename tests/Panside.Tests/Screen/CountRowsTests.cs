@@ -68,10 +68,10 @@ public sealed class CountRowsTests
 
     [Theory]
     [InlineData("minutes-to-wood", 6, "min")]
-    [InlineData("minutes-to-draw", 10, "min")]
+    [InlineData("minutes-to-draw", 15, "min")]
     [InlineData("degrees-to-draw", 3, "°F")]
     [InlineData("volume-to-stop", 17.9, "gal")]
-    [InlineData("minutes-to-last-charge", 65, "min")]
+    [InlineData("minutes-to-last-charge", 55, "min")]
     [InlineData("minutes-to-still", 15, "min")]
     [InlineData("depth", 1.5, "in")]
     public void Each_count_of_a_steady_boil_is_what_the_guide_has_reckoned(string name, double value, string unit)

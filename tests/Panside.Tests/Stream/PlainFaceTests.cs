@@ -14,7 +14,7 @@ public partial class PlainFaceTests
     [
         "help", "no", "why", "yes", "no", "1 1/2", "yes", "later", "tank 19", "sap 2.1", "status", "lit", "rolling", "210.5F", "wood", "undo", "wood", "draw 103", "no",
         "what if I stop now", "tank 18 1/2", "note sève 糖", "foam rising", "defoamer", "emergency", "yes", "skip", "drew 2 qt", "skip", "sample 185", "hydrometer 60.4", "yes",
-        "skipped", "shutdown", "yes", "yes", "yes", "spread", "yes", "flooded", "depth 2 1/2", "still", "spent", "gone", "covered", "yes", "2 1/2", "yes", "no",
+        "skipped", "shutdown", "yes", "yes", "yes", "spread", "yes", "flooded", "depth 2 1/2", "still", "spent", "yes", "gradient gone", "covered", "yes", "depth 2 1/2", "yes", "no",
         "foam low", "leave", "yes",
     ];
 

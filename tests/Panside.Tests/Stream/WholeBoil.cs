@@ -18,6 +18,7 @@ internal static class WholeBoil
         yield return At(10, "\"did\":\"add-wood\",\"value\":7,\"unit\":\"lb\"");
         yield return At(16, "\"observed\":\"boil\",\"is\":\"rolling\"");
         yield return Text(17, "210.5");
+        yield return Text(17, "depth 1 1/2");
         yield return Text(18, "wood");
         yield return Text(19, "draw 103");
         yield return Text(19, "no");
@@ -39,7 +40,7 @@ internal static class WholeBoil
         yield return Text(40, "wood");
         for (var minute = 41; minute < 60; minute++)
         {
-            yield return Tick(minute);
+            yield return minute % 6 == 0 ? Text(minute, "depth 1 1/2") : Tick(minute);
         }
 
         foreach (var said in new[] { "shutdown", "yes", "yes", "yes" })
