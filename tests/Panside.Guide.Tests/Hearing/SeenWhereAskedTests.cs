@@ -12,7 +12,6 @@ public class SeenWhereAskedTests
     [InlineData("foam", "gone", "low")]
     [InlineData("foam", "climbing", "rising")]
     [InlineData("boil", "barely", "simmering")]
-    [InlineData("boil", "low", "simmering")]
     [InlineData("boil", "its going", "steady")]
     [InlineData("coals", "still glowing", "deep")]
     [InlineData("coals", "low", "thin")]
