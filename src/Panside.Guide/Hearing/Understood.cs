@@ -37,6 +37,9 @@ public sealed record MeansNothing(string Why) : Understood
     /// <summary>Whether every word of it was understood, so that nothing else can be meant.</summary>
     public bool IsCertain { get; init; } = true;
 
+    /// <summary>Whether nothing else can be meant, so that it is not weighed.</summary>
+    public bool IsPlain { get; init; }
+
     /// <summary>Whether it is a low that may be the pan's or the foam's, and no cry whatever it sounds like.</summary>
     public bool IsLow { get; init; }
 }
