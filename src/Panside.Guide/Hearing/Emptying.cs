@@ -12,7 +12,7 @@ namespace Panside.Guide.Hearing;
 /// </summary>
 internal static partial class Emptying
 {
-    private static readonly FrozenSet<string> Verbs = FrozenSet.ToFrozenSet(["poured", "emptied", "tipped"], StringComparer.Ordinal);
+    private static readonly FrozenSet<string> Verbs = FrozenSet.ToFrozenSet(["poured", "emptied", "tipped", "drained"], StringComparer.Ordinal);
 
     /// <summary>What is still to be done, or is told so by who has done it. A pan that tips or is empty is a cry in whatever form, so those verbs are not here.</summary>
     private const string ToDo = "pour";
@@ -22,7 +22,7 @@ internal static partial class Emptying
     private static readonly FrozenSet<string> Outward = FrozenSet.ToFrozenSet(["out", "off", "pot"], StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Others = FrozenSet.ToFrozenSet(
-        ["i", "we", "i've", "we've", "have", "just", "now", "it", "is", "was", "the", "whole", "all", "of", "batch", "pan", "syrup", "into", "in", "to", "finishing", "pail", "filter", "through", "about", "and", "together", "us", "two", "both"],
+        ["i", "we", "i've", "we've", "have", "just", "now", "it", "is", "was", "the", "whole", "all", "of", "batch", "pan", "syrup", "into", "in", "to", "finishing", "pail", "can", "cans", "jar", "jars", "filter", "through", "about", "and", "together", "us", "two", "both"],
         StringComparer.Ordinal);
 
     /// <summary>What it means; null where it says nothing of a batch that is out.</summary>
@@ -62,7 +62,7 @@ internal static partial class Emptying
     }
 
     /// <summary>Whether somebody emptied the pan; a pan that emptied is a cry.</summary>
-    private static bool IsEmptied(string[] words) => Array.IndexOf(words, "emptied") is >= 0 and var verb && Array.IndexOf(words, "pan") > verb;
+    private static bool IsEmptied(string[] words) => Array.FindIndex(words, word => word is "emptied" or "drained") is >= 0 and var verb && Array.IndexOf(words, "pan") > verb;
 
     /// <summary>What goes into the pan, and what comes out of a pail or is a pail: no batch.</summary>
     [GeneratedRegex(@"\b(?:in|into|to) (?:the )?pan\b|\b(?:of|from) (?:the |a )?(?:pail|tank)\b|\b(?:poured|emptied|tipped)(?: out)? (?:the|a) pail\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]

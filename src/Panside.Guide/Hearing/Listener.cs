@@ -47,6 +47,12 @@ public sealed partial class Listener(Setting setting)
             return new MeansWord("note", said.Length > 5 ? said[5..] : "");
         }
 
+        if (StrayMarks.Fault(text) is { } stray)
+        {
+            var cleared = StrayMarks.Without(text);
+            return Word(at, cleared, open) as MeansWord ?? (Understood?)Cry(cleared) ?? new MeansNothing(stray);
+        }
+
         if (Supposition.Behind(said) is { } supposed)
         {
             // What would be a cry if it were so is no reckoning: what if the pan leaks.
@@ -60,22 +66,49 @@ public sealed partial class Listener(Setting setting)
             (said, text) = (corrected, corrected);
         }
 
-        (said, text) = (Pails.InVolume(said, setting), Pails.InVolume(text, setting));
+        (said, text) = (Ladles.AsDraw(Pails.InVolume(said, setting), setting.Rig), Pails.InVolume(text, setting));
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
         var understood = Word(at, said, open)
             ?? AskedAmount.Read(text, open, setting)
-            ?? Emptying.Understand(at, said, setting.Rig)
-            ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap)
-            ?? _talk.TankEmpty(at, said)
-            ?? (Cry(text) is null ? _talk.Relit(at, said) ?? (Understood?)NoSap(at, said) ?? Gone(at, said) : null)
-            ?? (DeedWhereAsked.IsDrawn(open, setting) ? _talk.Drawn(at, text) : null)
-            ?? Listed(at, said)
-            ?? Amount(at, said, open)
+            ?? Plain(at, said, text, open)
+            ?? (_talk.Asks(said) ? null : Told(at, said, text, open))
             ?? _talk.Term(text);
-        return understood is not (null or MeansNothing { IsLow: false, IsNoCry: false }) ? understood
-            : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? Lost(text, said, open);
+        return Sugar(understood is not (null or MeansNothing { IsLow: false, IsNoCry: false, IsPlain: false }) ? understood
+            : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? Lost(text, said, open));
     }
+
+    /// <summary>What only tells, and is no question: every word of it is known.</summary>
+    private Understood? Told(Moment at, string said, string text, Prompt? open) => Emptying.Understand(at, said, setting.Rig)
+        ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap)
+        ?? _talk.TankEmpty(at, said)
+        ?? (Cry(text) is null ? _talk.Relit(at, said) ?? (Understood?)NoSap(at, said) ?? Gone(at, said) : null)
+        ?? (DeedWhereAsked.IsDrawn(open, setting) ? _talk.Drawn(at, text) : null)
+        ?? Listed(at, said)
+        ?? Amount(at, said, open);
+
+    /// <summary>Lines that can hardly mean anything else by what they name, whatever the weights say; what is no cry by itself gives way to one.</summary>
+    private Understood? Plain(Moment at, string said, string text, Prompt? open)
+    {
+        var isBurnerAsked = open is not null && setting.Flow.DeedOf(open.Step) == DeedName.ShutOff;
+        return HalfSaid.BeforeCries(said)
+            ?? BurnerWords.DoesNotShut(said, setting.Rig, isBurnerAsked)
+            ?? HalfSaid.Falls(said, open, setting.Flow.Words.GetValueOrDefault("dry pan"))
+            ?? ((AskedPlainly.Understand(said, setting.Rig)
+                ?? BurnerWords.Understand(at, said, setting.Rig, isBurnerAsked, setting.Flow.Words.GetValueOrDefault("burner went out"))
+                ?? HalfSaid.Understand(said)
+                ?? BoilAndCoals.Boils(at, said)
+                ?? (NotPoured.IsToCome(said) && !_talk.Asks(said) ? new MeansNothing(NotPoured.PourIt) { IsPlain = true } : null)) is { } plain && Cry(text) is null ? plain : null);
+    }
+
+    /// <summary>Without a hydrometer sugar as high as a syrup's is read by the refractometer, of the draw-off side.</summary>
+    private Understood Sugar(Understood understood) => setting.IsThere(ReadingName.HydrometerBrix.Code) || !setting.IsThere(ReadingName.DrawBrix.Code) ? understood : understood switch
+    {
+        MeansLine(Reading { Name.Code: "hydrometer-brix" } read) => new MeansLine(read with { Name = ReadingName.DrawBrix }),
+        MeansUnsure(Reading { Name.Code: "hydrometer-brix" } read) => new MeansUnsure(read with { Name = ReadingName.DrawBrix }),
+        MeansSeveral(var facts) => new MeansSeveral([.. facts.Select(Sugar)]),
+        _ => understood,
+    };
 
     /// <summary>Readings one after the other, <c>tank 46, back 2, front 1.5</c>: each with its name. Null where one of them is anything else.</summary>
     private MeansSeveral? Listed(Moment at, string said)
@@ -111,13 +144,21 @@ public sealed partial class Listener(Setting setting)
     /// <summary>The tank, or what there is of sap where a rig has none, read as empty.</summary>
     public Reading Empty(Moment at) => new(at, ReadingName.TankVolume, new(0, ReadingName.TankVolume.UnitIn(setting.Units)));
 
-    private MeansCry? Cry(string text) => setting.Flow.Ear.Value.Hear(text) is { } cry
-        ? new(NamesBackPan(text) ? [.. cry.Hazards.Select(OfBackPan)] : DrawOff().IsMatch(text) ? [.. cry.Hazards.Select(OfDrawOff)]
-            : NothingLeft.IsSapIn(text) ? [.. cry.Hazards.Select(OfEmptyTank).Distinct()] : cry.Hazards, cry.IsSure)
+    private MeansCry? Cry(string text) => setting.Flow.Ear.Value.Hear(text) is { } cry && !(IsFaint(cry.Hazards) && NeedleStands().IsMatch(text))
+        ? new(IsFaint(cry.Hazards) && LevelStands().IsMatch(text) ? [.. cry.Hazards.Select(OfLevel)]
+            : NamesBackPan(text) ? [.. cry.Hazards.Select(OfBackPan)]
+            : DrawOff().IsMatch(text) ? [.. cry.Hazards.Select(OfDrawOff)]
+            : NothingLeft.IsSapIn(text) ? [.. cry.Hazards.Select(OfEmptyTank).Distinct()]
+            : cry.Hazards, cry.IsSure)
         : null;
 
     /// <summary>No float hangs where there is no sap.</summary>
     private static string OfEmptyTank(string danger) => danger == "float" ? "dry" : danger;
+
+    private static bool IsFaint(IReadOnlyList<string> hazards) => hazards is ["faint", ..];
+
+    /// <summary>A tank that does not move is no person: its float or its gauge stands.</summary>
+    private string OfLevel(string danger) => danger == "faint" && setting.Flow.Dangers.Any(known => known.Code == "float") ? "float" : danger;
 
     /// <summary>A float does not hang at the draw-off: what is stuck there is the valve.</summary>
     private string OfDrawOff(string danger) => danger == "float" && setting.Flow.Dangers.Any(known => known.Code == "stuck") ? "stuck" : danger;
@@ -209,11 +250,6 @@ public sealed partial class Listener(Setting setting)
 
         if (ObservationName.Said.TryGetValue(said, out var seen))
         {
-            if (open is not null && ObservationName.FromCode(open.Ask) is { } other && other != seen.Name && SeenWhereAsked.MayBeOfAnother(said))
-            {
-                return new MeansNothing($"'{said}' of what? Say '{seen.Name.Code} {said}', or of what is asked {string.Join(" or ", other.States.Select(one => $"'{one}'"))}.") { IsNoCry = true, IsLow = seen is { Name.Code: "foam", State: "low" } };
-            }
-
             return new MeansLine(new Observed(at, seen.Name, seen.State));
         }
 
@@ -391,6 +427,14 @@ public sealed partial class Listener(Setting setting)
     [GeneratedRegex(@"\b(back|rear|flue) ?pan\b|\bpan (behind|in the back)\b|\b(back|rear) (is|runs|goes|bare|dry|low)\b", RegexOptions.IgnoreCase)]
     private static partial Regex BackPan();
 
+    /// <summary>A level that stands still; whoever else is named beside it is not this.</summary>
+    [GeneratedRegex(@"^(?:the |my |head |sap |and |but |now |hey )*(?:tank|tank level|tank gauge|gauge|level|float|sight glass|sap)(?:'s)? .*\b(?:mov|budg|chang|drop|fall|going)\w*(?: (?:down|at all|any ?more|now|either))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex LevelStands();
+
+    /// <summary>The same of an instrument.</summary>
+    [GeneratedRegex(@"^(?:the |my |and |but |now |hey )*(?:thermometer|needle|dial|temp|temperature|hydrometer|clock|screen)(?:'s)? .*\b(?:mov|budg|chang|going)\w*(?: (?:up|down|at all|any ?more|now|either))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex NeedleStands();
+
     /// <summary>The draw-off and its valve, where neither float nor feed is spoken of.</summary>
     [GeneratedRegex(@"^(?!.*\b(?:float|feed)\b).*(?:\bdraw[ -]?off\b|\b(?:draw|syrup) (?:valve|tap)\b|\bspigot\b|\bfaucet\b)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex DrawOff();
@@ -409,7 +453,7 @@ public sealed partial class Listener(Setting setting)
     public Did? Measured(Moment at, string text, Did pour)
     {
         var said = Pails.InVolume(Spaces().Replace(text.Trim(), " ").TrimEnd('.', '!', ','), setting);
-        if (!said.Any(char.IsLetter) || Pouring.Understand(at, said, setting.Rig) is MeansNothing or MeansPoured)
+        if (!said.Any(char.IsLetter) || NotPoured.Says(said) || Pouring.Understand(at, said, setting.Rig) is MeansNothing or MeansPoured)
         {
             return null;
         }

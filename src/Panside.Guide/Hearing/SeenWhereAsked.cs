@@ -18,9 +18,9 @@ internal static partial class SeenWhereAsked
         ("boil:simmering", ["weak", "barely", "barely boiling", "barely bubbling", "bubbles", "few bubbles", "a few bubbles", "slow", "steaming", "steam", "small bubbles", "lazy", "dying down"]),
         ("boil:still", ["nothing", "none", "calm", "cold", "quiet", "dead"]),
         ("coals:deep", ["glowing", "still glowing", "red", "red hot", "bright", "hot", "lots", "plenty", "a lot", "thick", "full", "still red", "big bed"]),
-        ("coals:thin", ["few", "a few", "some", "a bit", "a little", "low", "dim", "dying", "going", "almost gone", "nearly gone", "almost out", "nearly out", "small", "not much", "not many"]),
+        ("coals:thin", ["few", "a few", "some", "a bit", "a little", "dim", "dying", "going", "almost gone", "nearly gone", "almost out", "nearly out", "small", "not much", "not many"]),
         ("coals:spent", ["gone", "none", "nothing", "out", "dead", "black", "gray", "grey", "cold", "none left", "done", "dark"]),
-        ("foam:low", ["down", "gone", "none", "no foam", "settled", "fine", "normal", "calm", "nothing", "a little", "little bit", "a little bit", "a bit", "not much", "lowish", "good", "flat", "gone down", "going down", "went down"]),
+        ("foam:low", ["down", "none", "no foam", "settled", "fine", "normal", "calm", "nothing", "a little", "little bit", "a little bit", "a bit", "not much", "lowish", "good", "flat", "gone down", "going down", "went down"]),
         ("foam:rising", ["up", "high", "climbing", "growing", "coming up", "going up", "a lot", "lots", "big", "more", "bad", "thick"]),
         ("smell:scorched", ["still", "bad", "burning", "smoky", "smokey", "worse", "strong", "a little", "a bit", "same", "still there", "sharp", "a little burnt", "burnt a little"]),
         ("smell:sweet", ["nothing", "none", "no smell", "gone", "clear", "all clear", "fine", "good", "normal", "better"]),
@@ -35,7 +35,7 @@ internal static partial class SeenWhereAsked
     /// <summary>What it means; null where nothing that is seen is asked, or it is none of these words.</summary>
     public static Understood? Read(Moment at, string said, Prompt? open)
     {
-        if (open is null || ObservationName.FromCode(open.Ask) is not { } asked
+        if (open is null || ObservationName.FromCode(open.Ask) is not { } asked || IsOfItsOwn(asked, said)
             || !States.TryGetValue($"{asked.Code}:{Around().Replace(Letters.Plain(said), "").Trim()}", out var state))
         {
             return null;
@@ -50,8 +50,12 @@ internal static partial class SeenWhereAsked
         return AskedBack.Contains(state) ? new MeansUnsure(seen) : new MeansLine(seen);
     }
 
-    /// <summary>Whether a word is of one thing that is seen, and could be of that which is asked as well.</summary>
-    public static bool MayBeOfAnother(string said) => said.ToLowerInvariant() is "gone" or "low" or "still";
+    /// <summary>
+    /// The word that a state has in the lists is of that state, whatever is asked: who knows the words says them unasked. But a smell that is still there is
+    /// no still boil, and coals that are gone no channels.
+    /// </summary>
+    private static bool IsOfItsOwn(ObservationName asked, string said) =>
+        ObservationName.Said.ContainsKey(said) && asked != ObservationName.Smell && !(asked == ObservationName.Coals && said.Equals("gone", StringComparison.OrdinalIgnoreCase));
 
     [GeneratedRegex(@"^(?:(?:it'?s|it is|they'?re|they are|is|are|all|pretty|really|real|very|so|just|kinda|quite|looks|look|smells|the (?:boil|foam|coals|smell)(?:'s| is| are)?|the fire'?s|there'?s) )+|(?: (?:now|again|though))+$", RegexOptions.CultureInvariant)]
     private static partial Regex Around();

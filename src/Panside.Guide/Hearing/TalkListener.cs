@@ -63,9 +63,18 @@ internal sealed partial class TalkListener(Setting setting)
         }
 
         var meanings = ear.Hear(text, kind => Weight(kind, open));
-        // Should I add 2 gal? Who asks has told nothing: it is asked back.
+        var begins = ear.BeginsAsQuestion(text);
+        if (begins && meanings is [var first, ..] && IsOfThings(first))
+        {
+            // Are the coals spent? Who asks has seen nothing, whatever mark stands behind it: when it was last told is.
+            return new([new MeansTalk(new("seen:" + first.Kind, null, 1, text.Trim()))], IsWhole: false, 0);
+        }
+
+        // Should I add 2 gal? Who asks has told nothing: it is asked back. Behind a question that is answered what was read or seen is told all the
+        // same; what was done is not, for it may be what is asked about.
         var isMarked = text.TrimEnd().EndsWith('?');
-        if ((isMarked || (ear.IsQuestion(text) && !meanings.Any(meaning => meaning.Root == "answer"))) && meanings is [.., var last] && Tells(last))
+        var asksOfDeed = begins && !meanings.Any(meaning => meaning.Root == "answer") && (meanings is [var asking, ..] && Tells(asking) || meanings is [.., { Root: "did" or "added" }]);
+        if (asksOfDeed || (isMarked && meanings is [.., var last] && Tells(last)))
         {
             if (meanings.All(meaning => meaning.Kind != Meaning.Cry) && !isMarked)
             {
@@ -124,6 +133,12 @@ internal sealed partial class TalkListener(Setting setting)
     public bool IsStrange(string behind) => behind.All(char.IsLetter) && KnownTalk.Ear(setting.Flow.Language) is { } ear && !ear.Knows(behind.ToLowerInvariant())
         && !ear.IsAmount($"1 {behind}");
 
+    /// <summary>Whether a line asks by how it begins.</summary>
+    public bool Asks(string text) => KnownTalk.Ear(setting.Flow.Language)?.BeginsAsQuestion(text) == true;
+
+    /// <summary>Whether a meaning is of something that can be read, done or seen, so that it was told at some time or never.</summary>
+    private static bool IsOfThings(Meaning meaning) => meaning.Root is "reading" or "did" or "observed" && meaning.Share >= AskedFrom;
+
     /// <summary>Whether a meaning tells something that changes what is known, and asks nothing.</summary>
     private static bool Tells(Meaning meaning) =>
         meaning.Root is "reading" or "did" or "observed" or "added" or "hold" or "answer" or "away" or "gone-by" || meaning.Kind == "word:undo";
@@ -177,6 +192,16 @@ internal sealed partial class TalkListener(Setting setting)
                 return new MeansNothing($"Heard as not so: '{meaning.Words}'. Nothing is taken. Say what is.");
             }
 
+            if (BoilAndCoals.Instead(at, meaning.Kind, meaning.Words) is { } instead)
+            {
+                return new MeansUnsure(instead);
+            }
+
+            if (meaning.Kind == "did:spread-coals" && AskedPlainly.IsShovelled(meaning.Words))
+            {
+                return AskedPlainly.Asked("shovel", meaning.Words);
+            }
+
             if (OfAnotherThing(meaning, ear) is { } other)
             {
                 return new MeansNothing(other);
@@ -221,6 +246,8 @@ internal sealed partial class TalkListener(Setting setting)
         {
             case "did" or "added" when (meaning.Kind == "added" || parts[1] == DeedName.FillPan.Code) && KnownTalk.Ear(setting.Flow.Language)?.SaysOut(meaning.Words) == true:
                 return new MeansNothing($"Nothing is taken as poured in. What is out shows in the depth: say 'depth …'{(setting.Rig.IsBatch ? ", or 'poured out' if all of it is" : "")}.");
+            case "did" or "added" when (meaning.Kind == "added" || parts[1] == DeedName.FillPan.Code || parts[1] == DeedName.RefillTank.Code) && NotPoured.Says(meaning.Words):
+                return new MeansNothing(NotPoured.PourIt);
             case "reading" when parts[1] == ReadingName.PanDepth.Code && setting.Rig.Back is not null && meaning.Amount is { } deep && PanNames.OfBack(meaning.Words):
                 return Measured(deep.In(ReadingName.BackPanDepth.UnitIn(setting.Units)), measure => new Reading(at, ReadingName.BackPanDepth, measure));
             case "reading" when setting.Readings.Find(parts[1]) is { } name && meaning.Amount is { } amount:

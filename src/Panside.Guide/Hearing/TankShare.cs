@@ -9,12 +9,12 @@ namespace Panside.Guide.Hearing;
 /// <summary>Hears how full the tank is, <c>half full</c>, where it is asked or named: of a tank whose size is known it is asked back as a volume.</summary>
 internal static partial class TankShare
 {
-    /// <summary>What it means; null where it says no share.</summary>
+    /// <summary>What it means; null where it says no share. Low alone is the foam's word, here as elsewhere.</summary>
     public static Understood? Read(Moment at, string said, Prompt? open, Setting setting)
     {
         var plain = Letters.Plain(said);
         var isAsked = open?.Ask == ReadingName.TankVolume.Code;
-        if (isAsked && Low().IsMatch(plain))
+        if (isAsked && plain != "low" && Low().IsMatch(plain))
         {
             return new MeansNothing("How low? Say what it reads, like 'tank 8'.") { IsNoCry = true };
         }

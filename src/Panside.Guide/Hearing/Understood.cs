@@ -40,6 +40,9 @@ public sealed record MeansNothing(string Why) : Understood
     /// <summary>Whether it is a short word of what is asked, and no cry whatever it sounds like.</summary>
     public bool IsNoCry { get; init; }
 
+    /// <summary>Whether nothing else can be meant, so that it is not weighed.</summary>
+    public bool IsPlain { get; init; }
+
     /// <summary>Whether it is a low that may be the pan's or the foam's, and no cry whatever it sounds like.</summary>
     public bool IsLow { get; init; }
 }

@@ -9,11 +9,11 @@ public sealed class ObservationName(string code, IReadOnlyList<string> states) :
     /// <summary>How the pan boils.</summary>
     public static readonly ObservationName Boil = new("boil", ["rolling", "steady", "simmering", "still"])
     {
-        Sayings = [("no boil", "still"), ("stopped boiling", "still"), ("simmer", "simmering"), ("first boil", "simmering"), .. Nearly("boil", "still", "simmering")],
+        Sayings = [("no boil", "still"), ("stopped boiling", "still"), ("simmer", "simmering"), ("first boil", "simmering"), ("almost still", "simmering"), ("nearly still", "simmering"), ("not quite still", "simmering"), .. Nearly("boil", "still", "simmering")],
     };
 
     /// <summary>The bed of coals.</summary>
-    public static readonly ObservationName Coals = new("coals", ["deep", "thin", "spent"]) { Sayings = [("no coals", "spent"), .. Nearly("coals", "spent", "thin"), .. Nearly("coals", "out", "thin"), .. Nearly("coals", "gone", "thin"), .. Nearly("coals", "dead", "thin")], IsThere = rig => !rig.IsBurner };
+    public static readonly ObservationName Coals = new("coals", ["deep", "thin", "spent"]) { Sayings = [("no coals", "spent"), ("almost spent", "thin"), ("nearly spent", "thin"), ("not quite spent", "thin"), .. Nearly("coals", "spent", "thin"), .. Nearly("coals", "out", "thin"), .. Nearly("coals", "gone", "thin"), .. Nearly("coals", "dead", "thin")], IsThere = rig => !rig.IsBurner };
 
     /// <summary>How clearly the channels differ.</summary>
     public static readonly ObservationName Gradient = new("gradient", ["clear", "fading", "gone"])

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Panside.Guide.Advice;
 using Panside.Guide.Answering;
+using Panside.Guide.Hearing;
 using Panside.Guide.Hearing.Talk;
 using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Knowledge;
@@ -12,6 +13,7 @@ namespace Panside.Guide.Sessions;
 internal sealed partial class Conversation(Setting setting, Replies replies, Walker walker, Announcer announcer)
 {
     private readonly Absence _absence = new(setting);
+    private readonly LastSeen _lastSeen = new(setting);
 
     private AnswerBook Book => KnownAnswers.BookOf(setting.Flow.Language);
 
@@ -23,6 +25,9 @@ internal sealed partial class Conversation(Setting setting, Replies replies, Wal
         var minutes = meaning.Amount is { Hint: not AmountHint.Clock, Value: > 0 } lasts ? lasts.Value * (lasts.Unit == Measures.Unit.Hour ? 60 : 1) : (double?)null;
         switch (meaning.Root)
         {
+            case "ask" when meaning.Rest == "leave" && AskedPlainly.IsHowLong(meaning.Words) && turn.Holds("emergency-on"):
+                Answer(turn, at, meaning with { Kind = "ask:bare" });
+                break;
             case "ask":
                 Heard(turn, at, Book.Asks.TryGetValue(meaning.Rest, out var ask) ? ask.Said : meaning.Rest.Replace('-', ' '));
                 Asked(turn, meaning.Rest);
@@ -31,6 +36,10 @@ internal sealed partial class Conversation(Setting setting, Replies replies, Wal
                     turn.Tell($"Is it so now? Type '{danger}': what to do stands here at once.");
                 }
 
+                break;
+            case "seen":
+                Heard(turn, at, meaning.Words);
+                _lastSeen.Tell(turn, meaning.Rest);
                 break;
             case "define":
             case "measure":
@@ -42,7 +51,7 @@ internal sealed partial class Conversation(Setting setting, Replies replies, Wal
                 break;
             case "unknown":
                 Heard(turn, at, "I don't know");
-                Unknown(turn);
+                Unknown(turn, AskedPlainly.IsUnseen(meaning.Words));
                 break;
             case "away":
                 Heard(turn, at, minutes is { } going ? $"away {Measures.Amount.Minutes(going)}" : "away");
@@ -118,6 +127,15 @@ internal sealed partial class Conversation(Setting setting, Replies replies, Wal
         {
             if (OfWhatIsAsked(turn) is not { } asked)
             {
+                if (meaning.Root == "measure" && turn.State.Open is { } open)
+                {
+                    // How do I turn it off: what stands open, and why.
+                    Heard(turn, at, meaning.Words);
+                    turn.Tell($"Now: {open.Text}");
+                    replies.Reply(turn, "why", "");
+                    return;
+                }
+
                 turn.Refuse($"That word is not explained here. These are, for example: {string.Join(", ", Terms.All.Where(known => known.IsOf(setting.Rig)).Take(8).Select(known => known.Name.Replace('-', ' ')))}.", "text");
                 return;
             }
@@ -157,15 +175,25 @@ internal sealed partial class Conversation(Setting setting, Replies replies, Wal
         }
     }
 
-    private void Unknown(Turn turn)
+    /// <summary>What nobody knows is put off; what steam hides is looked at again, and until then it is taken for the worse.</summary>
+    private void Unknown(Turn turn, bool isUnseen)
     {
+        if (isUnseen)
+        {
+            turn.Tell(turn.Fill(Book.Asks["unseen"].Answers.First(answer => answer.When.All(turn.Holds)).Say));
+        }
+
         if (turn.State.Open is not { } open)
         {
-            turn.Tell("Nothing is asked just now: then nothing is missing.");
+            if (!isUnseen)
+            {
+                turn.Tell("Nothing is asked just now: then nothing is missing.");
+            }
+
             return;
         }
 
-        if (OfWhatIsAsked(turn)?.Measure is { } measure)
+        if (!isUnseen && OfWhatIsAsked(turn)?.Measure is { } measure)
         {
             turn.Tell(measure);
         }

@@ -105,10 +105,15 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
             || (!all.Any(words.NoMoreThen.Contains) && Array.IndexOf(all, "no") is >= 0 and var no && no + 2 < all.Length && all[no + 1] == "more"));
 
     /// <summary>Whether a line asks, with a mark behind it or by how it begins.</summary>
-    public bool IsQuestion(string text)
+    public bool IsQuestion(string text) => text.TrimEnd().EndsWith('?') || BeginsAsQuestion(text);
+
+    /// <summary>Whether a line asks by how it begins.</summary>
+    public bool BeginsAsQuestion(string text)
     {
         var said = Letters.Plain(text).Trim();
-        return said.EndsWith('?') || words.AsksFirst.Any(first => said.StartsWith(first + " ", StringComparison.Ordinal));
+        return Begins(words.AsksFirst) && !Begins(words.Reports);
+
+        bool Begins(IReadOnlyList<string> with) => with.Any(first => said.StartsWith(first + " ", StringComparison.Ordinal));
     }
 
     /// <summary>Whether a line says that the tank is empty, and nothing else.</summary>

@@ -31,6 +31,7 @@ internal sealed class TalkWords
         IntoAnother = map.Texts("into-another", required: true);
         OnAgain = map.Texts("on-again", required: true);
         AsksFirst = map.Texts("asks-first", required: true);
+        Reports = map.Texts("reports", required: true);
         (Instead, Pints, When) = (Words(map, "instead"), Words(map, "pints"), Words(map, "when"));
         (Defines, Measures) = (map.Texts("define", required: true), map.Texts("measure", required: true));
         More = $" {map.Text("more", required: true)} ";
@@ -146,6 +147,9 @@ internal sealed class TalkWords
 
     /// <summary>The beginnings of a question that has no mark behind it.</summary>
     public IReadOnlyList<string> AsksFirst { get; }
+
+    /// <summary>Beginnings that sound like a question and tell.</summary>
+    public IReadOnlyList<string> Reports { get; }
 
     /// <summary>Names of what heats a pan without wood.</summary>
     public FrozenSet<string> FireNames { get; }

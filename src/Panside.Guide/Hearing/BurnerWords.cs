@@ -1,0 +1,64 @@
+using System.Text.RegularExpressions;
+using Panside.Guide.Lines;
+using Panside.Guide.Rigs;
+
+namespace Panside.Guide.Hearing;
+
+/// <summary>What is said of what heats a pan without wood: off, not off, turned down, burnt out, and that it does not shut.</summary>
+internal static partial class BurnerWords
+{
+    /// <summary>What it means on a rig with a burner; null where it says nothing of it.</summary>
+    /// <param name="at">When it was said.</param>
+    /// <param name="said">The words, with single spaces.</param>
+    /// <param name="rig">The rig.</param>
+    /// <param name="isAsked">Whether the step that is open asks to shut it off: then "it" is the burner.</param>
+    /// <param name="failed">The flow's word for a flame that failed; null where it has none.</param>
+    public static Understood? Understand(Moment at, string said, Rig rig, bool isAsked, string? failed) =>
+        !rig.IsBurner ? null
+        : failed is not null && rig.Fuel != Fuel.Electric && RanOut().IsMatch(said) ? new MeansWord(failed, "")
+        : TurnedDown().IsMatch(said) || (isAsked && StillOn().IsMatch(said)) || (Named().IsMatch(said) && StillOn().IsMatch(said)) ? AskedPlainly.Asked("burner-on", said)
+        : Off().IsMatch(said) && (isAsked || Named().IsMatch(said)) ? new MeansLine(new Did(at, DeedName.ShutOff, null))
+        : null;
+
+    /// <summary>That it cannot be shut off, which is no leak of the pan; null where a line does not say that.</summary>
+    /// <param name="said">The words, with single spaces.</param>
+    /// <param name="rig">The rig.</param>
+    /// <param name="isAsked">Whether the step that is open asks to shut it off.</param>
+    public static Understood? DoesNotShut(string said, Rig rig, bool isAsked) =>
+        rig.IsBurner && WillNotShut().IsMatch(said) && (Named().IsMatch(said) || (isAsked && !Pan().IsMatch(said))) && !Smells().IsMatch(said) ? AskedPlainly.Asked("burner-stuck", said) : null;
+
+    [GeneratedRegex(@"\b(?:burners?|gas|propane|oil|heat|heater|flames?|coil|element|power)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Named();
+
+    [GeneratedRegex(
+        @"^(?:(?:yes|yep|yeah|ok|okay|now|there|done),? )*(?:(?:i|we|i've|we've|have|just|also|had) )*(?:(?:turned|shut|switched|cut|closed) (?:(?:the|it|my|our|that|both|all|main|whole|burners?|gas|propane|oil|heat|heater|flames?|coil|element|power|valve|supply|bottle|cylinder|right|completely|all the way) ?)*off|(?:turned|shut|switched|cut) off (?:the |my )?(?:burners?|gas|propane|oil|heat|heater|flames?|coil|element|power)|(?:killed|cut|shut) (?:the |my )?(?:burners?|gas|propane|oil|heat|heater|flames?)|(?:it|(?:the )?(?:burners?|gas|propane|oil|heat|heater|flames?|coil|element|power)(?: valve)?)(?:'?s| is| are|s been| has been| was)? (?:now |all |completely |turned |shut |switched )*(?:off|shut))(?: (?:now|all the way|completely|already|at the (?:tank|bottle|valve|cylinder)|yes|too))*$",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Off();
+
+    [GeneratedRegex(
+        @"^(?:i |we |i've |just |have )*(?:turned|put|set) (?:it|(?:the )?(?:burners?|gas|propane|heat|heater|flames?)) (?:way |right |all the way |a bit |a little )*(?:down|(?:on|to|on to) low)(?: (?:low|to low|a bit|a little|some|now|as far as it goes))*$|^turned down (?:the )?(?:burners?|gas|propane|heat|heater|flames?)(?: .*low)?$",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex TurnedDown();
+
+    [GeneratedRegex(
+        @"^(?:no,? )?(?:it|she|(?:the )?(?:burners?|gas|propane|oil|heat|heater|flames?|pilot))(?:'?s| is| are)? (?:still (?:on|going|burning|lit|running|hot)|(?:just |only )?on low|not (?:off|out)|(?:still )?low)(?: (?:yet|on low|low|a bit|a little|now))*$",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex StillOn();
+
+    [GeneratedRegex(
+        @"^(?:i |we |i'm |we're |i am |we are |have |just |all |it )*(?:ran|run|is|are)? ?out of (?:gas|propane|oil|fuel)(?: now)?$|^(?:the |my )?(?:gas|propane|oil|fuel)(?:'?s| is| has| just)* (?:ran out|run out|all gone|gone|used up|finished|empty)$|^(?:the |my |gas |propane |oil )*(?:bottle|cylinder|propane tank|gas tank|oil tank|fuel tank)(?:'?s| is| ran| has run| just ran)* (?:empty|out|dry|run out|done)$",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex RanOut();
+
+    [GeneratedRegex(
+        @"\b(?:can'?t|cannot|can not|couldn'?t|unable to) (?:shut|turn|switch|close|get) .*\b(?:off|shut)\b|\b(?:can'?t|cannot|couldn'?t) (?:shut|close) (?:the )?(?:burner|gas|propane)|\b(?:won'?t|will not|does ?n'?t|wouldn'?t|not) (?:shut|turn|switch|go|close)(?:ting|ing)?(?: off| out| down)?$|\bstuck on$",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex WillNotShut();
+
+    [GeneratedRegex(@"\b(?:draw|drain|tap|spigot|faucet|pan|float|feed|sap|syrup|water)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Pan();
+
+    /// <summary>Gas that is smelled or burns where it should not is another thing.</summary>
+    [GeneratedRegex(@"\b(?:smell\w*|hiss\w*|leak\w*|fire|smoke|dizzy)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Smells();
+}

@@ -1,0 +1,39 @@
+using System.Text.RegularExpressions;
+using Panside.Guide.Lines;
+
+namespace Panside.Guide.Hearing;
+
+/// <summary>Lines that leave out what they speak of, or how much: they are asked back, and the grave one is taken for the pan.</summary>
+internal static partial class HalfSaid
+{
+    /// <summary>What is plainly no cry, whatever danger it sounds like; null for any other line.</summary>
+    /// <param name="said">The words, with single spaces.</param>
+    public static Understood? BeforeCries(string said) =>
+        NoBottom().IsMatch(said) ? new MeansNothing("The pan's bottom? Then say its depth, 'depth …'. If smoke or steam hides the room, say 'smoke'.") { IsPlain = true } : null;
+
+    /// <summary>A level that falls fast, of nothing that is named: the pan, unless foam is looked at. Null for any other line.</summary>
+    /// <param name="said">The words, with single spaces.</param>
+    /// <param name="open">The open prompt.</param>
+    /// <param name="pan">The flow's word for a pan that runs dry; null where it has none.</param>
+    public static Understood? Falls(string said, Prompt? open, string? pan) =>
+        pan is not null && open?.Ask != ObservationName.Foam.Code && FallsFast().IsMatch(said) ? new MeansWord(pan, "") : null;
+
+    /// <summary>What else is asked back, or looked at now; null for any other line.</summary>
+    /// <param name="said">The words, with single spaces.</param>
+    public static Understood? Understand(string said) =>
+        NearlyEmpty().IsMatch(said) ? new MeansNothing("Nearly empty is how much? Read it: type 'tank' and the figure, like 'tank 2'.") { IsPlain = true }
+        : Slept().IsMatch(said) && !said.Any(char.IsDigit) ? new MeansTalk(new("word:back", null, 1, said))
+        : null;
+
+    [GeneratedRegex(@"^(?:i |we |now |and )*(?:can'?t|cannot|can not|couldn'?t) see (?:the |its |any |no )*(?:bottom|floor)(?: (?:of (?:it|the pan|my pan)|any ?more|now))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex NoBottom();
+
+    [GeneratedRegex(@"^(?:oh |hey |shit |god |now |and )*(?:it'?s|it is|it|she'?s|(?:the |my )?(?:pan|level|sap|depth)(?:'?s| is)?) (?:going|dropping|falling|sinking|goes|drops|falls|coming) (?:(?:down|lower|real|really|very|too|so|pretty) )*(?:quick|quickly|fast|rapidly)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex FallsFast();
+
+    [GeneratedRegex(@"^(?:the |my )?(?:head |sap )?tank(?:'?s| is| looks)? (?:nearly|almost|just about|about|near|close to|practically) (?:empty|dry|out|gone|done|finished|used up)(?: now)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex NearlyEmpty();
+
+    [GeneratedRegex(@"^(?:uh|um|oh|sorry|oops|shit|damn|i|we|i'd|just|must have|musta|had|think i|so|well|,| )*(?:fell asleep|dozed off|nodded off|was asleep|woke up|been asleep)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Slept();
+}
