@@ -90,6 +90,15 @@ public class SilentDangersTests
     }
 
     [Fact]
+    public void A_deep_pan_with_nothing_more_to_pour_is_not_given_up()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1.5", "float stuck", "no", "no");
+        Assert.NotEqual("dry-lost", boil.State.Step);
+        Assert.DoesNotContain(boil.All, line => line is AdviceLine advice && advice.Advice.Text.StartsWith("Stand back", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void An_empty_tank_is_not_asked_to_feed()
     {
         var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
