@@ -70,11 +70,11 @@ internal sealed partial class TalkListener(Setting setting)
             return new([new MeansTalk(new("seen:" + first.Kind, null, 1, text.Trim()))], IsWhole: false, 0);
         }
 
-        // Should I add 2 gal? Who asks has told nothing: it is asked back. Behind a question that is answered what was read or seen is told all the
-        // same; what was done is not, for it may be what is asked about.
+        // Should I add 2 gal? Who asks has told nothing: it is asked back. Behind a question that is answered a reading is one all the same;
+        // what was done or seen is not, for it may be what is asked about.
         var isMarked = text.TrimEnd().EndsWith('?');
-        var asksOfDeed = begins && !meanings.Any(meaning => meaning.Root == "answer") && (meanings is [var asking, ..] && Tells(asking) || meanings is [.., { Root: "did" or "added" }]);
-        if (asksOfDeed || (isMarked && meanings is [.., var last] && Tells(last)))
+        var isAsking = begins && !meanings.Any(meaning => meaning.Root == "answer") && (meanings is [var asking, ..] && Tells(asking) || meanings is [.., { Root: not "reading" } told] && Tells(told));
+        if (isAsking || (isMarked && meanings is [.., var last] && Tells(last)))
         {
             if (meanings.All(meaning => meaning.Kind != Meaning.Cry) && !isMarked)
             {

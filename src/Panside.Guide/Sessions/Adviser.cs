@@ -62,10 +62,9 @@ internal sealed class Adviser(Setting setting)
         other.Id != rule.Id && other.Text == rule.Text
         && turn.State.Advised.TryGetValue(other.Id, out var last) && turn.State.Now!.Value.Time - last.Time < Quiet);
 
-    /// <summary>Whether the step that stands asked for the very thing a moment ago, and as pressing.</summary>
-    private bool IsJustAsked(Turn turn, AdviceRule rule) => turn.State.Open is { } open
-        && setting.Flow.Steps.TryGetValue(open.Step, out var step) && step.Advise == rule.Action && step.Urgency is "now" or "danger"
-        && turn.State.Now!.Value.Time - turn.State.OpenSince.Time <= setting.Flow.Values[FlowValue.Patience];
+    /// <summary>Whether the step that stands asks for the very thing now, or asked for it a moment ago, and as pressing.</summary>
+    private bool IsJustAsked(Turn turn, AdviceRule rule) => setting.Flow.Steps[turn.State.Step] is { Urgency: "now" or "danger" } step && step.Advise == rule.Action
+        && turn.State.Now!.Value.Time - (turn.State.Open?.Step == step.Id ? turn.State.OpenSince : turn.State.StepSince).Time <= setting.Flow.Values[FlowValue.Patience];
 
     private static void Give(Turn turn, AdviceRule rule)
     {

@@ -134,7 +134,7 @@ public sealed partial class Decider
 
                 if (!_walker.Leads(turn, "word " + word))
                 {
-                    turn.Refuse($"'{word}' leads nowhere from here.", "text");
+                    turn.Refuse($"'{word}' changes nothing here: go on with what stands asked. 'help' lists what can be said now.", "text");
                     break;
                 }
 

@@ -15,6 +15,12 @@ internal sealed class LastSeen(Setting setting)
     public void Tell(Turn turn, string kind)
     {
         var parts = kind.Split(':');
+        if (parts is ["did", "close-draw"] && turn.Holds("burner-on") && !turn.Holds("draw-open"))
+        {
+            // What can be shut off is the burner.
+            parts[1] = DeedName.ShutOff.Code;
+        }
+
         var (ask, told) = parts[0] switch
         {
             "observed" when ObservationName.FromCode(parts[1]) is { } name => (name.Code, Seen(turn, name)),

@@ -46,13 +46,13 @@ public class GoingOnTests
     }
 
     /// <summary>
-    /// Between line 22 and the next lie six minutes: told as time away, and the open prompt that is asked again has its five minutes
+    /// Between line 23 and the next lie six minutes: told as time away, and the open prompt that is asked again has its five minutes
     /// anew. What waits behind it comes a turn later than in a boil that nobody interrupted; figures and phases are the same.
     /// </summary>
     [Fact]
     public void S7_after_minutes_away_the_open_prompt_waits_anew_and_nothing_else_differs()
     {
-        const int KilledAfter = 22;
+        const int KilledAfter = 23;
         using var scratch = new Scratch();
         var whole = Of(WholeBoil.Lines);
         Of(WholeBoil.Lines.Take(KilledAfter), scratch["boil.jsonl"]);
