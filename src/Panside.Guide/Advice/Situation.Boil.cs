@@ -42,7 +42,7 @@ public sealed partial class Situation : IBoil
     {
         if (!State.Readings.TryGetValue(ReadingName.TankVolume, out var tank) || State.Last(DeedName.FloodPan)?.At.Time >= moment.Time
             || Poured.IsUnmeasuredSince(State.Last(DeedName.FillPan), moment)
-            || (State.Last(DeedName.RefillTank) is { } refill && refill.At.Time >= moment.Time))
+            || (State.Last(DeedName.RefillTank) is { } refill && refill.At.Time >= moment.Time) || (State.StillSince is not null && ClearToLeave.IsTooShallow(this)))
         {
             return null;
         }

@@ -15,7 +15,7 @@ public sealed record FlowValue(string Name, Unit Unit, double Usual, double Leas
     /// <summary>How long <c>later</c>, and a no to a watch, puts off what is asked.</summary>
     public static FlowValue PutOff { get; } = Minutes("put-off", 5, 1, 10);
 
-    /// <summary>How long a watch that nobody answers keeps the others waiting.</summary>
+    /// <summary>How long a watch that nobody answers keeps the others waiting, and after how long what is to be done now is asked again.</summary>
     public static FlowValue Patience { get; } = Minutes("patience", 5, 2, 10);
 
     /// <summary>What is asked in an emergency is asked again after this time.</summary>

@@ -7,6 +7,8 @@ namespace Panside.Guide.Hearing;
 /// <summary>What is said of what heats a pan without wood: off, not off, turned down, burnt out, and that it does not shut.</summary>
 internal static partial class BurnerWords
 {
+    private const string Heat = "(?:burners?|gas|propane|oil|heat|heater|flames?|coil|element|power)";
+
     /// <summary>What it means on a rig with a burner; null where it says nothing of it.</summary>
     /// <param name="at">When it was said.</param>
     /// <param name="said">The words, with single spaces.</param>
@@ -27,11 +29,11 @@ internal static partial class BurnerWords
     public static Understood? DoesNotShut(string said, Rig rig, bool isAsked) =>
         rig.IsBurner && WillNotShut().IsMatch(said) && (Named().IsMatch(said) || (isAsked && !Pan().IsMatch(said))) && !Smells().IsMatch(said) ? AskedPlainly.Asked("burner-stuck", said) : null;
 
-    [GeneratedRegex(@"\b(?:burners?|gas|propane|oil|heat|heater|flames?|coil|element|power)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b" + Heat + @"\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Named();
 
     [GeneratedRegex(
-        @"^(?:(?:yes|yep|yeah|ok|okay|now|there|done),? )*(?:(?:i|we|i've|we've|have|just|also|had) )*(?:(?:turned|shut|switched|cut|closed) (?:(?:the|it|my|our|that|both|all|main|whole|burners?|gas|propane|oil|heat|heater|flames?|coil|element|power|valve|supply|bottle|cylinder|right|completely|all the way) ?)*off|(?:turned|shut|switched|cut) off (?:the |my )?(?:burners?|gas|propane|oil|heat|heater|flames?|coil|element|power)|(?:killed|cut|shut) (?:the |my )?(?:burners?|gas|propane|oil|heat|heater|flames?)|(?:it|(?:the )?(?:burners?|gas|propane|oil|heat|heater|flames?|coil|element|power)(?: valve)?)(?:'?s| is| are|s been| has been| was)? (?:now |all |completely |turned |shut |switched )*(?:off|shut))(?: (?:now|all the way|completely|already|at the (?:tank|bottle|valve|cylinder)|yes|too))*$",
+        @"^(?:(?:yes|yep|yeah|ok|okay|now|there|done),? )*(?:(?:i|we|i've|we've|have|just|also|had) )*(?:(?:turned|shut|switched|cut|closed) (?:(?:the|it|my|our|that|both|all|main|whole|burners?|gas|propane|oil|heat|heater|flames?|coil|element|power|valve|supply|bottle|cylinder|right|completely|all the way) ?)*off|(?:turned|shut|switched|cut) off (?:the |my )?" + Heat + @"|(?:killed|cut|shut) (?:the |my )?(?:burners?|gas|propane|oil|heat|heater|flames?)|(?:it|(?:the )?" + Heat + @"(?: valve)?)(?:'?s| is| are|s been| has been| was)? (?:now |all |completely |turned |shut |switched )*(?:off|shut))(?: (?:now|all the way|completely|already|at the (?:tank|bottle|valve|cylinder)|yes|too))*$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Off();
 

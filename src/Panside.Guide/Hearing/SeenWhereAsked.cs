@@ -18,7 +18,7 @@ internal static partial class SeenWhereAsked
         ("boil:simmering", ["weak", "barely", "barely boiling", "barely bubbling", "bubbles", "few bubbles", "a few bubbles", "slow", "steaming", "steam", "small bubbles", "lazy", "dying down"]),
         ("boil:still", ["nothing", "none", "calm", "cold", "quiet", "dead"]),
         ("coals:deep", ["glowing", "still glowing", "red", "red hot", "bright", "hot", "lots", "plenty", "a lot", "thick", "full", "still red", "big bed"]),
-        ("coals:thin", ["few", "a few", "some", "a bit", "a little", "dim", "dying", "going", "almost gone", "nearly gone", "almost out", "nearly out", "small", "not much", "not many"]),
+        ("coals:thin", ["few", "a few", "some", "a bit", "a little", "dim", "dying", "almost gone", "nearly gone", "almost out", "nearly out", "small", "not much", "not many"]),
         ("coals:spent", ["gone", "none", "nothing", "out", "dead", "black", "gray", "grey", "cold", "none left", "done", "dark"]),
         ("foam:low", ["down", "none", "no foam", "settled", "fine", "normal", "calm", "nothing", "a little", "little bit", "a little bit", "a bit", "not much", "lowish", "good", "flat", "gone down", "going down", "went down"]),
         ("foam:rising", ["up", "high", "climbing", "growing", "coming up", "going up", "a lot", "lots", "big", "more", "bad", "thick"]),

@@ -133,6 +133,11 @@ internal sealed partial class TalkListener(Setting setting)
     public bool IsStrange(string behind) => behind.All(char.IsLetter) && KnownTalk.Ear(setting.Flow.Language) is { } ear && !ear.Knows(behind.ToLowerInvariant())
         && !ear.IsAmount($"1 {behind}");
 
+    /// <summary>Who goes for a while is away, for as long as is said with it; null where a line says anything else.</summary>
+    public MeansTalk? Gone(Moment at, string said) => Errand.In(said) is not (true, var back) ? null
+        : back.Length > 0 && Hear(at, "be " + back[int.Max(back.IndexOf("back", StringComparison.Ordinal), 0)..], null).Understood is MeansTalk { Meaning.Root: "away" } lasting ? lasting
+        : new(new("away", null, 1, said));
+
     /// <summary>Whether a line asks by how it begins.</summary>
     public bool Asks(string text) => KnownTalk.Ear(setting.Flow.Language)?.BeginsAsQuestion(text) == true;
 

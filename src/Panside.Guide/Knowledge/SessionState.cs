@@ -52,7 +52,7 @@ public sealed record SessionState
     /// <summary>When each watch was last answered.</summary>
     public ImmutableDictionary<string, Moment> Watched { get; init; } = ImmutableDictionary<string, Moment>.Empty;
 
-    /// <summary>How often each step was asked since the emergency began; empty outside of one.</summary>
+    /// <summary>How often each thing was asked, since an emergency began or while a step stands that is to be done now; empty elsewhere.</summary>
     public ImmutableDictionary<string, int> Asked { get; init; } = ImmutableDictionary<string, int>.Empty;
 
     /// <summary>The dangers that a cry may have meant, the likeliest first.</summary>

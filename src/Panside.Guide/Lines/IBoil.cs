@@ -53,7 +53,8 @@ public interface IBoil
 
     /// <summary>
     /// The most that can have gone into the pan since a moment: what the tank held by its readings from the last one before it on, and what was told as
-    /// poured since. Null where nobody can say: no tank read, a refill, a flood, or a pour of an amount that was not told.
+    /// poured since. Null where nobody can say: no tank read, a refill, a flood, a pour of an amount that was not told, or a still
+    /// pan that is asked to be filled before anybody leaves.
     /// </summary>
     Volume? SapToComeSince(Moment moment);
 

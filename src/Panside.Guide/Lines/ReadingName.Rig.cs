@@ -254,10 +254,11 @@ public sealed partial class ReadingName
 
     /// <summary>
     /// The depth read before, where no more wood goes in, this one stands higher, and by more than the tank held and was told as poured: what
-    /// reassures is doubted. A hand that feeds from pails tells not of each.
+    /// reassures is doubted. A hand that feeds from pails tells not of each; a flood is told when it is done, and where the pan is low, or in
+    /// an emergency, whoever was asked to pour need only say the depth.
     /// </summary>
     private static Noted<Measure>? RoseByNothing(IBoil boil, Length depth) =>
-        boil.IsHeld && boil.Rig.Feed != Feed.ByHand && boil.Last(PanDepth) is { } before && UnitSystem.Length(before.Value) is var was && depth > was + SameDepth + SameDepth
+        boil.IsHeld && !boil.IsEmergency && !boil.IsPanFallen && boil.Rig.Feed != Feed.ByHand && !(boil.MayBeFlooding && depth <= boil.Rig.FloodDepth + SameDepth) && boil.Last(PanDepth) is { } before && UnitSystem.Length(before.Value) is var was && depth > was + SameDepth + SameDepth
         && boil.SapToComeSince(before.At) is { } most && (depth - was).Meters * boil.Rig.PanArea.SquareMeters * 1000 > most.Liters + PailLiters + (GaugeShare * boil.Rig.Tank.Liters)
             ? before : null;
 

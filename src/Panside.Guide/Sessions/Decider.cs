@@ -320,9 +320,7 @@ public sealed partial class Decider
         Take(turn, line, isAmountTold: before is Did { IsUnmeasured: true } && line.At.Time - before.At.Time <= Situation.DoubtLasts);
     }
 
-    /// <summary>
-    /// Why coals are hardly spent already; null where they may be.
-    /// </summary>
+    /// <summary>Why coals are hardly spent already; null where they may be.</summary>
     private static string? SpentTooSoon(Turn turn, Moment at)
     {
         var state = turn.State;

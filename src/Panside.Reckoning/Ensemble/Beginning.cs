@@ -13,8 +13,8 @@ internal static class Beginning
     public const double ReadThermometer = 0.12;
 
     /// <summary>
-    /// Exchange between neighboring cells without feed, in liters a minute and a square meter of pan: so that the channels mix within twenty
-    /// minutes. No source; with less, draws were told too soon in six of seven worlds.
+    /// Exchange between neighboring cells without feed, in liters a minute and a square meter of pan: so that the channels mix in some twenty
+    /// minutes, in proportion to 0.7 and half an hour. No source; with less, draws were told too soon in six of seven worlds.
     /// </summary>
     private const double FullExchange = 1.1;
 

@@ -354,46 +354,6 @@ public class SaidInSteamTests
     }
 
     [Fact]
-    public void A_pan_fed_by_hand_that_nobody_pours_into_is_a_danger_by_the_balance_of_water()
-    {
-        var boil = Conversation.AtSteadyBoil(rig: Batch, members: Conversation.Few);
-        boil.Say("depth 1.5");
-        for (var minute = 0; minute < 120 && boil.Phase != "emergency"; minute++)
-        {
-            boil.After(1);
-            if (minute % 8 == 0)
-            {
-                boil.Say("wood", "boil rolling");
-            }
-        }
-
-        Assert.Equal("emergency-dry", boil.State.Step);
-    }
-
-    [Fact]
-    public void Nor_does_silence_about_wood_and_depth_let_it_stand()
-    {
-        var boil = Conversation.AtSteadyBoil(rig: Batch, members: Conversation.Few);
-        boil.Say("depth 1.5", "boil rolling");
-        boil.After(75);
-        Assert.Equal("emergency-dry", boil.State.Step);
-
-        // Whoever has nothing to pour is not asked the same at once again.
-        boil.Say("depth 1.2");
-        Assert.NotEqual("emergency-dry", boil.State.Step);
-        boil.After(5);
-        Assert.NotEqual("emergency-dry", boil.State.Step);
-    }
-
-    [Fact]
-    public void A_float_fed_boil_that_falls_silent_is_asked_for_its_depth_at_once()
-    {
-        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
-        boil.Say("depth 1.5", "boil rolling");
-        Assert.Contains(boil.After(60), line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "now" } });
-    }
-
-    [Fact]
     public void A_vague_cry_that_may_be_graver_than_the_page_brings_the_list_with_the_likely_first()
     {
         var boil = Conversation.AtSteadyBoil(members: Conversation.Few);

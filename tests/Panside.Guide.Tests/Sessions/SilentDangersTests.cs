@@ -6,6 +6,7 @@ namespace Panside.Guide.Tests.Sessions;
 public class SilentDangersTests
 {
     private const string Gas = "gas-divided.yaml";
+    private const string Batch = "flat-by-hand.yaml";
 
     [Theory]
     [InlineData("smells burnt")]
@@ -33,15 +34,50 @@ public class SilentDangersTests
     [Fact]
     public void What_reassures_is_doubted_a_depth_that_nothing_has_raised()
     {
-        var boil = AtShutdown();
-        boil.Say("tank 0.2");
-        boil.Say(boil.State.Doubted is null ? "depth 1.5" : "yes");
+        var boil = AtFlooded();
         boil.Say("depth 1.5");
-        boil.After(5);
+        boil.After(3);
         boil.Say("depth 2.5");
         Assert.Contains("No sap that was told of", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
         boil.Say("no", "poured 6 gal of water", "depth 2.5");
         Assert.Empty(boil.Answers.OfType<QuestionLine>());
+    }
+
+    [Fact]
+    public void But_no_depth_that_was_asked_for_is_not_that_of_a_pan_in_danger()
+    {
+        var boil = AtFlooded();
+        boil.Say("depth 0.4");
+        Assert.Equal("emergency-dry", boil.State.Step);
+        boil.Say("depth 2");
+        Assert.Empty(boil.Answers.OfType<QuestionLine>());
+        Assert.Equal("2 in", boil.State.Last(ReadingName.PanDepth)!.Value.Value.ToString());
+    }
+
+    [Fact]
+    public void Nor_that_of_a_pan_that_was_to_be_filled()
+    {
+        var boil = AtShutdown();
+        boil.Say("tank 5", "depth 1.1");
+        boil.Say("flooded", "tank 0.2");
+        boil.Say(boil.State.Doubted is null ? "depth 1" : "yes");
+        boil.Say("depth 1");
+        boil.After(6);
+        Assert.Contains(boil.All.TakeLast(20), line => line is AdviceLine { Advice: { Action: "raise-level", Urgency: "now" } });
+        boil.Say("depth 2.4");
+        Assert.Empty(boil.Answers.OfType<QuestionLine>());
+    }
+
+    [Fact]
+    public void Nor_that_of_a_pan_that_may_just_be_flooded()
+    {
+        var boil = AtShutdown();
+        boil.Say("tank 0.2");
+        boil.Say(boil.State.Doubted is null ? "depth 1.5" : "yes");
+        boil.Say("depth 1.5");
+        boil.After(3);
+        boil.Say("depth 2.5");
+        Assert.DoesNotContain(boil.Answers.OfType<QuestionLine>(), line => line.Text.Contains("told of", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -50,7 +86,7 @@ public class SilentDangersTests
         var boil = AtShutdown();
         boil.Say("tank 5");
         boil.Say("depth 1.1");
-        Assert.Contains(boil.All, line => line is AdviceLine { Advice: { Action: "raise-level", Urgency: "now" } advice } && advice.Because.Contains("hangs", StringComparison.Ordinal));
+        Assert.Contains(boil.All, line => line is AdviceLine { Advice: { Action: "raise-level", Urgency: "now" } advice } && advice.Because.Contains("something does not feed", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -169,6 +205,46 @@ public class SilentDangersTests
         Assert.Empty(boil.Answers.OfType<RefusedLine>());
     }
 
+    [Fact]
+    public void A_pan_fed_by_hand_that_nobody_pours_into_is_a_danger_by_the_balance_of_water()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Batch, members: Conversation.Few);
+        boil.Say("depth 1.5");
+        for (var minute = 0; minute < 120 && boil.Phase != "emergency"; minute++)
+        {
+            boil.After(1);
+            if (minute % 8 == 0)
+            {
+                boil.Say("wood", "boil rolling");
+            }
+        }
+
+        Assert.Equal("emergency-dry", boil.State.Step);
+    }
+
+    [Fact]
+    public void Nor_does_silence_about_wood_and_depth_let_it_stand()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Batch, members: Conversation.Few);
+        boil.Say("depth 1.5", "boil rolling");
+        boil.After(75);
+        Assert.Equal("emergency-dry", boil.State.Step);
+
+        // Whoever has nothing to pour is not asked the same at once again.
+        boil.Say("depth 1.2");
+        Assert.NotEqual("emergency-dry", boil.State.Step);
+        boil.After(5);
+        Assert.NotEqual("emergency-dry", boil.State.Step);
+    }
+
+    [Fact]
+    public void A_float_fed_boil_that_falls_silent_is_asked_for_its_depth_at_once()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1.5", "boil rolling");
+        Assert.Contains(boil.After(60), line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "now" } });
+    }
+
     [Theory]
     [InlineData("what do i do")]
     [InlineData("ok, what should we do now?")]
@@ -190,6 +266,17 @@ public class SilentDangersTests
         var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
         boil.Say("depth 1.5", "shutdown", "yes");
         Assert.Equal("shutdown", boil.Phase);
+        return boil;
+    }
+
+    /// <summary>Flooded with what the tank held, and that is told.</summary>
+    private static Conversation AtFlooded()
+    {
+        var boil = AtShutdown();
+        boil.Say("flooded", "depth 2.2");
+        boil.Say("tank 0.2");
+        boil.Say(boil.State.Doubted is null ? "depth 2.2" : "yes");
+        boil.After(2);
         return boil;
     }
 

@@ -1,0 +1,32 @@
+using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
+
+namespace Panside.Guide.Hearing;
+
+/// <summary>Lines that can hardly mean anything else by what they name, whatever the weights say; what is no cry by itself gives way to one.</summary>
+/// <param name="setting">What the session runs on.</param>
+internal sealed class PlainlySaid(Setting setting)
+{
+    private readonly CryListener _cries = new(setting);
+    private readonly TalkListener _talk = new(setting);
+
+    /// <summary>What it means; null where it is none of these lines.</summary>
+    /// <param name="at">When it was said.</param>
+    /// <param name="said">The words, with single spaces.</param>
+    /// <param name="text">The line.</param>
+    /// <param name="open">The open prompt; null where nothing is asked.</param>
+    public Understood? Understand(Moment at, string said, string text, Prompt? open)
+    {
+        var isBurnerAsked = open is not null && setting.Flow.DeedOf(open.Step) == DeedName.ShutOff;
+        return HalfSaid.BeforeCries(said)
+            ?? BurnerWords.DoesNotShut(said, setting.Rig, isBurnerAsked)
+            ?? HalfSaid.Falls(said, open, setting.Flow.Words.GetValueOrDefault("dry pan"))
+            ?? (NoCry(at, said, isBurnerAsked) is { } plain && _cries.Hear(text) is null ? plain : null);
+    }
+
+    private Understood? NoCry(Moment at, string said, bool isBurnerAsked) => AskedPlainly.Understand(said, setting.Rig)
+        ?? BurnerWords.Understand(at, said, setting.Rig, isBurnerAsked, setting.Flow.Words.GetValueOrDefault("burner went out"))
+        ?? HalfSaid.Understand(said)
+        ?? BoilAndCoals.Boils(at, said)
+        ?? (NotPoured.IsToCome(said) && !_talk.Asks(said) ? new MeansNothing(NotPoured.PourIt) { IsPlain = true } : null);
+}
