@@ -283,10 +283,10 @@ public sealed partial class Situation
     private bool MayBoil => State.Rig.IsBoiling || IsFiredUntold;
 
     /// <summary>
-    /// Whether somebody may be firing and not say so: the boil was last seen up, and nobody has said that no more wood goes in. The members let the
+    /// Whether somebody may be firing and not say so: the boil was last seen up, or nobody has said a word of it long after lighting, and none that no more wood goes in. The members let the
     /// fire die of the silence; a guard of the pan's floor must not.
     /// </summary>
-    private bool IsFiredUntold => !IsHeld && !IsEnding && State.Last(ObservationName.Boil) is { Value: "rolling" or "steady" };
+    private bool IsFiredUntold => !IsHeld && !IsEnding && (State.Last(ObservationName.Boil) is { } boil ? boil.Value is "rolling" or "steady" : MinutesSinceLit >= UsuallyBoils);
 
     /// <summary>
     /// What the rig's own firing boils off, fast reckoned. The rate that readings tell of is no guard: behind a hung float the tank
@@ -312,9 +312,6 @@ public sealed partial class Situation
     /// shows, with time to ask, to read and to look again. A pan that was read low cannot be asked for all the time.
     /// </summary>
     public bool IsDepthWanted => MinutesToBare is { } bare && MinutesSinceDepth >= double.Max(bare - WarnMinutes - AnswerMinutes, LeastBetweenLooks);
-
-    /// <summary>Whether nobody has read the depth for so long that the floor could show in ten minutes.</summary>
-    public bool IsDepthOverdue => MinutesToBare is { } bare && MinutesSinceDepth + 1 >= double.Max(bare - WarnMinutes, LeastBetweenLooks + 2);
 
     /// <summary>
     /// Whether a pan that a hand feeds may stand under its least depth though it was read over it: by the balance of water, or since neither a

@@ -27,6 +27,9 @@ public sealed record FlowValue(string Name, Unit Unit, double Usual, double Leas
     /// <summary>How long a reading of depth or tank counts as fresh.</summary>
     public static FlowValue Fresh { get; } = Minutes("fresh", 60, 15, 60);
 
+    /// <summary>How long the depth is not read until no more wood is asked for.</summary>
+    public static FlowValue DepthStale { get; } = Minutes("depth-stale", 30, 15, 30);
+
     /// <summary>How long a step stands until it counts as unanswered.</summary>
     public static FlowValue Unanswered { get; } = Minutes("unanswered", 15, 5, 15);
 
@@ -75,7 +78,7 @@ public sealed record FlowValue(string Name, Unit Unit, double Usual, double Leas
     /// <summary>All of them.</summary>
     public static IReadOnlyList<FlowValue> All { get; } =
     [
-        PutOff, Patience, DangerAgain, LongAbsence, Fresh, Unanswered, FiredLong, LastChargeNear, FloodedLately, DefoamerWorks,
+        PutOff, Patience, DangerAgain, LongAbsence, Fresh, DepthStale, Unanswered, FiredLong, LastChargeNear, FloodedLately, DefoamerWorks,
         DrawNear, DrawAtHand, DrawFarOver, DrawOpenLong, DrawForgotten, BatchNear, PanLow, PanShallow, PanFlooded, StillLong,
     ];
 

@@ -19,7 +19,7 @@ internal sealed class GateFacts(IReadOnlyList<string> @case, Rig? rig, string? n
         "boil-still", "still-counts", "coals-down", "unanswered", "not clear-to-leave", "not boil-up", "not boil-rolling", "not coals-deep", "not foam-up", "not foam-rising",
         "not smell-scorched", "not draw-open", "not draw-due", "not draw-at-hand", "not draw-imminent", "not draw-again", "not draw-near", "not pan-low", "not back-low",
         "not pan-below-least", "not back-below-least", "not pan-falling", "not pan-fallen", "not back-fallen", "not pan-fallen-lately", "not pan-unsteady", "not depth-wanted",
-        "not back-depth-wanted", "not depth-overdue", "not pan-unpoured", "not depth-fresh", "not depth-owed", "not tank-fresh", "not emergency-on",
+        "not back-depth-wanted", "not depth-overdue", "not depth-unseen", "not depth-stale", "not back-overdue", "not back-unseen", "not pan-unpoured", "not depth-fresh", "not depth-owed", "not tank-fresh", "not emergency-on",
     ];
 
     /// <summary>Whoever waits to be clear has let the fire go; who fires on yet comes to that by another way.</summary>

@@ -7,20 +7,30 @@ namespace Panside.Guide.Hearing;
 /// <summary>What is said of what heats a pan without wood: off, not off, turned down, burnt out, and that it does not shut.</summary>
 internal static partial class BurnerWords
 {
-    private const string Heat = "(?:burners?|gas|propane|oil|heat|heater|flames?|coil|element|power)";
+    private const string Heat = "(?:burners?|gas|propane|oil|heat|heater|flames?|coil|element|power|(?:hot ?)?plate|stove|range)";
 
     /// <summary>What it means on a rig with a burner; null where it says nothing of it.</summary>
     /// <param name="at">When it was said.</param>
     /// <param name="said">The words, with single spaces.</param>
     /// <param name="rig">The rig.</param>
     /// <param name="isAsked">Whether the step that is open asks to shut it off: then "it" is the burner.</param>
-    /// <param name="failed">The flow's word for a flame that failed; null where it has none.</param>
-    public static Understood? Understand(Moment at, string said, Rig rig, bool isAsked, string? failed) =>
+    public static Understood? Understand(Moment at, string said, Rig rig, bool isAsked) =>
         !rig.IsBurner ? null
-        : failed is not null && rig.Fuel != Fuel.Electric && RanOut().IsMatch(said) ? new MeansWord(failed, "")
-        : TurnedDown().IsMatch(said) || (isAsked && StillOn().IsMatch(said)) || (Named().IsMatch(said) && StillOn().IsMatch(said)) ? AskedPlainly.Asked("burner-on", said)
+        : (isAsked && StillOn().IsMatch(said)) || (Named().IsMatch(said) && StillOn().IsMatch(said)) ? AskedPlainly.Asked("burner-on", said)
         : Off().IsMatch(said) && (isAsked || Named().IsMatch(said)) ? new MeansLine(new Did(at, DeedName.ShutOff, null))
         : null;
+
+    /// <summary>That what heats the pan went out, or has nothing to burn: said so, it is no fire and no dry pan. Null where a line does not say that.</summary>
+    /// <param name="said">The words, with single spaces.</param>
+    /// <param name="rig">The rig.</param>
+    /// <param name="failed">The flow's word for it; null where it has none.</param>
+    public static MeansWord? Fails(string said, Rig rig, string? failed) =>
+        rig.IsBurner && failed is not null && (RanOut().IsMatch(said) || WentOut().IsMatch(said)) ? new(failed, "") : null;
+
+    /// <summary>That it was turned down and burns on, which shuts nothing off; null where a line does not say that.</summary>
+    /// <param name="said">The words, with single spaces.</param>
+    /// <param name="rig">The rig.</param>
+    public static MeansTalk? TurnsDown(string said, Rig rig) => rig.IsBurner && TurnedDown().IsMatch(said) ? AskedPlainly.Asked("burner-on", said) : null;
 
     /// <summary>That it cannot be shut off, which is no leak of the pan; null where a line does not say that.</summary>
     /// <param name="said">The words, with single spaces.</param>
@@ -48,9 +58,14 @@ internal static partial class BurnerWords
     private static partial Regex StillOn();
 
     [GeneratedRegex(
-        @"^(?:i |we |i'm |we're |i am |we are |have |just |all |it )*(?:ran|run|is|are)? ?out of (?:gas|propane|oil|fuel)(?: now)?$|^(?:the |my )?(?:gas|propane|oil|fuel)(?:'?s| is| has| just)* (?:ran out|run out|all gone|gone|used up|finished|empty)$|^(?:the |my |gas |propane |oil )*(?:bottle|cylinder|propane tank|gas tank|oil tank|fuel tank)(?:'?s| is| ran| has run| just ran)* (?:empty|out|dry|run out|done)$",
+        @"^(?:i |we |i'm |we're |i am |we are |have |just |all |it )*(?:ran|run|is|are)? ?out(?: of|ta) (?:gas|propane|oil|fuel)(?: now)?$|^(?:i'?m |we'?re |gotta |have to |need to |going to |just )*(?:swapp?ing?|swap|swappin|chang(?:e|ing)|changin|switch(?:ing)?) (?:the |my |out )*(?:gas |propane )?(?:bottles?|cylinders?|tanks?)(?: now| over)?$|^(?:the |my )?(?:gas|propane|oil|fuel)(?:'?s| is| has| just)* (?:ran out|run out|all gone|gone|used up|finished|empty)$|^(?:the |my |gas |propane |oil )*(?:bottle|cylinder|propane tank|gas tank|oil tank|fuel tank)(?:'?s| is| ran| has run| just ran)* (?:empty|out|dry|run out|done)$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex RanOut();
+
+    [GeneratedRegex(
+        @"^(?:(?:oh|hey|shit|damn|uh|and|now|so|i think|looks like|the|my|both|one|wind|a gust|gust) )*(?:(?:burners?|flames?|pilot|fire|heater|heat|coil|element|(?:hot ?)?plate|stove)(?:'?s)?(?: (?:is|are|has|have|just|went|all|gone|all gone))* (?:out|gone out|went out|blew out|blown out|cut out|kicked out|gone cold|cold|gone|died|dead|quit|failed)|(?:it|she)(?:'?s)?(?: (?:has|just|is))* (?:gone out|went out|blew out|blown out|cut out|flamed out)|blew (?:it|the (?:flame|burner|fire)) out|(?:it |the (?:burner|flame) |she )?(?:won'?t|will not|doesn'?t|can'?t get it to|not) (?:re)?light(?:ing)?|breaker (?:has )?(?:tripped|blew|popped|blown)|(?:tripped|popped|blew) (?:the |a )?(?:breaker|fuse))(?: (?:on me|again|now|just now|out|here|for some reason|by itself))*$",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex WentOut();
 
     [GeneratedRegex(
         @"\b(?:can'?t|cannot|can not|couldn'?t|unable to) (?:shut|turn|switch|close|get) .*\b(?:off|shut)\b|\b(?:can'?t|cannot|couldn'?t) (?:shut|close) (?:the )?(?:burner|gas|propane)|\b(?:won'?t|will not|does ?n'?t|wouldn'?t|not) (?:shut|turn|switch|go|close)(?:ting|ing)?(?: off| out| down)?$|\bstuck on$",

@@ -19,6 +19,16 @@ internal static partial class DeedWhereAsked
 
         var plain = Letters.Plain(said);
         var deed = setting.Flow.DeedOf(open.Step);
+        if (open.Pour is not null && PouredAsAsked().IsMatch(plain))
+        {
+            return new MeansLine(new Answer(at, AnswerWords.Yes));
+        }
+
+        if (deed == DeedName.LitFire && Burns().IsMatch(plain))
+        {
+            return new MeansLine(new Did(at, DeedName.LitFire, null));
+        }
+
         return deed == DeedName.AddWood && (In().IsMatch(plain) || Pieces().IsMatch(plain)) ? new MeansLine(new Did(at, DeedName.AddWood, null))
             : deed == DeedName.CloseDraw && !setting.Rig.IsBurner && Off().IsMatch(plain) ? new MeansLine(new Did(at, DeedName.CloseDraw, null))
             : deed == DeedName.OpenDraw && Stuck().IsMatch(plain) && setting.Flow.Dangers.Any(known => known.Code == "stuck") ? new MeansCry(["stuck"], IsSure: true)
@@ -27,6 +37,12 @@ internal static partial class DeedWhereAsked
 
     /// <summary>Whether the volume that is told is what was drawn.</summary>
     public static bool IsDrawn(Prompt? open, Setting setting) => open is not null && setting.Flow.DeedOf(open.Step) == DeedName.CloseDraw;
+
+    [GeneratedRegex("^(?:(?:it'?s|its|all|just|i|we|ok|yes|that'?s) )*(?:in|in now|went in|poured|poured it|poured it in|dumped it in|in it goes|is in)$", RegexOptions.CultureInvariant)]
+    private static partial Regex PouredAsAsked();
+
+    [GeneratedRegex("^(?:(?:it'?s|its|the (?:heat|burner|plate|fire) is|heat'?s|burner'?s|all|yes|ok) )*(?:on|on now|lit|burning|going|turned on|switched on|turned it on|switched it on)$", RegexOptions.CultureInvariant)]
+    private static partial Regex Burns();
 
     [GeneratedRegex("^(?:(?:it'?s|its|they'?re|all|just|i|we) )*(?:in|put (?:it|them|one|some|a few|a couple) in|in now|in there)$", RegexOptions.CultureInvariant)]
     private static partial Regex In();

@@ -1,5 +1,7 @@
 using System.Text.RegularExpressions;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
+using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Hearing;
 
@@ -9,7 +11,21 @@ internal static partial class HalfSaid
     /// <summary>What is plainly no cry, whatever danger it sounds like; null for any other line.</summary>
     /// <param name="said">The words, with single spaces.</param>
     public static Understood? BeforeCries(string said) =>
-        NoBottom().IsMatch(said) ? new MeansNothing("The pan's bottom? Then say its depth, 'depth …'. If smoke or steam hides the room, say 'smoke'.") { IsPlain = true } : null;
+        NoBottom().IsMatch(said) ? new MeansNothing("The pan's bottom? Then say its depth, 'depth …'. If smoke or steam hides the room, say 'smoke'.") { IsPlain = true }
+        : Door().IsMatch(said) ? new MeansNothing(OpenDoor) { IsPlain = true }
+        : null;
+
+    /// <summary>
+    /// A pan that fills by itself: its float hangs open, and sap runs over the fire. Where it is being flooded, or no float is there, it is asked back. Null
+    /// for any other line.
+    /// </summary>
+    /// <param name="said">The words, with single spaces.</param>
+    /// <param name="setting">What the session runs on.</param>
+    /// <param name="open">The open prompt.</param>
+    public static Understood? Floods(string said, Setting setting, Prompt? open) => !FillsItself().IsMatch(said) ? null
+        : setting.Rig.Feed == Feed.ByFloat && !(open is not null && setting.Flow.DeedOf(open.Step) == DeedName.FloodPan) && setting.Flow.Dangers.Any(danger => danger.Code == "float")
+            ? new MeansWord("float", "")
+        : new MeansNothing("Is it flooded? Then say its depth. Does it run over by itself? Shut what feeds it, and say 'leaking'.") { IsPlain = true };
 
     /// <summary>A level that falls fast, of nothing that is named: the pan, unless foam is looked at. Null for any other line.</summary>
     /// <param name="said">The words, with single spaces.</param>
@@ -22,8 +38,25 @@ internal static partial class HalfSaid
     /// <param name="said">The words, with single spaces.</param>
     public static Understood? Understand(string said) =>
         NearlyEmpty().IsMatch(said) ? new MeansNothing("Nearly empty is how much? Read it: type 'tank' and the figure, like 'tank 2'.") { IsPlain = true }
+        : Quits().IsMatch(said) ? AskedPlainly.Asked("leave", said)
+        : LiesDown().IsMatch(said) ? new MeansTalk(new("away", null, 1, said))
         : Slept().IsMatch(said) && !said.Any(char.IsDigit) ? new MeansTalk(new("word:back", null, 1, said))
         : null;
+
+    [GeneratedRegex(@"^(?:i'?m |im |we'?re |i |gonna |going to |about to |ready to |think i'?ll |time to |so |ok |and |now )*(?:call(?:ing|in)?) it (?:a night|quits|a day)(?: now| soon)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Quits();
+
+    [GeneratedRegex(@"^(?:i'?m |im |i |we'?re |gonna |going to |gotta |need to |have to |just |go |so |ok )+(?:lay|lie|lying|laying|sit) down(?: (?:for|a) .*)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex LiesDown();
+
+    /// <summary>No source; it tells of care and of no way to mend it.</summary>
+    private const string OpenDoor = "Door open: flame can roll out, so keep people, sleeves and wood away from it. Put in no wood until it shuts. Keep the pan deep. Nothing is taken.";
+
+    [GeneratedRegex(@"^(?:the |my |now |and )*(?:firebox |fire |arch |stove )?doors?(?:'?s)? (?:(?:is|are|just|it) )*(?:won'?t|will not|doesn'?t|does not|can'?t|not|wont|dont|don'?t) (?:shut|close|latch|stay (?:shut|closed))(?:ing)?(?: .*)?$|^(?:i |we )?(?:can'?t|cannot|couldn'?t|cant) (?:get |)(?:shut|close|latch)? ?(?:the |my )?(?:firebox |fire |arch )?door(?: to)?(?: shut| closed?| latch)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Door();
+
+    [GeneratedRegex(@"^(?:the |my |oh |shit |hey |now |front |back |rear |syrup |flue )*(?:pan(?:'?s)?|it'?s|she'?s)(?: is| are|'s)? (?:flooding|overflowing|overfilling|running over|filling up by itself|filling by itself|filling itself)(?: (?:by itself|on its own|again|now|over|the fire))*$|^(?:the |my |now |and |front |back |rear )*floats? (?:just |is |are )*(?:don'?t|won'?t|doesn'?t|does not|not|ain'?t|can'?t|wont|dont) (?:shut|shutting|clos(?:e|ing)|stop(?:ping)?|drop(?:ping)?|sink(?:ing)?|come up|go down|work(?:ing)?|mov(?:e|ing))(?: (?:off|any ?more|now|at all|the sap|all the way))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex FillsItself();
 
     [GeneratedRegex(@"^(?:i |we |now |and )*(?:can'?t|cannot|can not|couldn'?t) see (?:the |its |any |no )*(?:bottom|floor)(?: (?:of (?:it|the pan|my pan)|any ?more|now))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex NoBottom();

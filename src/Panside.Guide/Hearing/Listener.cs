@@ -68,12 +68,19 @@ public sealed partial class Listener(Setting setting)
             (said, text) = (corrected, corrected);
         }
 
+        (said, text) = (AndClimbing().Replace(said, "${number}"), AndClimbing().Replace(text, "${number}"));
         (said, text) = (Ladles.AsDraw(Pails.InVolume(said, setting), setting.Rig), Pails.InVolume(text, setting));
+
+        if (YesBefore().Match(said) is { Success: true } yes && PouredFirst().IsMatch(said[yes.Length..]))
+        {
+            (said, text) = (said[yes.Length..], said[yes.Length..]);
+        }
 
         // What is understood as it stands is taken so; whatever else is said is weighed, for dangers first.
         var understood = Word(at, said, open)
             ?? AskedAmount.Read(text, open, setting)
             ?? _plain.Understand(at, said, text, open)
+            ?? BothPans.Read(said, setting.Rig, part => _numbers.Hear(at, part, null) as MeansLine ?? _talk.Hear(at, part, null).Understood)
             ?? (_talk.Asks(said) ? null : Told(at, said, text, open))
             ?? _talk.Term(text);
         return Sugar(understood is not (null or MeansNothing { IsLow: false, IsNoCry: false, IsPlain: false }) ? understood
@@ -85,6 +92,8 @@ public sealed partial class Listener(Setting setting)
         ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap)
         ?? _talk.TankEmpty(at, said)
         ?? (_cries.Hear(text) is null ? _talk.Relit(at, said) ?? (Understood?)NoSap(at, said) ?? _talk.Gone(at, said) : null)
+        ?? SapLeft.Read(at, said, setting.Units)
+        ?? Stoking.Understand(at, said, setting.Rig)
         ?? (DeedWhereAsked.IsDrawn(open, setting) ? _talk.Drawn(at, text) : null)
         ?? Listed(at, said)
         ?? _numbers.Hear(at, said, open);
@@ -244,7 +253,7 @@ public sealed partial class Listener(Setting setting)
     public Did? Measured(Moment at, string text, Did pour)
     {
         var said = Pails.InVolume(Spaces().Replace(text.Trim(), " ").TrimEnd('.', '!', ','), setting);
-        if (!said.Any(char.IsLetter) || NotPoured.Says(said) || Pouring.Understand(at, said, setting.Rig) is MeansNothing or MeansPoured)
+        if (!OfVolume().IsMatch(said) || NotPoured.Says(said) || Pouring.Understand(at, said, setting.Rig) is MeansNothing or MeansPoured)
         {
             return null;
         }
@@ -253,6 +262,10 @@ public sealed partial class Listener(Setting setting)
             ? did with { Is = NamesLiquid().IsMatch(said) ? did.Is : pour.Is, Pan = did.Pan ?? pour.Pan }
             : null;
     }
+
+    /// <summary>A volume with its unit: a number alone, or of the pan, is its depth.</summary>
+    [GeneratedRegex(@"(?:\b|[0-9])(?:gal|gals|gallons?|qts?|quarts?|pts?|pints?|cups?|l|ls|lit(?:er|re)s?|ml|milliliters?|pails?|buckets?)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex OfVolume();
 
     [GeneratedRegex(@"\b(sap|water)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex NamesLiquid();
@@ -265,6 +278,14 @@ public sealed partial class Listener(Setting setting)
 
     [GeneratedRegex(@"^(?:(?:it'?s|still|slowly|just) )*(?:climbing|going up|coming up|creeping up|up|higher|almost there)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Climbing();
+
+    /// <summary>Yes, poured 2 gal: what is told behind the yes is what counts.</summary>
+    [GeneratedRegex(@"^(?:i |we |just )*(?:poured|dumped|added|tipped) ", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex PouredFirst();
+
+    /// <summary>225 and climbing: the number is what was read.</summary>
+    [GeneratedRegex(@"^(?<number>[0-9][0-9.]*)(?: (?:°?[fF]|degrees))?,?(?: and| but)?(?: still| slowly| fast)? (?:climbing|rising|going up|coming up|creeping up)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex AndClimbing();
 
     [GeneratedRegex(@"\s+", RegexOptions.CultureInvariant)]
     private static partial Regex Spaces();

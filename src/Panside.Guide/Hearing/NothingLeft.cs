@@ -50,14 +50,18 @@ internal static partial class NothingLeft
         + @"|(?:(?:i|we) (?:don'?t have|do not have|haven'?t got|have not got|ain'?t got)|there (?:isn'?t|is not|ain'?t)) (?:any|no) (?:more )?sap(?: left)?"
         + @"|(?:(?:the|my|our|all the|all my) )?sap(?:'?s| is| has| just)? (?:(?:all|just|now|completely) )*(?:gone|out|finished|done|used up|run out|ran out|run dry|ran dry)"
         + @"|(?:(?:i|we|i'?ve|we'?ve) )?(?:just )?used (?:up )?(?:all|the last of) (?:(?:the|my|our) )?sap(?: up)?"
-        + @"|(?:that'?s|that was|this is|this was|it was) (?:(?:all|the last|the last bit) )?of (?:the |my |our )?sap"
+        + @"|(?:that'?s|thats|that was|this is|this was|it was) (?:(?:all|the last|the last bit) )?of (?:the |my |our )?sap"
+        + @"|(?:that'?s|thats|that was) (?:all|all of) (?:the |my |our )?sap(?: (?:there is|i have|we have|i'?ve got|we'?ve got|i got|there was|left))?"
+        + @"|(?:i'?m |im |we'?re |ran |run )?outta (?:the |my )?sap"
+        + @"|(?:the )?last (?:pail|bucket|of it|of the sap)(?:'?s)? (?:is |just |just now )?(?:went|gone|poured) in"
         + @")(?: (?:in|from) (?:the |my |our )?(?:head |sap )?tank)?$",
         RegexOptions.CultureInvariant)]
     private static partial Regex OfSap();
 
     [GeneratedRegex(
         @"^(?:"
-        + @"(?:(?:the|my|our|that) )?(?:(?:sap|head|feed|main) )?tank(?:'?s| is| has| just| ran| run|'?s run| has run| just ran)? (?:(?:now|just|all|completely|totally|bone|run|ran|gone|pretty much) )*(?:empty|dry|out|gone|emptied)"
+        + @"(?:(?:the|my|our|that) )?(?:(?:sap|head|feed|main) )?tank(?:'?s| is| has| just| ran| run|'?s run| has run| just ran)? (?:(?:now|just|all|completely|totally|bone|run|ran|gone|pretty much) )*(?:empty|dry|out|gone|emptied|zip|nada|zero|zilch)"
+        + @"|(?:(?:the|my|our) )?barrels?(?:'?s| is| are| ran)? (?:(?:now|all|bone|run|gone) )*(?:empty|dry)"
         + @"|empty tank"
         + @"|(?:" + Have + @" )?(?:nothing|none|nothin) (?:left |more )?in (?:the |my |our )?(?:head |sap )?tank"
         + @")$",

@@ -1,5 +1,6 @@
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
+using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Hearing;
 
@@ -19,13 +20,17 @@ internal sealed class PlainlySaid(Setting setting)
     {
         var isBurnerAsked = open is not null && setting.Flow.DeedOf(open.Step) == DeedName.ShutOff;
         return HalfSaid.BeforeCries(said)
+            ?? BlowerWords.Understand(at, said, setting, open)
+            ?? BurnerWords.Fails(said, setting.Rig, setting.Flow.Words.GetValueOrDefault(setting.Rig.Fuel == Fuel.Electric ? "power is out" : "burner went out"))
+            ?? BurnerWords.TurnsDown(said, setting.Rig)
+            ?? HalfSaid.Floods(said, setting, open)
             ?? BurnerWords.DoesNotShut(said, setting.Rig, isBurnerAsked)
             ?? HalfSaid.Falls(said, open, setting.Flow.Words.GetValueOrDefault("dry pan"))
             ?? (NoCry(at, said, isBurnerAsked) is { } plain && _cries.Hear(text) is null ? plain : null);
     }
 
     private Understood? NoCry(Moment at, string said, bool isBurnerAsked) => AskedPlainly.Understand(said, setting.Rig)
-        ?? BurnerWords.Understand(at, said, setting.Rig, isBurnerAsked, setting.Flow.Words.GetValueOrDefault("burner went out"))
+        ?? BurnerWords.Understand(at, said, setting.Rig, isBurnerAsked)
         ?? HalfSaid.Understand(said)
         ?? BoilAndCoals.Boils(at, said)
         ?? (NotPoured.IsToCome(said) && !_talk.Asks(said) ? new MeansNothing(NotPoured.PourIt) { IsPlain = true } : null);

@@ -35,6 +35,12 @@ internal static partial class SeenWhereAsked
     /// <summary>What it means; null where nothing that is seen is asked, or it is none of these words.</summary>
     public static Understood? Read(Moment at, string said, Prompt? open)
     {
+        if (open?.Ask == ObservationName.Boil.Code && NoBoil().IsMatch(Letters.Plain(said)))
+        {
+            // Looked at as it was asked, and said in as many words.
+            return new MeansLine(new Observed(at, ObservationName.Boil, "still"));
+        }
+
         if (open is null || ObservationName.FromCode(open.Ask) is not { } asked || IsOfItsOwn(asked, said)
             || !States.TryGetValue($"{asked.Code}:{Around().Replace(Letters.Plain(said), "").Trim()}", out var state))
         {
@@ -56,6 +62,9 @@ internal static partial class SeenWhereAsked
     /// </summary>
     private static bool IsOfItsOwn(ObservationName asked, string said) =>
         ObservationName.Said.ContainsKey(said) && asked != ObservationName.Smell && !(asked == ObservationName.Coals && said.Equals("gone", StringComparison.OrdinalIgnoreCase));
+
+    [GeneratedRegex(@"^(?:(?:no|it'?s|it is|its|the pan is|pan'?s|pan is|the boil is|boil is|now|yes|all) )*(?:still now|still|not boiling|not bubbling|no boil|no bubbles|stopped boiling|no longer boiling|dead still|quit boiling)(?: (?:now|any ?more|at all|yet))*$", RegexOptions.CultureInvariant)]
+    private static partial Regex NoBoil();
 
     [GeneratedRegex(@"^(?:(?:it'?s|it is|they'?re|they are|is|are|all|pretty|really|real|very|so|just|kinda|quite|looks|look|smells|the (?:boil|foam|coals|smell)(?:'s| is| are)?|the fire'?s|there'?s) )+|(?: (?:now|again|though))+$", RegexOptions.CultureInvariant)]
     private static partial Regex Around();

@@ -103,7 +103,7 @@ public sealed class Setting
     /// <summary>Whether a word of the flow is neither that of a danger of what this rig has not, nor leads on only where a rig has what this one lacks.</summary>
     public bool IsOfThisRig(string word) =>
         Flow.Dangers.All(danger => danger.Code != word || (IsThere(Flow.Steps[danger.Go].Ask) && danger.ListedWhere.All(fact => RigFacts.Holds(Rig, fact))))
-        && (Flow.Anywhere.Where(way => way.When == "word " + word).ToList() is not { Count: > 0 } ways
+        && (Flow.Anywhere.Concat(Flow.Steps.Values.SelectMany(step => step.Passages)).Where(way => way.When == "word " + word).ToList() is not { Count: > 0 } ways
             || ways.Exists(way => way.Given.Where(RigFacts.IsOne).All(fact => RigFacts.Holds(Rig, fact))));
 
     /// <summary>Whether what is asked is to be seen on this rig, and what it is read with is there.</summary>

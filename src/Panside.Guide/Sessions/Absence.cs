@@ -70,6 +70,7 @@ internal sealed class Absence(Setting setting)
         : turn.Holds("smell-scorched") ? "Not now: it smelled scorched when you last said. Pour sap in at the syrup side and smell again; somebody must stay."
         : turn.Holds("foam-up") ? "Not now: the foam is up. Stay until it is down."
         : turn.Holds("draw-due") || turn.Holds("draw-near") ? "Not now: a draw is due or near, and syrup runs past its point in minutes. Draw first."
+        : turn.Holds("tank-empty") && !turn.Holds("boil-still") ? "Not now: no sap is left to feed the pan, and it still boils. Fill it with water, and stay until it is still."
         : turn.Holds("pan-fallen") ? "Not now: the pan was read low. Pour sap in first, and see that it holds."
         : null;
 

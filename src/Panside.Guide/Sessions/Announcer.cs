@@ -192,8 +192,26 @@ internal sealed class Announcer(Setting setting)
         }
 
         var shown = setting.Guidance == Guidance.Beginner ? reason : null;
+        LetGo(turn);
         turn.Say((at, number) => new PromptLine(at, number, Prompt(turn, id, ask, filled, shown)));
         TellDoubt(turn);
+    }
+
+    /// <summary>
+    /// A yes answers what was asked last. So a look in doubt is dropped once something else is asked, and any other doubt once it has lapsed.
+    /// </summary>
+    private static void LetGo(Turn turn)
+    {
+        if (turn.State.Doubted is not ({ } doubted and not Did { Name.Code: "leave" }) || turn.State.Now!.Value.Time - doubted.At.Time is not { TotalSeconds: >= 60 } age || SomePoured.Open(turn.State) is not null)
+        {
+            return;
+        }
+
+        if (doubted is Observed || age > Situation.DoubtLasts)
+        {
+            turn.Happen(new Doubted(null));
+            turn.Tell($"Dropped: {Words.Describe.Line(doubted)}. Say it again if it holds.");
+        }
     }
 
     private static void TellDoubt(Turn turn)

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Panside.Guide.Advice;
 using Panside.Guide.Flows;
 using Panside.Guide.Hearing;
@@ -78,8 +79,19 @@ public sealed partial class Decider
             case MeansSeveral(var facts):
                 HearSeveral(turn, text, facts);
                 break;
+            case MeansUnsure(Observed) or MeansLine(Observed { Name.Code: "boil" }) or MeansNothing when GoesDown().IsMatch(text.Words) && IsFoamUp(turn):
+                // The foam was up, and defoamer went on it: what is down is the foam.
+                HearMeant(turn, new Observed(text.At, ObservationName.Foam, "low"));
+                break;
             case MeansUnsure(var unsure):
                 AskWhether(turn, unsure);
+                break;
+            case MeansLine(Did { Name.Code: "flood-pan" }) when _setting.Rig.HasFloat && turn.Now.IsLit && !turn.Now.IsHeld && !turn.Holds("emergency-on"):
+                // In a boil nobody floods a pan on purpose, but a float that hangs open does.
+                turn.Refuse("Flooded on purpose? Say its depth. If it fills by itself, say 'float stuck'.", "text");
+                break;
+            case MeansLine(Did { Name.Code: "leave" }) when ToLeaveLater().IsMatch(text.Words):
+                _conversation.Answer(turn, text.At, AskedPlainly.Asked("leave", text.Words).Meaning);
                 break;
             case MeansPoured(var pour):
                 HearPoured(turn, pour);
@@ -93,7 +105,7 @@ public sealed partial class Decider
             case MeansLine(Did { Name.Code: "shut-off" }) when !_setting.Rig.IsBurner && turn.Holds("draw-open"):
                 HearMeant(turn, new Did(text.At, DeedName.CloseDraw, null));
                 break;
-            case MeansLine(Did { Name.Code: "shut-off" }) when _setting.Rig.IsBurner && MayBeTheDraw(turn) && KnownTalk.Ear(_setting.Flow.Language)?.NamesFire(text.Words) != true:
+            case MeansLine(Did { Name.Code: "shut-off" }) when _setting.Rig.IsBurner && MayBeTheDraw(turn) && !(turn.State.Open is { } page && _walker.DeedOf(page.Step) == DeedName.ShutOff) && KnownTalk.Ear(_setting.Flow.Language)?.NamesFire(text.Words) != true:
                 turn.Refuse($"The draw-off, or the {_setting.Rig.Heater}? Say 'drew' with the volume, or '{_setting.Rig.Heater} off'.", "text");
                 break;
             case MeansLine(Did { Name.Code: "close-draw", Measure: null }) when turn.Holds("burner-on") && !turn.Holds("draw-open") && KnownTalk.Ear(_setting.Flow.Language)?.NamesFire(text.Words) == true:
@@ -175,6 +187,16 @@ public sealed partial class Decider
     private bool OwesALookAtTheFoam(Turn turn) => _setting.Flow.Watches.Any(watch => watch.Ask == ObservationName.Foam.Code
         && _setting.Flow.Steps[turn.State.Step].Watches.Contains(watch.Id)
         && !(_setting.LastAnswered(watch, turn.State) is { } answered && turn.State.Now!.Value.Time - answered < _setting.Every(watch)));
+
+    private static bool IsFoamUp(Turn turn) => turn.State.Open?.Ask != ObservationName.Boil.Code
+        && turn.State.Last(ObservationName.Foam) is { Value: "rising" or "over" } foam && turn.State.MinutesSince(foam.At) <= Situation.DoubtLasts.TotalMinutes;
+
+    [GeneratedRegex(@"^(?:it'?s|its|it|she'?s)(?: is| has| gone| going| went| all| back| coming)* down(?: (?:now|again|some|a bit))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex GoesDown();
+
+    /// <summary>Who goes later, or asks what is left to do, does not go now.</summary>
+    [GeneratedRegex(@"\?|\bin (?:[0-9]|a few|a bit|ten|twenty|half)|\bwhat'?s left\b|\bsoon\b|\bin a (?:minute|while)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex ToLeaveLater();
 
     /// <summary>Whether a word of the flow was made of other words than its own.</summary>
     private bool IsGuess(string said) => !_setting.Flow.Words.ContainsKey(said.Trim().TrimEnd('.', '!'));
@@ -261,6 +283,12 @@ public sealed partial class Decider
     /// <summary>What may have been meant is asked, where it could be.</summary>
     private void AskWhether(Turn turn, LineIn line)
     {
+        if (line is Observed { Name.Code: "boil" or "foam" or "coals" } && !turn.Now.IsLit)
+        {
+            turn.Refuse("Not sure what was meant. Answer what is asked, or say it in other words.", "text");
+            return;
+        }
+
         if (_possible.Fault(line) is not null || Sequence.Fault(turn, line) is not null)
         {
             turn.Refuse($"Not sure what was meant: perhaps '{Describe.Line(line)}', which cannot be now. Say it in other words.", "text");

@@ -171,6 +171,13 @@ public sealed partial class Decider
             return;
         }
 
+        if (answer.Word == AnswerWords.Yes && IsDefoamerToldSince(turn))
+        {
+            // Done, said to the defoamer that was called for last, is no wood.
+            Consider(turn, new Did(answer.At, DeedName.AddDefoamer, null));
+            return;
+        }
+
         if (_walker.DeedOf(open.Step) is { WantsAmount: false } deed && answer.Word == AnswerWords.Yes)
         {
             Consider(turn, new Did(answer.At, deed, null));
@@ -199,9 +206,20 @@ public sealed partial class Decider
         _walker.Answer(turn, open, answer.Word);
     }
 
+    /// <summary>Whether defoamer was called for, after what is asked, and a moment ago.</summary>
+    private bool IsDefoamerToldSince(Turn turn) => turn.Now.State.Last(ObservationName.Foam) is { Value: "rising" } && _setting.Flow.Advices.Any(rule =>
+        rule.Action == DeedName.AddDefoamer.Code && turn.State.Advised.TryGetValue(rule.Id, out var told) && told.Time > turn.State.OpenSince.Time
+        && turn.State.Now!.Value.Time - told.Time <= LeavingLasts && !(turn.State.Last(DeedName.AddDefoamer)?.At.Time >= told.Time));
+
     /// <summary>Whether leaving was asked so long ago, or something else was asked since, that an answer is no longer its.</summary>
     private static bool IsPast(Turn turn, Did leaving, Answer answer) =>
         answer.At.Time - leaving.At.Time > LeavingLasts || turn.State.OpenSince.Time > leaving.At.Time;
+
+    /// <summary>Whether a doubt is too old to be settled: not while it was just said that a yes answers it first.</summary>
+    private static bool IsLapsed(Turn turn, Answer answer, LineIn doubted) => answer.At.Time - doubted.At.Time is var age && age > Situation.DoubtLasts
+        && (turn.State.OpenSince.Time <= doubted.At.Time || answer.At.Time - turn.State.OpenSince.Time > StillAsked || age > Situation.DoubtLasts + StillAsked);
+
+    private static readonly TimeSpan StillAsked = TimeSpan.FromMinutes(5);
 
     private static readonly TimeSpan LeavingLasts = TimeSpan.FromMinutes(2);
 
@@ -214,7 +232,7 @@ public sealed partial class Decider
             return;
         }
 
-        if (answer.At.Time - doubted.At.Time > Situation.DoubtLasts)
+        if (IsLapsed(turn, answer, doubted))
         {
             turn.Happen(new Doubted(null));
             turn.Tell($"Lapsed: {Describe.Line(doubted)}. Say it again if it holds.");

@@ -26,6 +26,7 @@ public static class Describe
     {
         (Reading a, Reading b) => a.Name == b.Name,
         (Did a, Did b) => a.Name == b.Name,
+        (Observed a, Observed b) => a.Name == b.Name,
         (Added, Added) => true,
         (Added, Did b) => b.Name == DeedName.FillPan || b.Name == DeedName.RefillTank,
         _ => false,

@@ -25,6 +25,7 @@ public class FlowValueTests
         [FlowValue.DangerAgain] = (true, flow => OfMinutes(flow, "emergency", 3).OfType<PromptLine>().Count()),
         [FlowValue.LongAbsence] = (true, flow => Away(flow, 6).OfType<ToldLine>().Count(line => line.Text.Contains("Look at the pan first", StringComparison.Ordinal))),
         [FlowValue.Fresh] = (false, flow => Holding(flow, Boil.State, "depth-fresh", "tank-fresh")),
+        [FlowValue.DepthStale] = (true, flow => Holding(flow, Boil.State with { Readings = Boil.State.Readings.SetItem(ReadingName.PanDepth, [new(Ago(20), new(1.5, Unit.Inch))]) }, "depth-stale")),
         [FlowValue.Unanswered] = (true, flow => Holding(flow, Boil.State with { StepSince = Ago(10) }, "unanswered")),
         [FlowValue.FiredLong] = (true, flow => Holding(flow, Boil.State with { StepSince = Ago(20) }, "fired-long")),
         [FlowValue.LastChargeNear] = (false, flow => new[] { 12.0, 14, 16, 18, 20, 22, 24, 26 }

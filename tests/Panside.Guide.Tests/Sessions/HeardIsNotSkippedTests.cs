@@ -57,7 +57,7 @@ public class HeardIsNotSkippedTests
         var boil = Conversation.AtSteadyBoil();
         boil.Say("depth 1 1/8", "undo", "status");
         Assert.DoesNotContain("1.13 in", boil.Answers.OfType<ToldLine>().First().Text, StringComparison.Ordinal);
-        boil.Say("depth 1 1/8", "flooded", "status");
+        boil.Say("depth 1 1/8", "poured 2 gal", "status");
         Assert.DoesNotContain("1.13 in", boil.Answers.OfType<ToldLine>().First().Text, StringComparison.Ordinal);
     }
 }

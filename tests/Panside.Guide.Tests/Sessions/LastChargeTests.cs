@@ -46,7 +46,7 @@ public class LastChargeTests
     {
         var boil = Conversation.AtSteadyBoil(tankGallons: 30);
         var before = boil.State.Last(DeedName.AddWood);
-        boil.Say("boil still");
+        boil.Say("depth 1.5", "boil still");
         Assert.Equal("fire-down", boil.Open?.Step);
         boil.Say("yes");
         Assert.Equal(before, boil.State.Last(DeedName.AddWood));

@@ -151,7 +151,7 @@ public class SilentDangersTests
         boil.Say("depth 0.4", "depth 1.2");
         Assert.Equal("dry-cause", boil.State.Step);
         var said = boil.After(90);
-        Assert.True(said.OfType<AdviceLine>().Count(line => line.Advice is { Urgency: "now", Action: "check-level" or "raise-level" }) >= 10);
+        Assert.True(said.OfType<AdviceLine>().Count(line => line.Advice is { Urgency: "now" or "danger", Action: "check-level" or "raise-level" }) >= 10);
     }
 
     [Fact]

@@ -1,0 +1,42 @@
+using Panside.Guide.Flows;
+using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+
+namespace Panside.Guide.Advice;
+
+/// <content>How long nobody has told of a pan that boils, or may: first its depth is overdue, then it is a danger.</content>
+public sealed partial class Situation
+{
+    /// <summary>A pan that is fired boils by then, whether somebody says so or not: common practice, no source.</summary>
+    private const int UsuallyBoils = 20;
+
+    /// <summary>Whether nobody has read the depth for so long that the floor could show in ten minutes, or at all though the fire has burned for a while.</summary>
+    public bool IsDepthOverdue => IsOverdue(State.Last(ReadingName.PanDepth), MinutesToBare);
+
+    /// <summary>Whether the floor could show by now, or nobody has ever read the pan and it may boil: ten minutes after it was overdue at the least.</summary>
+    public bool IsDepthUnseen => IsUnseen(State.Last(ReadingName.PanDepth), MinutesToBare);
+
+    /// <summary>As <see cref="IsDepthOverdue"/>, of the pan behind.</summary>
+    public bool IsBackOverdue => Back is not null && IsOverdue(BackRead, MinutesToBareBack);
+
+    /// <summary>As <see cref="IsDepthUnseen"/>, of the pan behind.</summary>
+    public bool IsBackUnseen => Back is not null && IsUnseen(BackRead, MinutesToBareBack);
+
+    /// <summary>Whether nobody has read the depth for so long that no wood is to go in before.</summary>
+    public bool IsDepthStale => IsLit && !IsPanEmptied && (State.Last(ReadingName.PanDepth) is not { } read || MinutesUnseen(read) >= Setting.Flow.Values[FlowValue.DepthStale].TotalMinutes);
+
+    private bool IsOverdue(Noted<Measure>? read, double? bare) => read is null
+        ? IsLit && !IsPanEmptied && MayBoil && MinutesSinceLit >= LeastBetweenLooks + 2
+        : bare is { } minutes && MinutesUnseen(read) + 1 >= double.Max(minutes - WarnMinutes, LeastBetweenLooks + 2);
+
+    private bool IsUnseen(Noted<Measure>? read, double? bare) => read is null
+        ? IsLit && !IsPanEmptied && MayBoil && MinutesSinceLit >= LeastBetweenLooks + 2 + WarnMinutes
+        : bare is { } minutes && MinutesUnseen(read) >= double.Max(minutes, LeastBetweenLooks + 2 + WarnMinutes);
+
+    /// <summary>Minutes since the fire was told of; null before.</summary>
+    private int? MinutesSinceLit => (State.Last(DeedName.LitFire)?.At ?? LastWood) is { } lit ? State.MinutesSince(lit) : null;
+
+    /// <summary>Minutes over a fire since a depth was read: nothing boils away before it is lit.</summary>
+    private int? MinutesUnseen(Noted<Measure>? read) => read is { } told ? int.Min(State.MinutesSince(told.At), MinutesSinceLit ?? int.MaxValue) : null;
+}

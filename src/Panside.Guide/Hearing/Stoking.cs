@@ -1,0 +1,20 @@
+using System.Text.RegularExpressions;
+using Panside.Guide.Lines;
+using Panside.Guide.Rigs;
+
+namespace Panside.Guide.Hearing;
+
+/// <summary>Wood in the words for throwing: <c>threw one in</c>, <c>chucked 2 more in</c>. Nobody throws sap, and it is no depth in inches.</summary>
+internal static partial class Stoking
+{
+    /// <summary>A charge, where a line says so of a fire that burns wood; null for any other line.</summary>
+    /// <param name="at">When it was said.</param>
+    /// <param name="said">The words, with single spaces.</param>
+    /// <param name="rig">The rig.</param>
+    public static MeansLine? Understand(Moment at, string said, Rig rig) => !rig.IsBurner && Threw().IsMatch(said) ? new(new Did(at, DeedName.AddWood, null)) : null;
+
+    [GeneratedRegex(
+        @"^(?:(?:i|we|i'?ve|just|ok|okay|yes|yeah|yep|and|now|there|done) )*(?:threw|thrown|chucked|tossed|shoved|lobbed|popped|stuck|stoked) (?:in )?(?:(?:a|an|one|two|three|four|another|some|couple|a couple|few|a few|[0-9]+|more|more of|of|big|small|dry|good|armload|armful|it|them|her|logs?|sticks?|splits?|pieces?|chunks?|slabs?) ?)+(?:in|on|in there|on the fire|in the fire|in the box)?(?: (?:again|now|more))*$",
+        RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Threw();
+}

@@ -1,0 +1,180 @@
+using Panside.Guide.Hearing;
+using Panside.Guide.Lines;
+using Panside.Guide.Measures;
+
+namespace Panside.Guide.Tests.Hearing;
+
+/// <summary>Machines that fail, gas that is smelled, pans named in one breath, numbers that only one thing can be, in the words of tired people.</summary>
+public class FailsAndRunsTests
+{
+    private const string Wood = "two-by-four-natural.yaml";
+    private const string Blower = "two-by-four-forced.yaml";
+    private const string Gas = "gas-divided.yaml";
+    private const string TwoPans = "flue-and-syrup-pan.yaml";
+
+    [Theory]
+    [InlineData("fan quit")]
+    [InlineData("fans not spinnin")]
+    [InlineData("blower is not running")]
+    [InlineData("the blower tripped the breaker")]
+    [InlineData("power went out in the whole shed")]
+    [InlineData("still no fan")]
+    [InlineData("shit the fan died on me")]
+    public void A_blower_that_stopped(string said) => Assert.Equal("blower-out", Steady(Blower, said).State.Step);
+
+    [Theory]
+    [InlineData("burners out")]
+    [InlineData("the burner went out")]
+    [InlineData("ran outta propane")]
+    [InlineData("wind blew it out")]
+    [InlineData("wont relight")]
+    [InlineData("its gone out")]
+    [InlineData("gas bottle is empty")]
+    [InlineData("flame died")]
+    public void A_burner_that_went_out(string said)
+    {
+        Assert.Equal("flame-out", Steady(Gas, said).State.Step);
+        Assert.NotEqual("flame-out", Steady(Wood, said).State.Step);
+    }
+
+    [Theory]
+    [InlineData("i smell gas a little")]
+    [InlineData("theres a gas smell")]
+    [InlineData("smell a bit of gas")]
+    [InlineData("i think theres a gas leak")]
+    [InlineData("smells like rotten eggs in here")]
+    [InlineData("diesel fumes")]
+    public void Gas_that_is_smelled(string said) => Assert.Equal("emergency-smoke", Steady(Gas, said).State.Step);
+
+    [Theory]
+    [InlineData("no gas smell here")]
+    [InlineData("gas valve is open")]
+    [InlineData("gas is on")]
+    public void Gas_that_is_not(string said) => Assert.NotEqual("emergency", Steady(Gas, said).Phase);
+
+    [Theory]
+    [InlineData("pan's flooding", "emergency-float")]
+    [InlineData("back float dont close", "emergency-float")]
+    public void A_float_that_hangs_open(string said, string step) => Assert.Equal(step, Steady(TwoPans, said).State.Step);
+
+    [Fact]
+    public void Nobody_floods_a_pan_in_a_boil_on_purpose()
+    {
+        var boil = Steady(Wood, "pan flooded");
+        Assert.Single(boil.Answers.OfType<RefusedLine>());
+        Assert.False(boil.State.Deeds.ContainsKey(DeedName.FloodPan));
+    }
+
+    [Theory]
+    [InlineData("front 1.5 back 2", 1.5, 2)]
+    [InlineData("back 1 3/4 front 1 1/4", 1.25, 1.75)]
+    [InlineData("front inch and a half, back two", 1.5, 2)]
+    [InlineData("whoops sorry. front 1 1/2 back 2", 1.5, 2)]
+    public void Two_depths_in_one_breath(string said, double front, double back)
+    {
+        var boil = Steady(TwoPans, said);
+        Assert.Equal((front, back), (boil.State.Last(ReadingName.PanDepth)!.Value.Value.Value, boil.State.Last(ReadingName.BackPanDepth)!.Value.Value.Value));
+    }
+
+    [Fact]
+    public void The_pan_behind_and_not_somebody_who_is_back()
+    {
+        var boil = Steady(TwoPans, "back is like 2 inches now");
+        Assert.Equal(2, boil.State.Last(ReadingName.BackPanDepth)!.Value.Value.Value);
+        Assert.DoesNotContain(Steady(TwoPans, "back in 20 minutes").Answers, line => line is HeardLine { As: Reading });
+    }
+
+    [Theory]
+    [InlineData("depth")]
+    [InlineData("tank")]
+    public void Nothing_but_the_thermometer_reads_218(string asked)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        var open = new Prompt(asked, asked == "depth" ? "pan-depth" : "tank-volume", asked == "depth" ? Unit.Inch : Unit.Gallon, "");
+        foreach (var said in new[] { "218", "225 and climbing" })
+        {
+            var heard = Assert.IsType<MeansLine>(new Listener(boil.Session.Setting).Understand(boil.Now, said, open));
+            Assert.Equal("draw-temperature", Assert.IsType<Reading>(heard.Line).Name.Code);
+        }
+    }
+
+    [Theory]
+    [InlineData("threw one in")]
+    [InlineData("chucked 2 more in")]
+    [InlineData("just tossed a couple in")]
+    public void Wood_that_was_thrown(string said) => Assert.Equal("add-wood", Assert.IsType<Did>(Steady(Wood, said).Only<HeardLine>().As).Name.Code);
+
+    [Fact]
+    public void A_pan_behind_a_pour_is_its_depth_and_no_volume()
+    {
+        var boil = Steady("flat-by-hand.yaml", "poured");
+        boil.Say("pan 1 3/4");
+        Assert.Equal("1.75 in", boil.State.Last(ReadingName.PanDepth)!.Value.Value.ToString());
+        Assert.Equal("1 gal", Poured("poured", "about 1 gal"));
+        Assert.Null(Poured("poured", "about 1 1/2"));
+    }
+
+    [Theory]
+    [InlineData("saps running low only got 4 gal", 4)]
+    [InlineData("the sap is getting low, about 12 gal left", 12)]
+    public void Sap_that_runs_low_is_the_tank(string said, double gallons)
+    {
+        var boil = Steady(Wood, said);
+        var told = boil.State.Doubted ?? boil.Answers.OfType<HeardLine>().First().As;
+        Assert.Equal(("tank-volume", gallons), told is Reading read ? (read.Name.Code, read.Measure.Value) : default);
+    }
+
+    [Theory]
+    [InlineData("thats all the sap there is")]
+    [InlineData("i'm outta sap")]
+    [InlineData("barrels dry")]
+    [InlineData("tank is zip")]
+    [InlineData("last pail just went in")]
+    public void No_sap_in_more_words(string said) => Assert.Equal(0, Steady(Wood, said).State.Last(ReadingName.TankVolume)!.Value.Value.Value);
+
+    [Theory]
+    [InlineData("got it running again")]
+    [InlineData("yes its open")]
+    public void What_runs_or_is_open_is_no_draw(string said)
+    {
+        var boil = Steady(Wood, said);
+        Assert.False(boil.State.Deeds.ContainsKey(DeedName.OpenDraw));
+    }
+
+    [Theory]
+    [InlineData("firebox door wont shut")]
+    [InlineData("callin it a night")]
+    [InlineData("heading home in 10 whats left to do")]
+    public void What_is_no_leak_and_no_leaving(string said)
+    {
+        var boil = Steady(Wood, said);
+        Assert.NotEqual("emergency", boil.Phase);
+        Assert.Null(boil.State.Doubted);
+        Assert.False(boil.State.IsOver);
+    }
+
+    [Fact]
+    public void Foam_that_was_up_is_what_goes_down()
+    {
+        var boil = Steady(Wood, "foam rising");
+        boil.After(2);
+        boil.Say("its down");
+        Assert.Equal("low", boil.State.Last(ObservationName.Foam)!.Value.Value);
+    }
+
+    private static string? Poured(string first, string then)
+    {
+        var boil = Steady("flat-by-hand.yaml", first);
+        boil.Say(then);
+        return boil.State.Last(DeedName.FillPan)?.Value?.ToString();
+    }
+
+    private static Conversation Steady(string rig, string said)
+    {
+        var boil = Conversation.AtSteadyBoil(rig: rig, members: Conversation.Few);
+        boil.Say("depth 1.5");
+        boil.After(1);
+        boil.Say(said);
+        return boil;
+    }
+}

@@ -1,0 +1,167 @@
+using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
+
+namespace Panside.Guide.Tests.Sessions;
+
+/// <summary>A pan that boils while nobody says a word: it is asked for, then to be done now, then a danger, until somebody answers.</summary>
+public class NobodyAnswersTests
+{
+    private const string Blower = "two-by-four-forced.yaml";
+    private const string TwoPans = "flue-and-syrup-pan.yaml";
+
+    [Theory]
+    [InlineData("two-by-four-natural.yaml")]
+    [InlineData("two-by-four-forced.yaml")]
+    [InlineData("one-channel.yaml")]
+    [InlineData("gas-divided.yaml")]
+    [InlineData("flue-and-syrup-pan.yaml")]
+    public void A_boil_that_nobody_tells_of_comes_to_a_danger_within_the_hour(string rig)
+    {
+        var boil = Conversation.AtSteadyBoil(rig: rig);
+        boil.Say("depth 1.5");
+        var said = boil.After(75);
+        Assert.Contains(said, line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "now" } });
+        Assert.Contains(said, line => line is AdviceLine { Advice.Urgency: "danger" });
+    }
+
+    [Fact]
+    public void And_goes_on_being_one()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("depth 1.5");
+        boil.After(75);
+        Assert.InRange(boil.After(20).Count(line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "danger" } }), 3, 6);
+    }
+
+    [Fact]
+    public void Until_a_depth_is_told()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("depth 1.5");
+        boil.After(75);
+        boil.Say("depth 1.5");
+        Assert.DoesNotContain(boil.After(8), line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "danger" } });
+    }
+
+    [Fact]
+    public void The_pan_behind_as_well()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: TwoPans);
+        boil.Say("depth 1.5", "back pan 2");
+        var said = new List<LineOut>();
+        for (var gone = 0; gone < 60; gone += 10)
+        {
+            boil.Say("depth 1.5");
+            said.AddRange(boil.After(10));
+        }
+
+        Assert.Contains(said, line => line is AdviceLine { Advice: { Urgency: "danger" } danger } && danger.Text.Contains("back pan", StringComparison.Ordinal));
+        Assert.DoesNotContain(said, line => line is AdviceLine { Advice: { Urgency: "danger" } danger } && danger.Text.Contains("front pan", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_pan_that_was_filled_and_lit_and_never_told_of_again_is_asked_for()
+    {
+        var boil = new Conversation();
+        boil.Say("no", "depth 1.5", "tank 15", "sap 2", "lit");
+        Assert.Contains(boil.After(60), line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "danger" } });
+    }
+
+    [Fact]
+    public void One_that_nobody_has_ever_read_too_and_no_wood_goes_under_it()
+    {
+        var boil = new Conversation(Guidance.Practised);
+        boil.Say("lit", "later");
+        boil.After(18);
+        boil.Say("boil rolling");
+        var said = boil.After(40);
+        Assert.Contains(said, line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "danger" } });
+        Assert.DoesNotContain(said, line => line is PromptLine { Prompt.Step: "wood" or "last-wood" });
+    }
+
+    [Fact]
+    public void No_wood_is_asked_for_over_a_depth_that_is_long_unread_whatever_else_is_told()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Blower);
+        boil.Say("depth 1.5");
+        boil.After(35);
+        boil.Say("boil simmering", "foam low");
+        Assert.DoesNotContain(boil.After(6), line => line is AdviceLine { Advice.Action: "add-wood" });
+        boil.Say("depth 1.5");
+        Assert.Contains(boil.After(20), line => line is AdviceLine { Advice.Action: "add-wood" } or PromptLine { Prompt.Step: "wood" or "fire-weak" });
+    }
+
+    [Fact]
+    public void No_wood_goes_under_a_blower_that_nobody_has_seen_running()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Blower);
+        boil.Say("depth 1.5", "fan quit");
+        Assert.Equal("blower-out", boil.State.Step);
+        boil.After(2);
+        boil.Say("no");
+        var said = new List<LineOut>();
+        for (var gone = 0; gone < 50; gone += 10)
+        {
+            said.AddRange(boil.After(10));
+            said.AddRange(boil.Say("depth 1.5"));
+        }
+
+        Assert.DoesNotContain(said, line => line is AdviceLine { Advice.Action: "add-wood" });
+        Assert.Contains(said, line => line is PromptLine { Prompt.Step: "blower-out" });
+        boil.Say("fan is back");
+        Assert.Equal("boiling", boil.State.Step);
+    }
+
+    [Fact]
+    public void A_guess_that_nobody_took_up_takes_no_later_yes()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Blower);
+        boil.Say("depth 1.5");
+        boil.Say("coals spent");
+        var guessed = Assert.IsType<Observed>(boil.State.Doubted);
+        for (var gone = 0; gone < 20 && boil.State.Doubted is not null; gone++)
+        {
+            boil.After(1);
+        }
+
+        Assert.Null(boil.State.Doubted);
+        boil.Say("yes");
+        Assert.NotEqual(guessed.Is, boil.State.Last(guessed.Name)?.Value);
+    }
+
+    [Theory]
+    [InlineData("huh")]
+    [InlineData("what")]
+    [InlineData("hmm")]
+    public void Who_has_not_understood_says_no_yes(string said)
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("leave");
+        Assert.NotNull(boil.State.Doubted);
+        boil.Say(said);
+        Assert.False(boil.State.IsOver);
+        Assert.DoesNotContain(boil.Answers, line => line is HeardLine { As: Answer });
+    }
+
+    [Fact]
+    public void A_tank_valve_that_is_shut_over_a_hung_float_is_to_be_opened_again_and_both_pans_read()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: TwoPans);
+        boil.Say("depth 1.5", "back pan 2", "back float stuck open", "closed the tank valve");
+        Assert.Equal("float-shut", boil.State.Step);
+        boil.Say("opened it again", "1.5");
+        Assert.Equal("back-again", boil.State.Step);
+        boil.Say("2");
+        Assert.Equal("steady-boil", boil.Phase);
+    }
+
+    [Fact]
+    public void A_leak_that_does_not_hold_shuts_a_burner_off_before_any_draw()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: "gas-divided.yaml");
+        boil.Say("depth 1.5", "draw 219", "yes", "it is leaking", "1.2", "no");
+        Assert.Equal("leak-off", boil.State.Step);
+        boil.Say("its off");
+        Assert.True(boil.State.Deeds.ContainsKey(DeedName.ShutOff));
+    }
+}
