@@ -267,7 +267,18 @@ public static class ClearToLeave
     internal const string NeverRead = "the channels are apart, and the draw-off was never read";
 
     /// <summary>No sap may come to so many Brix.</summary>
-    private static double SugarLimit(Situation now) => now.Setting.Rig.Target.Brix + PastSyrup - KeptUnder;
+    private static double SugarLimit(Situation now) => now.Setting.Rig.Target.Brix + PastSyrup - KeptUnder + (IsToldClear(now) ? KeptWord : 0);
+
+    /// <summary>A word that was given is not taken back for so many Brix that no reading, but time alone, brought: it stays well under what was promised. No source.</summary>
+    private const double KeptWord = 1;
+
+    private static Moment? ToldClear(Situation now) => now.Setting.Flow.Advices
+        .Where(rule => rule.Action == "clear-to-leave" && now.State.Advised.ContainsKey(rule.Id)).Select(rule => (Moment?)now.State.Advised[rule.Id]).LastOrDefault();
+
+    /// <summary>Whether it was told to be clear since the draw-off, the boil and the depth were last looked at.</summary>
+    private static bool IsToldClear(Situation now) => ToldClear(now) is { } told
+        && !(now.State.DrawOff?.At.Time > told.Time) && !(now.LastWood?.Time > told.Time)
+        && !(now.State.Last(ReadingName.PanDepth)?.At.Time > told.Time) && now.State.Last(ObservationName.Boil) is { Value: "still" };
 
     /// <summary>To how many Brix the last cell can have come, and still come, that was read so sweet.</summary>
     private static double Thickened(Situation now, double brix)

@@ -35,7 +35,7 @@ public static class Clearing
 
     private static double At(Situation now, double quantile)
     {
-        var still = IsStill(now) ? 0 : now.Ahead.WithoutWood.StillMinutes(quantile);
+        var still = IsStill(now) ? 0 : double.Max(now.Ahead.WithoutWood.StillMinutes(quantile), now.SimmersOn(quantile));
         return double.Max(double.Max(still, ClearToLeave.MinutesToSettle(now.State)), Coals(now, still, quantile));
     }
 

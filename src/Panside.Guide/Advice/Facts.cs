@@ -110,6 +110,7 @@ public static class Facts
         ["back-below-least"] = now => now.IsBackBelowLeast,
         ["back-short"] = now => now.Unfed?.IsBackShort(0) ?? false,
         ["pan-unpoured"] = now => now.IsPanUnpoured && !IsGoneThrough(now, "pan-below-least"),
+        ["thermometer-lost"] = now => now.State.Marks.Contains(Lacks.Mark("thermometer")),
         ["away"] = now => now.State.Marks.Contains(Absences.Mark),
         ["depth-owed"] = now => now.IsLit && !now.IsPanEmptied && now.State.Marks.Contains(DepthOwed.Mark),
         ["back-fallen"] = now => now.IsBackPanFallen,

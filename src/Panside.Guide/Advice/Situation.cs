@@ -67,7 +67,22 @@ public sealed partial class Situation
     public Band? ResidualLiters => Shutdown is { } s ? Band.Of(s.ResidualLiters) : null;
 
     /// <summary>Minutes until the boil goes still; null before the fire.</summary>
-    public Band? StillMinutes => Shutdown is { } s ? Band.Of(s.StillMinutes) : null;
+    public Band? StillMinutes => Shutdown is { } s && Band.Of(s.StillMinutes) is var band
+        ? new(band.P5, double.Max(band.P50, SimmersOn(0.5)), double.Max(band.P95, SimmersOn(0.95)))
+        : null;
+
+    /// <summary>
+    /// Minutes for which a boil that simmers goes on at the least, at a quantile: the longer it was seen to, the longer yet, up to as long again. Members
+    /// in which it dies have all but died out at each look, and those that are left die in the next minutes; a simmer that somebody sees is not over
+    /// within five. 0 where it was not last seen to simmer. No source: docs/worlds.md has what it changes.
+    /// </summary>
+    /// <param name="quantile">The quantile, 0 to 1.</param>
+    internal double SimmersOn(double quantile) => State.SimmersSince is { } since ? quantile * double.Max(State.MinutesSince(since), JustSeen - SinceBoilSeen) : 0;
+
+    /// <summary>A simmer that is seen is not over for so many minutes, at the far end; no source.</summary>
+    private const double JustSeen = 5;
+
+    private double SinceBoilSeen => State.Last(ObservationName.Boil) is { } look ? State.MinutesSince(look.At) : 0;
 
     /// <summary>What still speaks against leaving; empty when it is safe.</summary>
     public IReadOnlyList<string> Unmet => _unmet.Value;

@@ -31,6 +31,9 @@ public sealed record StillingPour(Volume Liquid, Band Clear, double Waiting)
     /// <summary>A pan is not filled nearer to its wall than this: what is poured in splashes; no source.</summary>
     private static readonly Length UnderWall = Length.FromInches(1);
 
+    /// <summary>Who has poured so is not sent for pails again within this time; no source.</summary>
+    private static readonly TimeSpan Once = TimeSpan.FromHours(1);
+
     /// <summary>Minutes from the advice to the word, with a pail to be fetched; no source.</summary>
     private static readonly Band Done = new(2, 5, 20);
 
@@ -64,6 +67,7 @@ public sealed record StillingPour(Volume Liquid, Band Clear, double Waiting)
             && IsSince(state.Last(ObservationName.Boil), wood, "simmering", "steady")
             && (rig.IsBurner || IsSince(state.Last(ObservationName.Coals), wood, "thin", "spent"))
             && state.Last(ObservationName.Smell)?.Value != "scorched" && state.Last(ObservationName.Foam)?.Value is not ("rising" or "over")
+            && !now.Setting.Flow.Watches.Any(watch => now.Setting.Flow.IsPourToStill(watch.Id) && state.Watched.TryGetValue(watch.Id, out var poured) && state.MinutesSince(poured) < Once.TotalMinutes)
             && !(state.ChilledAt is { } chilled && state.MinutesSince(chilled) < ClearToLeave.SettlingStirred.TotalMinutes)
             && now.DepthRead is not null;
     }

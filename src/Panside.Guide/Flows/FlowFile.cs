@@ -232,9 +232,16 @@ public sealed partial class FlowFile
         return rule;
     }
 
+    /// <summary>What brings leaving nearer: nothing that feeds a fire, opens a draw or lets somebody go.</summary>
+    private static readonly string[] ClearingActions = [.. Actions.All.Except(["light-fire", "add-wood", "open-draw", "clear-to-leave"])];
+
     private ClearingRule ClearingRule(YamlMap map)
     {
-        var rule = new ClearingRule(Facts(map, "when"), Worded(map, "text", required: true) ?? "") { Place = map.Place("text") };
+        var rule = new ClearingRule(Facts(map, "when"), Worded(map, "text", required: true) ?? "")
+        {
+            Action = map.Word("advice", ClearingActions, required: false),
+            Place = map.Place("text"),
+        };
         if (Template.FiguresIn(rule.Text).Contains("clearing-deed"))
         {
             map.Add("text", "'{clearing-deed}' would stand in itself", "the deed in words", FaultKind.Figure);

@@ -26,8 +26,10 @@ internal sealed class BareNumber(Setting setting)
                 : null;
         }
 
-        var advised = open is not null && setting.Flow.Steps.TryGetValue(open.Step, out var step) ? step.Advise : null;
-        return advised is "flood-pan" or "raise-level" or "cool-pan" or "check-level" && IsDepth(value) ? ReadingName.PanDepth
+        var advised = open is null ? null
+            : setting.Flow.Steps.TryGetValue(open.Step, out var step) ? step.Advise
+            : setting.Flow.Watches.FirstOrDefault(watch => watch.Id == open.Step)?.Advise;
+        return open?.Pour is null && advised is "flood-pan" or "raise-level" or "cool-pan" or "check-level" && IsDepth(value) ? ReadingName.PanDepth
             : IsThermometer(value) ? ReadingName.DrawTemperature
             : null;
     }

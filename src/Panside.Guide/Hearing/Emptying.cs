@@ -19,18 +19,23 @@ internal static partial class Emptying
 
     private const string IsItOut = "Is it out? Then say 'poured out', with the volume if you know it. 'is it syrup yet' tells whether it is due.";
 
-    private static readonly FrozenSet<string> Outward = FrozenSet.ToFrozenSet(["out", "off", "pot"], StringComparer.Ordinal);
+    /// <summary>Who took the pan off the fire did it, whatever it is called by then.</summary>
+    private static readonly string[] Lifted = ["took", "lifted"];
+
+    private static readonly FrozenSet<string> Outward = FrozenSet.ToFrozenSet(["out", "off", "pot", "jar", "jars"], StringComparer.Ordinal);
 
     private static readonly FrozenSet<string> Others = FrozenSet.ToFrozenSet(
-        ["i", "we", "i've", "we've", "have", "just", "now", "it", "is", "was", "the", "whole", "all", "of", "batch", "pan", "syrup", "into", "in", "to", "finishing", "pail", "can", "cans", "jar", "jars", "filter", "through", "about", "and", "together", "us", "two", "both"],
+        ["i", "we", "i've", "we've", "have", "just", "now", "it", "is", "was", "the", "whole", "all", "of", "batch", "pan", "syrup", "into", "in", "to", "finishing", "pail", "can", "cans", "jar", "jars", "filter", "through", "about", "bout", "around", "too", "took", "lifted", "empty", "fire", "heat", "and", "together", "us", "two", "both"],
         StringComparer.Ordinal);
 
     /// <summary>What it means; null where it says nothing of a batch that is out.</summary>
     /// <param name="at">When it was said.</param>
     /// <param name="said">The words, with single spaces.</param>
     /// <param name="rig">The rig.</param>
-    public static Understood? Understand(Moment at, string said, Rig rig)
+    /// <param name="isAsked">Whether just that is asked: then what was dumped is the batch.</param>
+    public static Understood? Understand(Moment at, string said, Rig rig, bool isAsked = false)
     {
+        said = isAsked ? Dumped().Replace(said, "poured") : said;
         if (!rig.IsBatch || IntoThePan().IsMatch(said))
         {
             return null;
@@ -46,7 +51,7 @@ internal static partial class Emptying
         }
 
         // A pan that tipped or emptied is a cry; who poured it out says so with the verb first.
-        if (Array.IndexOf(rest, "pan") is >= 0 and var pan && pan < Array.FindIndex(rest, Verbs.Contains))
+        if (Array.IndexOf(rest, "pan") is >= 0 and var pan && !rest[..pan].Any(Lifted.Contains) && pan < Array.FindIndex(rest, Verbs.Contains))
         {
             return null;
         }
@@ -67,6 +72,9 @@ internal static partial class Emptying
     /// <summary>What goes into the pan, and what comes out of a pail or is a pail: no batch.</summary>
     [GeneratedRegex(@"\b(?:in|into|to) (?:the )?pan\b|\b(?:of|from) (?:the |a )?(?:pail|tank)\b|\b(?:poured|emptied|tipped)(?: out)? (?:the|a) pail\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex IntoThePan();
+
+    [GeneratedRegex(@"\b(?:dumped|strained|tipped)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Dumped();
 
     [GeneratedRegex(@"[0-9¼½¾][0-9./ ¼½¾]*\s*(?:gallons?|gal|quarts?|qt|qts|liters?|litres?|l|ml)?\b", RegexOptions.CultureInvariant)]
     private static partial Regex Amount();

@@ -10,8 +10,12 @@ internal static partial class HalfSaid
 {
     /// <summary>What is plainly no cry, whatever danger it sounds like; null for any other line.</summary>
     /// <param name="said">The words, with single spaces.</param>
-    public static Understood? BeforeCries(string said) =>
-        NoBottom().IsMatch(said) ? new MeansNothing("The pan's bottom? Then say its depth, 'depth …'. If smoke or steam hides the room, say 'smoke'.") { IsPlain = true }
+    /// <param name="rig">The rig.</param>
+    /// <param name="at">When it was said.</param>
+    public static Understood? BeforeCries(string said, Rig rig, Moment at) =>
+        rig.IsBatch && OffTheFire().IsMatch(said) ? new MeansNothing("Off the fire nothing burns. Say 'poured out' with how much, once it is out of the pan.") { IsPlain = true }
+        : Leaves().IsMatch(said) ? new MeansLine(new Did(at, DeedName.Leave, null))
+        : NoBottom().IsMatch(said) ? new MeansNothing("The pan's bottom? Then say its depth, 'depth …'. If smoke or steam hides the room, say 'smoke'.") { IsPlain = true }
         : Door().IsMatch(said) ? new MeansNothing(OpenDoor) { IsPlain = true }
         : null;
 
@@ -42,6 +46,13 @@ internal static partial class HalfSaid
         : LiesDown().IsMatch(said) ? new MeansTalk(new("away", null, 1, said))
         : Slept().IsMatch(said) && !said.Any(char.IsDigit) ? new MeansTalk(new("word:back", null, 1, said))
         : null;
+
+    /// <summary>Who is about to go is asked, where it is not clear; who must go cries.</summary>
+    [GeneratedRegex(@"^(?:(?:ok|okay|well|so|alright|all right|i'?m|im|i am|we'?re|we are) )*(?:leaving|leavin|heading out|headed out|heading home|going home|goin home|off home)(?: now)?(?: (?:ok|then|night|goodnight|good night|bye))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Leaves();
+
+    [GeneratedRegex(@"^(?:(?:i|we|ok|okay|yes|yeah|now|so|just|there|got) )*(?:(?:took|lifted|pulled|moved|slid|set|got|have) (?:it|the (?:whole )?(?:pan|kettle|batch|syrup|thing))|it'?s|it is|its|(?:the )?(?:pan|kettle|batch)(?:'?s| is)?) off(?: of)?(?: the (?:fire|heat|plate|hot plate|arch|burner|stove|coals))?(?: now)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex OffTheFire();
 
     [GeneratedRegex(@"^(?:i'?m |im |we'?re |i |gonna |going to |about to |ready to |think i'?ll |time to |so |ok |and |now )*(?:call(?:ing|in)?) it (?:a night|quits|a day)(?: now| soon)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Quits();

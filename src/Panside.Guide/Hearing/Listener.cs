@@ -88,7 +88,7 @@ public sealed partial class Listener(Setting setting)
     }
 
     /// <summary>What only tells, and is no question: every word of it is known.</summary>
-    private Understood? Told(Moment at, string said, string text, Prompt? open) => Emptying.Understand(at, said, setting.Rig)
+    private Understood? Told(Moment at, string said, string text, Prompt? open) => Emptying.Understand(at, said, setting.Rig, open is not null && setting.Flow.DeedOf(open.Step) == DeedName.EmptyPan)
         ?? Pouring.Understand(at, said, setting.Rig, open?.Pour?.Liquid ?? Liquids.Sap)
         ?? _talk.TankEmpty(at, said)
         ?? (_cries.Hear(text) is null ? _talk.Relit(at, said) ?? (Understood?)NoSap(at, said) ?? _talk.Gone(at, said) : null)
@@ -201,6 +201,11 @@ public sealed partial class Listener(Setting setting)
             return new MeansNothing($"'{said}' is a unit alone. Say the number with it, like '1.5 {alone.Code()}'.") { IsCertain = true };
         }
 
+        if (open?.Ask == Prompt.Confirm && NobodyHelps().IsMatch(said))
+        {
+            return new MeansLine(new Answer(at, AnswerWords.No));
+        }
+
         if (Vocabulary.Answers.TryGetValue(said, out var answer))
         {
             return new MeansLine(new Answer(at, answer));
@@ -278,6 +283,10 @@ public sealed partial class Listener(Setting setting)
 
     [GeneratedRegex(@"^(?:(?:it'?s|still|slowly|just) )*(?:climbing|going up|coming up|creeping up|up|higher|almost there)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Climbing();
+
+    /// <summary>Who is alone has not done what wants two.</summary>
+    [GeneratedRegex(@"^(?:(?:there'?s|there is|no|but|sorry) )*(?:nobody|no ?one)(?:'?s)? (?:(?:is|else|here|around|home) )*(?:here|around|home|to help)(?: (?:to|who) .*| with .*| me .*)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex NobodyHelps();
 
     /// <summary>Yes, poured 2 gal: what is told behind the yes is what counts.</summary>
     [GeneratedRegex(@"^(?:i |we |just )*(?:poured|dumped|added|tipped) ", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]

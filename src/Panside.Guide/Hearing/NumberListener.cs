@@ -112,7 +112,7 @@ internal sealed partial class NumberListener(Setting setting)
         }
 
         return unit is null
-            ? new MeansNothing($"'{said}' of what? Say it with its name, like 'tank 22', 'depth 1 1/2' or 'draw 217.4'.")
+            ? new MeansNothing($"'{said}' of what? Say it with its name, like {(ReadingName.TankVolume.UnitIn(setting.Units) == Unit.Gallon ? "'tank 22', 'depth 1 1/2' or 'draw 217.4'" : "'tank 80', 'depth 4' or 'draw 103'")}.")
             : Held(value, unit.Value, measure => ByUnit(at, said, measure, open));
     }
 

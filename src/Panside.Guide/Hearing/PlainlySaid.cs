@@ -19,7 +19,7 @@ internal sealed class PlainlySaid(Setting setting)
     public Understood? Understand(Moment at, string said, string text, Prompt? open)
     {
         var isBurnerAsked = open is not null && setting.Flow.DeedOf(open.Step) == DeedName.ShutOff;
-        return HalfSaid.BeforeCries(said)
+        return HalfSaid.BeforeCries(said, setting.Rig, at)
             ?? BlowerWords.Understand(at, said, setting, open)
             ?? BurnerWords.Fails(said, setting.Rig, setting.Flow.Words.GetValueOrDefault(setting.Rig.Fuel == Fuel.Electric ? "power is out" : "burner went out"))
             ?? BurnerWords.TurnsDown(said, setting.Rig)

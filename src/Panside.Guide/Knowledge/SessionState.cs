@@ -121,6 +121,9 @@ public sealed record SessionState
     /// <summary>When the boil was first seen still so that it counts, with no other look, wood, flood, pour or raking since; null where it was not.</summary>
     public Moment? StillSince { get; init; }
 
+    /// <summary>Since when every look at the boil saw it simmer, with no wood, flood, pour or raking since; null where the last did not.</summary>
+    public Moment? SimmersSince { get; init; }
+
     /// <summary>When a burner that was told off was seen to heat the pan again; null where none was, or it was lit or shut off since.</summary>
     public Moment? RelitAt { get; init; }
 

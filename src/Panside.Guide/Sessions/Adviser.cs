@@ -38,10 +38,11 @@ internal sealed class Adviser(Setting setting)
 
     /// <summary>
     /// How long after it was given an advice whose facts have gone may be given anew. What was made ready stands ready until the draw has come,
-    /// however the forecast that called for it comes and goes.
+    /// however the forecast that called for it comes and goes. That it is clear is said at once when it is so again.
     /// </summary>
     private static TimeSpan Settles(Turn turn, AdviceRule rule, Moment given) =>
         rule.Prepare && !(turn.State.DrawEnded?.Time >= given.Time) ? rule.Again ?? Quiet
+        : rule.Action == "clear-to-leave" ? TimeSpan.Zero
         : rule.Urgency == "info" ? QuietForLong
         : Quiet;
 
@@ -71,6 +72,6 @@ internal sealed class Adviser(Setting setting)
         var forecast = rule.Forecast is { } name ? Forecasts.Told(turn.Now, name) : null;
         turn.Happen(new Advised(rule.Id));
         turn.Say((at, number) => new AdviceLine(
-            at, number, new(rule.Action, rule.Urgency, turn.Fill(rule.Text), turn.Fill(rule.Because), forecast) { Prepare = rule.Prepare }));
+            at, number, new(ClearingDeed.ActionIn(turn.Now, rule.Text) ?? rule.Action, rule.Urgency, turn.Fill(rule.Text), turn.Fill(rule.Because), forecast) { Prepare = rule.Prepare }));
     }
 }

@@ -167,7 +167,10 @@ internal sealed partial class Conversation(Setting setting, Replies replies, Wal
         var before = turn.State;
         turn.Happen(new Remembered($"no {thing}"));
         turn.Happen(new Marked(Lacks.Mark(thing)));
-        turn.Tell(turn.Fill(Book.InsteadOf(thing)));
+        turn.Tell(turn.Fill(Book.InsteadOf(
+            thing == "hydrometer" && !setting.IsThere(ReadingName.DrawTemperature.Code) ? "hydrometer alone"
+            : thing == "thermometer" && setting.Rig.IsBatch ? "thermometer on a batch"
+            : thing)));
         if (turn.State.Open is { CanSkip: true } open && Lacks.IsLacking(turn.State, setting.Readings.Find(open.Ask)))
         {
             walker.Answer(turn, open, AnswerWords.Skip);

@@ -304,6 +304,13 @@ public sealed partial class Decider
 
         if (_believable.Doubt(turn.State, line) is { } doubt)
         {
+            if (line is Did { Name.Code: "close-draw", Measure: { } drawn } shut && turn.Holds("draw-open"))
+            {
+                // Only how much it was is in doubt: that it is shut is taken at once.
+                Take(turn, shut with { Measure = null });
+                line = new Reading(line.At, ReadingName.DrawnVolume, drawn);
+            }
+
             Question(turn, line, doubt);
             return;
         }

@@ -42,9 +42,13 @@ internal sealed class TakenIn(Setting setting)
     private bool IsPourAsked(SessionState state) => state.Open is { } open && setting.Flow.IsPourToStill(open.Step);
 
     private SessionState Stilled(SessionState state, Observed observed) => observed.Name != ObservationName.Boil ? state
-        : observed.Is == "still" && IsPourAsked(state) ? state with { StillSince = null, ChilledAt = observed.At, DepthChangedBy = DeedName.FillPan }
-        : IsRelit(state, observed) ? state with { StillSince = null, RelitAt = observed.At, Deeds = state.Deeds.Remove(DeedName.ShutOff) }
-        : state with { StillSince = observed.Is != "still" ? null : state.StillSince ?? (ClearToLeave.IsBelieved(state, observed.At) ? observed.At : null) };
+        : observed.Is == "still" && IsPourAsked(state) ? Anew(state) with { ChilledAt = observed.At, DepthChangedBy = DeedName.FillPan }
+        : IsRelit(state, observed) ? Anew(state) with { RelitAt = observed.At, Deeds = state.Deeds.Remove(DeedName.ShutOff) }
+        : state with
+        {
+            StillSince = observed.Is != "still" ? null : state.StillSince ?? (ClearToLeave.IsBelieved(state, observed.At) ? observed.At : null),
+            SimmersSince = observed.Is != "simmering" ? null : state.SimmersSince ?? observed.At,
+        };
 
     /// <summary>Whether a pan boils that a burner no longer heats, as was told: long after it was shut off, or once it was still, somebody has lit it.</summary>
     private bool IsRelit(SessionState state, Observed observed) => setting.Rig.IsBurner && observed.Is is "rolling" or "steady"
@@ -53,11 +57,14 @@ internal sealed class TakenIn(Setting setting)
 
     /// <summary>Wood boils a still pan again, and cold sap hides for a while that it boils: what was seen before counts no more.</summary>
     private static SessionState Stirred(SessionState state, Did did) =>
-        did.Name == DeedName.EmptyPan ? state with { StillSince = null, DepthChangedBy = DeedName.EmptyPan }
-        : did.Name == DeedName.FloodPan || did.Name == DeedName.FillPan ? state with { StillSince = null, ChilledAt = did.At, DepthChangedBy = did.Name }
+        did.Name == DeedName.EmptyPan ? Anew(state) with { DepthChangedBy = DeedName.EmptyPan }
+        : did.Name == DeedName.FloodPan || did.Name == DeedName.FillPan ? Anew(state) with { ChilledAt = did.At, DepthChangedBy = did.Name }
         : did.Name == DeedName.OpenDraw || did.Name == DeedName.CloseDraw ? state with { DepthChangedBy = DeedName.CloseDraw }
-        : did.Name == DeedName.LitFire || did.Name == DeedName.AddWood || did.Name == DeedName.SpreadCoals ? state with { StillSince = null }
+        : did.Name == DeedName.LitFire || did.Name == DeedName.AddWood || did.Name == DeedName.SpreadCoals ? Anew(state)
         : state;
+
+    /// <summary>How long a boil was seen to die, or still, begins anew.</summary>
+    private static SessionState Anew(SessionState state) => state with { StillSince = null, SimmersSince = null };
 
     /// <summary>
     /// A pan that stands deeper than anything told explains was filled: cold sap hides for a while that it boils. Over a float, which fills
@@ -65,7 +72,7 @@ internal sealed class TakenIn(Setting setting)
     /// </summary>
     private SessionState Deepened(SessionState state, Reading depth) =>
         IsPouredAsAsked(state, depth) || ((setting.Rig.Feed != Feed.ByFloat || UnitSystem.Length(depth.Measure) > setting.Rig.FloodDepth * OverFlood || (state.Last(ObservationName.Boil) is { Value: not "still" } up && depth.At.Time - up.At.Time < ClearToLeave.SettlingStirred))
-        && IsLit(state) && state.Rigs.Expected.IsFilled(UnitSystem.Length(depth.Measure))) ? state with { StillSince = null, ChilledAt = depth.At } : state;
+        && IsLit(state) && state.Rigs.Expected.IsFilled(UnitSystem.Length(depth.Measure))) ? Anew(state) with { ChilledAt = depth.At } : state;
 
     /// <summary>
     /// Whether a batch was thinned as it was asked to be: who was told to pour, and then reads the pan deeper than it was read or reckoned before,

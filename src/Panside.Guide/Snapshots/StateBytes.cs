@@ -77,6 +77,7 @@ public static class StateBytes
         to.Maybe(state.CoalsDeepAt, to.Moment);
         to.Maybe(state.ChilledAt, to.Moment);
         to.Maybe(state.StillSince, to.Moment);
+        to.Maybe(state.SimmersSince, to.Moment);
         to.Maybe(state.RelitAt, to.Moment);
         to.MaybeText(state.DepthChangedBy, deed => to.Write(deed.Code));
         to.All([.. state.Marks.Order(StringComparer.Ordinal)], to.Write);
@@ -135,6 +136,7 @@ public static class StateBytes
         CoalsDeepAt = from.Maybe(from.Moment),
         ChilledAt = from.Maybe(from.Moment),
         StillSince = from.Maybe(from.Moment),
+        SimmersSince = from.Maybe(from.Moment),
         RelitAt = from.Maybe(from.Moment),
         DepthChangedBy = from.MaybeText(() => Deed(from.ReadString())),
         Marks = [.. from.All(from.ReadString)],

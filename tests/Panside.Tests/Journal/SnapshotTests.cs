@@ -52,7 +52,7 @@ public class SnapshotTests
     [Fact]
     public void Every_property_of_a_state_is_in_its_bytes()
     {
-        Assert.Equal(42, typeof(SessionState).GetProperties().Count(property => property.SetMethod is not null));
+        Assert.Equal(43, typeof(SessionState).GetProperties().Count(property => property.SetMethod is not null));
         Assert.Equal(6, typeof(Totals).GetProperties().Count(property => property.SetMethod is not null));
     }
 

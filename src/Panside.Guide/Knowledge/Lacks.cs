@@ -1,7 +1,6 @@
-using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 
-namespace Panside.Guide.Sessions;
+namespace Panside.Guide.Knowledge;
 
 /// <summary>What the operator has none of tonight: what is read with it is asked no more.</summary>
 internal static class Lacks
