@@ -191,7 +191,9 @@ public static class FlowCheck
         }
     }
 
-    private static FaultyFileException InOrder(IReadOnlyList<Fault> faults) => new([.. faults.OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
+    /// <summary>Each once: one line of the file can be several ways, for a yes and for a skip.</summary>
+    private static FaultyFileException InOrder(IReadOnlyList<Fault> faults) =>
+        new([.. faults.Distinct().OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
 
     /// <summary>Every way of the flow, from each step: its own, its phase's and those from anywhere.</summary>
     public static IEnumerable<(string From, Passage Passage)> Edges(Flow flow) =>
