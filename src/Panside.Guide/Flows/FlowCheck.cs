@@ -120,10 +120,13 @@ public static class FlowCheck
     /// S2: each danger comes first at every step. S6: the end can be reached from every step, and no way leads to it but through the
     /// gate.
     /// </summary>
+    /// <param name="file">The name for faults.</param>
+    /// <param name="flow">The flow.</param>
+    /// <param name="traps">What was found while it was read, and refuses a flow only where its ways are walked.</param>
     /// <exception cref="FaultyFileException">A rule does not hold.</exception>
-    public static void Ways(string file, Flow flow)
+    public static void Ways(string file, Flow flow, IReadOnlyList<Fault> traps)
     {
-        var faults = new List<Fault>();
+        var faults = new List<Fault>(traps);
         foreach (var passage in Edges(flow).Select(edge => edge.Passage).Distinct()
                      .Where(passage => passage.Given.Any(fact => passage.Given.Contains("not " + fact))))
         {
@@ -156,6 +159,8 @@ public static class FlowCheck
         }
 
         faults.AddRange(new AdviceCheck(file, flow).Faults());
+        faults.AddRange(PromiseCheck.Faults(file, flow));
+        faults.AddRange(new TrapCheck(file, flow).Faults());
         faults.AddRange(DangerCheck.Faults(file, flow));
         if (faults.Count > 0)
         {
@@ -191,7 +196,9 @@ public static class FlowCheck
         }
     }
 
-    private static FaultyFileException InOrder(IReadOnlyList<Fault> faults) => new([.. faults.OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
+    /// <summary>Each once: one line of the file can be several ways, for a yes and for a skip.</summary>
+    private static FaultyFileException InOrder(IReadOnlyList<Fault> faults) =>
+        new([.. faults.Distinct().OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
 
     /// <summary>Every way of the flow, from each step: its own, its phase's and those from anywhere.</summary>
     public static IEnumerable<(string From, Passage Passage)> Edges(Flow flow) =>

@@ -14,7 +14,7 @@ public sealed partial class FlowFile
         var dangers = new List<Danger>();
         foreach (var map in root.Maps("dangers", required: true))
         {
-            var danger = Danger(map, words);
+            var danger = Danger(map, words, dangers);
             if (dangers.Any(other => other.Code == danger.Code))
             {
                 map.Add("danger", $"the danger '{danger.Code}' stands twice", "a name of its own for each danger", FaultKind.Twice);
@@ -36,7 +36,7 @@ public sealed partial class FlowFile
     private static Lazy<CryEar> Ear(string language, IReadOnlyList<Danger> dangers) => new(() => new(
         KnownCries.Words, language, dangers.SelectMany(danger => danger.Cries.Select(cry => (danger.Code, cry))), KnownCries.Fitted(language)));
 
-    private Danger Danger(YamlMap map, Dictionary<string, string> words)
+    private Danger Danger(YamlMap map, Dictionary<string, string> words, IReadOnlyList<Danger> graver)
     {
         var code = map.Text("danger", required: true) ?? "";
         Word(map, map.Has("words") ? "words" : "danger", code, map.Texts("words"), words);
@@ -45,8 +45,9 @@ public sealed partial class FlowFile
         var ways = new List<Passage> { new("word " + code, [], go, place) };
         foreach (var when in map.Maps("when"))
         {
-            ways.Add(new(
-                Trigger(when, "when", when.Text("when", required: true) ?? ""), Facts(when, "given"), go, place));
+            var way = new Passage(Trigger(when, "when", when.Text("when", required: true) ?? ""), Facts(when, "given"), go, place);
+            Overtaken(when, code, way, graver);
+            ways.Add(way);
             when.Finish();
         }
 
@@ -62,8 +63,13 @@ public sealed partial class FlowFile
             ways.Add(new("danger " + code, [], go, place));
         }
 
+        var cries = map.PlacedTexts("cries");
+        _cries.AddRange(cries.Select(cry => (code, cry.Text, cry.Place)));
+        var given = Facts(map, "given");
+        var again = Time(map, "again");
+        Seldom(map, "again", again);
         var danger = new Danger(
-            code, go, map.Texts("cries"), ways, holds, Facts(map, "given"), Time(map, "again") ?? ComesBack, map.Flag("listed") ?? true,
+            code, go, [.. cries.Select(cry => cry.Text)], ways, holds, given, again ?? ComesBack, map.Flag("listed") ?? true,
             map.Flag("list") ?? false)
         { Place = map.Place("danger"), ListedWhere = OfARig(map, "listed-where") };
         map.Finish();

@@ -93,11 +93,21 @@ public sealed partial class FlowFile
 
     private Watch Watch(YamlMap map)
     {
+        var id = map.Text("watch", required: true) ?? "";
+        var ask = Ask(map) ?? Prompt.Confirm;
+        var every = map.Says("every", "wood-interval") ? null : Time(map, "every", required: true);
+        var practised = Time(map, "every-practised");
+        if (ask is "pan-depth" or "back-pan-depth")
+        {
+            Seldom(map, "every", every);
+            Seldom(map, "every-practised", practised);
+        }
+
         var watch = new Watch(
-            map.Text("watch", required: true) ?? "",
-            Ask(map) ?? Prompt.Confirm,
-            map.Says("every", "wood-interval") ? null : Time(map, "every", required: true),
-            Time(map, "every-practised"),
+            id,
+            ask,
+            every,
+            practised,
             [.. map.Texts("done-by").Select(when => Trigger(map, "done-by", when))],
             Facts(map, "given"),
             Worded(map, "text", required: true) ?? "",

@@ -28,11 +28,12 @@ public sealed partial class FlowFile
     private static readonly TimeSpan Shortest = TimeSpan.FromSeconds(1);
     private static readonly TimeSpan Longest = TimeSpan.FromHours(24);
 
+    private readonly string _file;
     private readonly FlowVocabulary _vocabulary;
     private readonly List<Step> _steps = [];
     private readonly List<string> _words = [];
 
-    private FlowFile(FlowVocabulary vocabulary) => _vocabulary = vocabulary;
+    private FlowFile(string file, FlowVocabulary vocabulary) => (_file, _vocabulary) = (file, vocabulary);
 
     /// <summary>Reads the text of a flow file.</summary>
     /// <param name="file">The name for faults.</param>
@@ -42,8 +43,9 @@ public sealed partial class FlowFile
     /// <exception cref="FaultyFileException">With every fault in it, each with its place.</exception>
     public static Flow Read(string file, string text, FlowVocabulary vocabulary, Shape? shape = null)
     {
-        var flow = new FlowFile(vocabulary).ReadAll(file, text, shape);
-        FlowCheck.Ways(file, flow);
+        var reader = new FlowFile(file, vocabulary);
+        var flow = reader.ReadAll(text, shape);
+        FlowCheck.Ways(file, flow, reader._traps);
         return flow;
     }
 
@@ -55,7 +57,7 @@ public sealed partial class FlowFile
     /// <param name="text">The text.</param>
     /// <param name="vocabulary">The names it may use.</param>
     /// <exception cref="FaultyFileException">With every fault in it but for where its ways lead, each with its place.</exception>
-    public static Flow ReadUnwalked(string file, string text, FlowVocabulary vocabulary) => new FlowFile(vocabulary).ReadAll(file, text, null);
+    public static Flow ReadUnwalked(string file, string text, FlowVocabulary vocabulary) => new FlowFile(file, vocabulary).ReadAll(text, null);
 
     /// <summary>The deed among triggers; null where there is none.</summary>
     internal static DeedName? DeedOf(IReadOnlyList<string> triggers) => triggers
@@ -63,11 +65,11 @@ public sealed partial class FlowFile
         .Select(when => DeedName.FromCode(when[4..]))
         .FirstOrDefault();
 
-    private Flow ReadAll(string file, string text, Shape? shape)
+    private Flow ReadAll(string text, Shape? shape)
     {
         // Beside the reading: the first hash loads a library.
         var hash = Task.Run(() => Flow.HashOf(text));
-        var root = YamlMap.Read(file, text, "the flow", shape);
+        var root = YamlMap.Read(_file, text, "the flow", shape);
         var name = root.Text("flow", required: true) ?? "";
         var version = root.Whole("version", 1, 1, required: true) ?? 1;
         var language = Language(root);
@@ -75,6 +77,7 @@ public sealed partial class FlowFile
         var words = new Dictionary<string, string>(StringComparer.OrdinalIgnoreCase);
         var dangers = Dangers(root, words);
         Words(root, words);
+        Cries(words);
         var start = root.Text("start", required: true) ?? "";
         var anywhere = root.Maps("anywhere").Select(Passage).ToList();
         var watches = root.Maps("watches").Select(Watch).ToList();

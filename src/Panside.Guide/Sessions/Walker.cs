@@ -330,7 +330,8 @@ internal sealed class Walker(Setting setting)
             return back.Pop();
         }
 
-        var isNew = to.Phase.Code != from.Phase.Code || (comesOver && from.IsCritical && from.Id != to.Id);
+        // A side trip begins where none was, though both parts be of one phase.
+        var isNew = !from.Phase.IsSideTrip || to.Phase.Code != from.Phase.Code || (comesOver && from.IsCritical && from.Id != to.Id);
         return isNew ? state.Back.Push(from.Id) : state.Back;
     }
 

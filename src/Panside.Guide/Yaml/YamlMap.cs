@@ -281,12 +281,12 @@ public sealed class YamlMap
         }
     }
 
-    /// <summary>Throws if any fault was found in the file.</summary>
+    /// <summary>Throws if any fault was found in the file, each told once though its key be read twice.</summary>
     public void Demand()
     {
         if (_faults.Count > 0)
         {
-            throw new FaultyFileException([.. _faults.OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
+            throw new FaultyFileException([.. _faults.Distinct().OrderBy(fault => fault.Line).ThenBy(fault => fault.Column)]);
         }
     }
 

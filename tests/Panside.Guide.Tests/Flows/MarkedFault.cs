@@ -19,7 +19,9 @@ internal static partial class MarkedFault
     {
         var text = RepositoryFiles.Read("tests", "Panside.Guide.Tests", folder, "rejected", rule + ".yaml");
         var (line, mark) = text.Split('\n').Index().Select(row => (row.Index + 1, Mark().Match(row.Item))).Single(row => row.Item2.Success);
-        var fault = Assert.Single(Assert.Throws<FaultyFileException>(() => read(rule, text)).Faults.DistinctBy(one => (one.Line, one.Column)));
+        var faults = Assert.Throws<FaultyFileException>(() => read(rule, text)).Faults;
+        Assert.Equal(faults.Distinct(), faults);
+        var fault = Assert.Single(faults.DistinctBy(one => (one.Line, one.Column)));
         Assert.Equal((line, int.Parse(mark.Groups["column"].Value, CultureInfo.InvariantCulture)), (fault.Line, fault.Column));
         Assert.StartsWith(mark.Groups["wrong"].Value, fault.Wrong, StringComparison.Ordinal);
         Assert.StartsWith($"{rule}:{fault.Line}:{fault.Column}: ", fault.ToString(), StringComparison.Ordinal);
