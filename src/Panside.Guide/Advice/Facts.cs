@@ -123,6 +123,7 @@ public static class Facts
         ["danger-asked"] = now => now.State.Step.Length > 0 && now.Setting.Flow.Steps[now.State.Step].Urgency == "danger",
         ["fire-told"] = now => now.State.Last(DeedName.LitFire) is not null,
         ["wood-told"] = now => now.LastWood is not null,
+        ["clear-at-a-look"] = now => now.MinutesToClear?.P50 <= 3,
         ["clear-known"] = now => now.MinutesToClear is not null,
         ["draw-known"] = now => now.MinutesToDraw is not null,
         ["draw-off-read"] = now => now.State.Last(ReadingName.DrawTemperature) is not null,

@@ -69,7 +69,7 @@ public static partial class Figures
         ["minutes-draw-open"] = now => now.DrawOpenSince is { } open ? Amount.Minutes(now.State.MinutesSince(open)) : Unknown,
         ["minutes-since-wood"] = now => now.LastWood is { } wood ? Amount.Minutes(now.State.MinutesSince(wood)) : Unknown,
         ["minutes-since-depth"] = now => now.MinutesSinceDepth is { } since ? Amount.Minutes(since) : Unknown,
-        ["minutes-to-bare"] = now => now.MinutesToBare is { } bare ? About(double.Max(bare - (now.MinutesSinceDepth ?? 0), 1)) : Unknown,
+        ["minutes-to-bare"] = now => now.MinutesToBare is { } bare ? About(double.Max(bare - (now.MinutesDepthUnseen ?? 0), 1)) : Unknown,
         ["dangers"] = now => string.Join(", ", Listed(now)),
         ["pour"] = now => now.DepthRead is { } read && read < now.Setting.Rig.RunDepth
             ? Volume(now, now.Setting.Rig.PanArea * (now.Setting.Rig.RunDepth - read))

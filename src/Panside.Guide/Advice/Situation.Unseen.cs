@@ -23,6 +23,9 @@ public sealed partial class Situation
     /// <summary>As <see cref="IsDepthUnseen"/>, of the pan behind.</summary>
     public bool IsBackUnseen => Back is not null && IsUnseen(BackRead, MinutesToBareBack);
 
+    /// <summary>Minutes over a fire since the depth was read; null before it was.</summary>
+    public int? MinutesDepthUnseen => MinutesUnseen(State.Last(ReadingName.PanDepth));
+
     /// <summary>Whether nobody has read the depth for so long that no wood is to go in before.</summary>
     public bool IsDepthStale => IsLit && !IsPanEmptied && (State.Last(ReadingName.PanDepth) is not { } read || MinutesUnseen(read) >= Setting.Flow.Values[FlowValue.DepthStale].TotalMinutes);
 

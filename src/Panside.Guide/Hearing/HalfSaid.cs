@@ -78,6 +78,6 @@ internal static partial class HalfSaid
     [GeneratedRegex(@"^(?:the |my )?(?:head |sap )?tank(?:'?s| is| looks)? (?:nearly|almost|just about|about|near|close to|practically) (?:empty|dry|out|gone|done|finished|used up)(?: now)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex NearlyEmpty();
 
-    [GeneratedRegex(@"^(?:uh|um|oh|sorry|oops|shit|damn|i|we|i'd|just|must have|musta|had|think i|so|well|,| )*(?:fell asleep|dozed off|nodded off|was asleep|woke up|been asleep)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:uh|um|oh|sorry|oops|shit|damn|i|we|i'd|just|must have|musta|had|think i|so|well|,| )*(?:fell asleep|dozed off|nodded off|was asleep|woke up|been asleep|been (?:gone|away)|was gone|back now|just got back|got back)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Slept();
 }

@@ -64,7 +64,13 @@ public sealed partial class ReadingName
         Possible = _ => Between(-5, 125, Unit.DegreeCelsius),
         Expected = boil => new(boil.Boiling.Celsius - 20, 14),
         WouldTake = (_, _, _) => "It would take a sample that stood long, or another thermometer.",
+        Doubted = (boil, read) => read.Measure is { Unit: Unit.DegreeFahrenheit, Value: >= 55 and <= 72 } && boil.Last(DeedName.CloseDraw) is { } shut && read.At.Time - shut.At.Time < HotFor
+            ? new($"{read.Measure} for a cup just drawn? {read.Measure.Value:0.#} Brix would fit: say 'hydrometer {read.Measure.Value:0.#}'.", "It would take a cup set in snow or cold water.")
+            : null,
     };
+
+    /// <summary>A cup of syrup is no cooler than a room so soon after the draw: no source.</summary>
+    private static readonly TimeSpan HotFor = TimeSpan.FromMinutes(15);
 
     /// <summary>The rows, in the order in which they are listed.</summary>
     internal static IEnumerable<ReadingName> OfSamples => [SapBrix, PanBrix, DrawBrix, HydrometerBrix, SampleTemperature];

@@ -48,7 +48,7 @@ internal sealed class Absence(Setting setting)
         turn.Tell(turn.Fill(now.DrawOpenSince is null
             ? "Before you go: read the depth, " + setting.Rig.OfFire("fill to {flood-depth}, put in no wood, shut the door", "fill to {flood-depth}, shut the burner off") + ". Better: someone stays."
             : "Before you go: shut the draw-off. Then read the depth, fill to {flood-depth}, " + setting.Rig.OfFire("put in no wood", "shut the burner off") + ". Better: someone stays."));
-        var left = now.MinutesToBare - now.MinutesSinceDepth;
+        var left = now.MinutesToBare - now.MinutesDepthUnseen;
         if (left < LeastLeft)
         {
             turn.Tell("Not before the depth is read: it was last read too long ago for that. Read it now, then say it again.");

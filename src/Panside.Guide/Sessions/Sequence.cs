@@ -30,6 +30,7 @@ internal static class Sequence
             "shut-off" when !turn.Now.IsBurnerOn && turn.Now.Setting.Flow.Steps[state.Step].Deed != DeedName.ShutOff => $"The {rig.Heater} is off already.",
             "lit-fire" when state.Last(DeedName.LitFire) is not null => "The fire is lit already. For more wood say 'wood'.",
             "open-draw" when rig.IsBatch => "This pan has no draw-off: its batch is poured out whole. Say 'poured out' with how much.",
+            "close-draw" when rig.IsBatch => "This pan has no draw-off. If the batch is out, say 'poured out' with how much.",
             "open-draw" when open => "The draw-off is open already. Say 'drew' with the volume when it is shut.",
             "empty-pan" when turn.Now.Setting.Flow.PhaseOf(state.Step).IsEmergency => "Not in an emergency: do what stands above first. Once it is over, say it again.",
             "empty-pan" when !rig.IsBatch && turn.Now.IsLit && !turn.Holds("fire-spent")

@@ -251,7 +251,7 @@ public class BatchTests
         boil.Say("no");
         boil.After(20);
         Assert.NotEmpty(new Situation(boil.Session.Setting, boil.State).Unmet);
-        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice is { Action: "stay" } advice && advice.Text.Contains("or fill it to 2.5 in", StringComparison.Ordinal));
+        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice is { Action: "flood-pan" } advice && advice.Text.Contains("or fill it to 2.5 in", StringComparison.Ordinal));
     }
 
     private static Conversation BoiledDown()

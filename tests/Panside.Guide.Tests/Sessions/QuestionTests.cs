@@ -176,7 +176,7 @@ public class QuestionTests
     public void A_danger_said_with_who_says_it_is_heard(string text, string danger)
     {
         var boil = In("steady-boil");
-        boil.Say(text);
+        boil.Say("tank 29", text);
         Assert.Equal(danger, boil.Session.Setting.Flow.DangerAt(boil.State.Step)?.Code);
     }
 

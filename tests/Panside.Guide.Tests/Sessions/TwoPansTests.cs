@@ -190,7 +190,7 @@ public class TwoPansTests
         boil.Say(AllSeen);
         boil.Say("back pan 1.02");
         boil.After(16);
-        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice is { Action: "stay", Text: "Stay, and fill the back pan to 3 in; say its depth." });
+        Assert.Contains(boil.All.OfType<AdviceLine>(), line => line.Advice is { Action: "flood-pan", Text: "Stay, and fill the back pan to 3 in; say its depth." });
         Assert.DoesNotContain(boil.All.OfType<AdviceLine>(), line => line.Advice.Text.Contains("waiting alone", StringComparison.Ordinal));
     }
 

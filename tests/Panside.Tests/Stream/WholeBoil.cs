@@ -16,7 +16,7 @@ internal static class WholeBoil
         }
 
         yield return At(10, "\"did\":\"add-wood\",\"value\":7,\"unit\":\"lb\"");
-        yield return At(16, "\"observed\":\"boil\",\"is\":\"rolling\"");
+        yield return At(15, "\"observed\":\"boil\",\"is\":\"rolling\"");
         yield return Text(17, "210.5");
         yield return Text(17, "depth 1 1/2");
         yield return Text(18, "wood");
