@@ -60,8 +60,9 @@ internal static class StepRows
 
         // A critical step is not skipped: there the answer leads on.
         string? From(string step) => By(step, "answer skip") ?? By(step, Prompt.AnsweredBy(setting.Flow.Steps[step].Ask));
-        var next = From(state.Step);
-        while (next is not null && next is not (Flow.End or Flow.LeftAlone) && setting.PassesBy(setting.Flow.Steps[next], fact => Facts.Holds(now, fact)))
+        // What leads back to where it came from is not gone round.
+        var (next, passed) = (From(state.Step), new HashSet<string>());
+        while (next is not null && passed.Add(next) && next is not (Flow.End or Flow.LeftAlone) && setting.PassesBy(setting.Flow.Steps[next], fact => Facts.Holds(now, fact)))
         {
             next = From(next);
         }

@@ -25,7 +25,7 @@ public class ReplayTests
         Assert.Equal("[17:00]", told[0]);
         Assert.Contains("[17:00] note sève trouble, ½ 🍁", told);
         Assert.Contains("[17:10] wood added, 7 lb", told);
-        Assert.Contains("[17:16] boil rolling", told);
+        Assert.Contains("[17:15] boil rolling", told);
         Assert.Contains("[18:45] leaving", told);
     }
 
@@ -38,13 +38,13 @@ public class ReplayTests
     }
 
     [Theory]
-    [InlineData("17:16")]
-    [InlineData("2031-03-08T17:16:00-05:00")]
-    [InlineData("2031-03-08T22:16:30Z")]
+    [InlineData("17:15")]
+    [InlineData("2031-03-08T17:15:00-05:00")]
+    [InlineData("2031-03-08T22:15:30Z")]
     public void A_time_to_stop_at_ends_it_there(string to)
     {
         var heads = Play(Boil, to: to).Said.Split('\n').Where(line => line.StartsWith('[')).ToList();
-        Assert.Equal("[17:16] boil rolling", heads[^1]);
+        Assert.Equal("[17:15] boil rolling", heads[^1]);
         Assert.StartsWith(Play(Boil, to: to).Said, Play(Boil).Said, StringComparison.Ordinal);
     }
 
