@@ -275,10 +275,10 @@ public static class ClearToLeave
     private static Moment? ToldClear(Situation now) => now.Setting.Flow.Advices
         .Where(rule => rule.Action == "clear-to-leave" && now.State.Advised.ContainsKey(rule.Id)).Select(rule => (Moment?)now.State.Advised[rule.Id]).LastOrDefault();
 
-    /// <summary>Whether it was told to be clear since the draw-off, the boil and the depth were last looked at.</summary>
+    /// <summary>Whether it was told to be clear since anything was read, the channels were looked at or wood went in, and the boil is still.</summary>
     private static bool IsToldClear(Situation now) => ToldClear(now) is { } told
-        && !(now.State.DrawOff?.At.Time > told.Time) && !(now.LastWood?.Time > told.Time)
-        && !(now.State.Last(ReadingName.PanDepth)?.At.Time > told.Time) && now.State.Last(ObservationName.Boil) is { Value: "still" };
+        && !(now.LastWood?.Time > told.Time) && !(now.State.Last(ObservationName.Gradient)?.At.Time > told.Time)
+        && now.State.Readings.Values.All(read => !(read[^1].At.Time > told.Time)) && now.State.Last(ObservationName.Boil) is { Value: "still" };
 
     /// <summary>To how many Brix the last cell can have come, and still come, that was read so sweet.</summary>
     private static double Thickened(Situation now, double brix)

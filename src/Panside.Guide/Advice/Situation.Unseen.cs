@@ -37,9 +37,20 @@ public sealed partial class Situation
         ? IsLit && !IsPanEmptied && MayBoil && MinutesSinceLit >= LeastBetweenLooks + 2 + WarnMinutes
         : bare is { } minutes && MinutesUnseen(read) >= double.Max(minutes, LeastBetweenLooks + 2 + WarnMinutes);
 
-    /// <summary>Minutes since the fire was told of; null before.</summary>
-    private int? MinutesSinceLit => (State.Last(DeedName.LitFire)?.At ?? LastWood) is { } lit ? State.MinutesSince(lit) : null;
+    /// <summary>When the fire was first told of: lit, or a charge; a burner's last lighting.</summary>
+    private Moment? FirstHeat => State.Last(DeedName.LitFire)?.At is { } lit
+        ? State.Charges is [var charge, ..] && charge.Time < lit.Time ? charge : lit
+        : State.Charges is [var first, ..] ? first : null;
 
-    /// <summary>Minutes over a fire since a depth was read: nothing boils away before it is lit.</summary>
-    private int? MinutesUnseen(Noted<Measure>? read) => read is { } told ? int.Min(State.MinutesSince(told.At), MinutesSinceLit ?? int.MaxValue) : null;
+    /// <summary>Minutes since then; null before.</summary>
+    private int? MinutesSinceLit => FirstHeat is { } lit ? State.MinutesSince(lit) : null;
+
+    /// <summary>Minutes over a fire since a depth was read: nothing boils away before it is lit. A burner that was lit again may have burned before.</summary>
+    private int? MinutesUnseen(Noted<Measure>? read) => read is not { } told ? null
+        : Setting.Rig.IsBurner ? State.MinutesSince(told.At)
+        : int.Min(State.MinutesSince(told.At), MinutesSinceLit ?? int.MaxValue);
+
+    /// <summary>Whether a look at the boil tells that nobody fires: a pan that was seen still or simmering soon after it was lit only warmed.</summary>
+    private bool IsSeenDown => State.Last(ObservationName.Boil) is { Value: "still" or "simmering" } look
+        && !(FirstHeat is { } lit && (look.At.Time - lit.Time).TotalMinutes < UsuallyBoils);
 }

@@ -77,7 +77,9 @@ public sealed partial class Situation
     /// within five. 0 where it was not last seen to simmer. No source: docs/worlds.md has what it changes.
     /// </summary>
     /// <param name="quantile">The quantile, 0 to 1.</param>
-    internal double SimmersOn(double quantile) => State.SimmersSince is { } since ? quantile * double.Max(State.MinutesSince(since), JustSeen - SinceBoilSeen) : 0;
+    internal double SimmersOn(double quantile) => State.SimmersSince is { } since
+        ? quantile * double.Max(double.Max(State.MinutesSince(since) - SinceBoilSeen, JustSeen) - SinceBoilSeen, 0)
+        : 0;
 
     /// <summary>A simmer that is seen is not over for so many minutes, at the far end; no source.</summary>
     private const double JustSeen = 5;
@@ -301,7 +303,8 @@ public sealed partial class Situation
     /// Whether somebody may be firing and not say so: the boil was last seen up, or nobody has said a word of it long after lighting, and none that no more wood goes in. The members let the
     /// fire die of the silence; a guard of the pan's floor must not.
     /// </summary>
-    private bool IsFiredUntold => !IsHeld && !IsEnding && (State.Last(ObservationName.Boil) is { } boil ? boil.Value is "rolling" or "steady" : MinutesSinceLit >= UsuallyBoils);
+    private bool IsFiredUntold => !IsHeld && !IsEnding && !IsSeenDown
+        && (State.Last(ObservationName.Boil) is { Value: "rolling" or "steady" } || MinutesSinceLit >= UsuallyBoils);
 
     /// <summary>
     /// What the rig's own firing boils off, fast reckoned. The rate that readings tell of is no guard: behind a hung float the tank

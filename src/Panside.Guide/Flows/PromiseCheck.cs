@@ -25,6 +25,8 @@ internal static partial class PromiseCheck
     [
         .. flow.Steps.Values.SelectMany(step => Told(step.Id, step.Place, step.Instead, [step.Text, step.Because, step.IfNo, step.Clock?.Text, step.Clock?.Over, .. step.Cautions])),
         .. flow.Watches.SelectMany(watch => Told(watch.Id, watch.Place, watch.Instead, [watch.Text, watch.Because, .. watch.Cautions])),
+        .. flow.Clearing.Select(rule => ("clearing", rule.Place, (string?)rule.Text)),
+        .. flow.Counts.Select(rule => (rule.Count, rule.Place, (string?)rule.Text)),
         .. flow.Advices.Where(rule => rule.Action != "clear-to-leave").SelectMany(rule => Told(rule.Id, rule.Place, rule.Instead, [rule.Text, rule.Because])),
     ];
 

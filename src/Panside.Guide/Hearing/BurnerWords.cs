@@ -63,7 +63,7 @@ internal static partial class BurnerWords
     private static partial Regex RanOut();
 
     [GeneratedRegex(
-        @"^(?:(?:oh|hey|shit|damn|uh|and|now|so|i think|looks like|the|my|both|one|wind|a gust|gust) )*(?:(?:burners?|flames?|pilot|fire|heater|heat|coil|element|(?:hot ?)?plate|stove)(?:'?s)?(?: (?:is|are|has|have|just|went|all|gone|all gone))* (?:out|gone out|went out|blew out|blown out|cut out|kicked out|gone cold|cold|gone|died|dead|quit|failed)|(?:it|she)(?:'?s)?(?: (?:has|just|is))* (?:gone out|went out|blew out|blown out|cut out|flamed out)|blew (?:it|the (?:flame|burner|fire)) out|(?:it |the (?:burner|flame) |she )?(?:won'?t|will not|doesn'?t|can'?t get it to|not) (?:re)?light(?:ing)?|breaker (?:has )?(?:tripped|blew|popped|blown)|(?:tripped|popped|blew) (?:the |a )?(?:breaker|fuse))(?: (?:on me|again|now|just now|out|here|for some reason|by itself))*$",
+        @"^(?:(?:oh|hey|shit|damn|uh|and|now|so|i think|looks like|the|my|both|one|wind|a gust|gust) )*(?:(?:burners?|flame|pilot|heater|heat|coil|element|(?:hot ?)?plate|stove)(?:'?s)?(?: (?:is|are|has|have|just|went|all|gone|all gone))* (?:out|gone out|went out|blew out|blown out|cut out|kicked out|gone cold|cold|gone|died|dead|quit|failed)|it(?:'?s)?(?: (?:has|just|is))* (?:gone out|went out|blew out|blown out|cut out|flamed out)|blew (?:it|the (?:flame|burner|fire)) out|(?:it |the (?:burner|flame) |she )?(?:won'?t|will not|doesn'?t|can'?t get it to|not) (?:re)?light(?:ing)?|breaker (?:has )?(?:tripped|blew|popped|blown)|(?:tripped|popped|blew) (?:the |a )?(?:breaker|fuse))(?: (?:on me|again|now|just now|for some reason|by itself))*$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex WentOut();
 

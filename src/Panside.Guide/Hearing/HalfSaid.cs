@@ -11,10 +11,8 @@ internal static partial class HalfSaid
     /// <summary>What is plainly no cry, whatever danger it sounds like; null for any other line.</summary>
     /// <param name="said">The words, with single spaces.</param>
     /// <param name="rig">The rig.</param>
-    /// <param name="at">When it was said.</param>
-    public static Understood? BeforeCries(string said, Rig rig, Moment at) =>
+    public static Understood? BeforeCries(string said, Rig rig) =>
         rig.IsBatch && OffTheFire().IsMatch(said) ? new MeansNothing("Off the fire nothing burns. Say 'poured out' with how much, once it is out of the pan.") { IsPlain = true }
-        : Leaves().IsMatch(said) ? new MeansLine(new Did(at, DeedName.Leave, null))
         : NoBottom().IsMatch(said) ? new MeansNothing("The pan's bottom? Then say its depth, 'depth …'. If smoke or steam hides the room, say 'smoke'.") { IsPlain = true }
         : Door().IsMatch(said) ? new MeansNothing(OpenDoor) { IsPlain = true }
         : null;
@@ -47,11 +45,7 @@ internal static partial class HalfSaid
         : Slept().IsMatch(said) && !said.Any(char.IsDigit) ? new MeansTalk(new("word:back", null, 1, said))
         : null;
 
-    /// <summary>Who is about to go is asked, where it is not clear; who must go cries.</summary>
-    [GeneratedRegex(@"^(?:(?:ok|okay|well|so|alright|all right|i'?m|im|i am|we'?re|we are) )*(?:leaving|leavin|heading out|headed out|heading home|going home|goin home|off home)(?: now)?(?: (?:ok|then|night|goodnight|good night|bye))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Leaves();
-
-    [GeneratedRegex(@"^(?:(?:i|we|ok|okay|yes|yeah|now|so|just|there|got) )*(?:(?:took|lifted|pulled|moved|slid|set|got|have) (?:it|the (?:whole )?(?:pan|kettle|batch|syrup|thing))|it'?s|it is|its|(?:the )?(?:pan|kettle|batch)(?:'?s| is)?) off(?: of)?(?: the (?:fire|heat|plate|hot plate|arch|burner|stove|coals))?(?: now)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:(?:i|we|ok|okay|yes|yeah|now|so|just|there|got) )*(?:(?:took|lifted|pulled|moved|slid|set|got) (?:it|the (?:whole )?(?:pan|kettle|batch|syrup|thing))|(?:the )?(?:pan|kettle|batch)(?:'?s| is)?) off(?: of)?(?: the (?:fire|heat|plate|hot plate|arch|burner|stove|coals))?(?: now)?$|^(?:(?:ok|okay|yes|yeah|now|got my neighbor,?) )*(?:it'?s|it is|its) off(?: of)? the (?:fire|plate|hot plate|arch|stove|coals)(?: now)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex OffTheFire();
 
     [GeneratedRegex(@"^(?:i'?m |im |we'?re |i |gonna |going to |about to |ready to |think i'?ll |time to |so |ok |and |now )*(?:call(?:ing|in)?) it (?:a night|quits|a day)(?: now| soon)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
@@ -63,10 +57,10 @@ internal static partial class HalfSaid
     /// <summary>No source; it tells of care and of no way to mend it.</summary>
     private const string OpenDoor = "Door open: flame can roll out, so keep people, sleeves and wood away from it. Put in no wood until it shuts. Keep the pan deep. Nothing is taken.";
 
-    [GeneratedRegex(@"^(?:the |my |now |and )*(?:firebox |fire |arch |stove )?doors?(?:'?s)? (?:(?:is|are|just|it) )*(?:won'?t|will not|doesn'?t|does not|can'?t|not|wont|dont|don'?t) (?:shut|close|latch|stay (?:shut|closed))(?:ing)?(?: .*)?$|^(?:i |we )?(?:can'?t|cannot|couldn'?t|cant) (?:get |)(?:shut|close|latch)? ?(?:the |my )?(?:firebox |fire |arch )?door(?: to)?(?: shut| closed?| latch)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:the |my |now |and )*(?:firebox |fire |arch |stove )?doors?(?:'?s)? (?:(?:is|are|just|it) )*(?:won'?t|will not|doesn'?t|does not|can'?t|not|wont|dont|don'?t) (?:shut|close|latch|stay (?:shut|closed))(?:ing)?(?: (?:any ?more|now|all the way|right|properly|tight|at all))*$|^(?:i |we )?(?:can'?t|cannot|couldn'?t|cant) (?:get |)(?:shut|close|latch)? ?(?:the |my )?(?:firebox |fire |arch )?door(?: to)?(?: shut| closed?| latch)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Door();
 
-    [GeneratedRegex(@"^(?:the |my |oh |shit |hey |now |front |back |rear |syrup |flue )*(?:pan(?:'?s)?|it'?s|she'?s)(?: is| are|'s)? (?:flooding|overflowing|overfilling|running over|filling up by itself|filling by itself|filling itself)(?: (?:by itself|on its own|again|now|over|the fire))*$|^(?:the |my |now |and |front |back |rear )*floats? (?:just |is |are )*(?:don'?t|won'?t|doesn'?t|does not|not|ain'?t|can'?t|wont|dont) (?:shut|shutting|clos(?:e|ing)|stop(?:ping)?|drop(?:ping)?|sink(?:ing)?|come up|go down|work(?:ing)?|mov(?:e|ing))(?: (?:off|any ?more|now|at all|the sap|all the way))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:the |my |oh |shit |hey |now |front |back |rear |syrup |flue )*pan(?:'?s)?(?: is)? (?:(?:flooding|overfilling|filling up by itself|filling by itself|filling itself)(?: (?:by itself|on its own|again|now))*|(?:overflowing|running over) (?:by itself|on its own))$|^(?:the |my |now |and |front |back |rear )*floats? (?:just |is |are )*(?:don'?t|won'?t|doesn'?t|does not|not|ain'?t|can'?t|wont|dont) (?:shut|shutting|clos(?:e|ing)|stop(?:ping)?|drop(?:ping)?|sink(?:ing)?|come up|go down|work(?:ing)?|mov(?:e|ing))(?: (?:off|any ?more|now|at all|the sap|all the way))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex FillsItself();
 
     [GeneratedRegex(@"^(?:i |we |now |and )*(?:can'?t|cannot|can not|couldn'?t) see (?:the |its |any |no )*(?:bottom|floor)(?: (?:of (?:it|the pan|my pan)|any ?more|now))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]

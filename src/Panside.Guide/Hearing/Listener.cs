@@ -286,7 +286,7 @@ public sealed partial class Listener(Setting setting)
     private static partial Regex Climbing();
 
     /// <summary>Who is alone has not done what wants two.</summary>
-    [GeneratedRegex(@"^(?:(?:there'?s|there is|no|but|sorry) )*(?:nobody|no ?one)(?:'?s)? (?:(?:is|else|here|around|home) )*(?:here|around|home|to help)(?: (?:to|who) .*| with .*| me .*)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:(?:there'?s|there is|no|but|sorry) )*(?:nobody|no ?one)(?:'?s)? (?:(?:is|else|here|around|home) )*(?:here|around|home|to help)(?: (?:to help|to help me|to help me lift(?: it)?|to help with it|to lift it|with me|me|me lift(?: it)?))?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex NobodyHelps();
 
     /// <summary>Yes, poured 2 gal: what is told behind the yes is what counts.</summary>

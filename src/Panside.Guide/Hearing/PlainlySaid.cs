@@ -19,15 +19,18 @@ internal sealed class PlainlySaid(Setting setting)
     public Understood? Understand(Moment at, string said, string text, Prompt? open)
     {
         var isBurnerAsked = open is not null && setting.Flow.DeedOf(open.Step) == DeedName.ShutOff;
-        return HalfSaid.BeforeCries(said, setting.Rig, at)
+        return HalfSaid.BeforeCries(said, setting.Rig)
             ?? BlowerWords.Understand(at, said, setting, open)
-            ?? BurnerWords.Fails(said, setting.Rig, setting.Flow.Words.GetValueOrDefault(setting.Rig.Fuel == Fuel.Electric ? "power is out" : "burner went out"))
+            ?? BurnerWords.Fails(said, setting.Rig, IsEmergency(open) ? null : setting.Flow.Words.GetValueOrDefault(setting.Rig.Fuel == Fuel.Electric ? "power is out" : "burner went out"))
             ?? BurnerWords.TurnsDown(said, setting.Rig)
             ?? HalfSaid.Floods(said, setting, open)
             ?? BurnerWords.DoesNotShut(said, setting.Rig, isBurnerAsked)
             ?? HalfSaid.Falls(said, open, setting.Flow.Words.GetValueOrDefault("dry pan"))
             ?? (NoCry(at, said, isBurnerAsked) is { } plain && _cries.Hear(text) is null ? plain : null);
     }
+
+    /// <summary>Whether a page of an emergency is open: what went out is the fire there.</summary>
+    private bool IsEmergency(Prompt? open) => open is not null && setting.Flow.Steps.TryGetValue(open.Step, out var step) && step.Phase.IsEmergency;
 
     private Understood? NoCry(Moment at, string said, bool isBurnerAsked) => AskedPlainly.Understand(said, setting.Rig)
         ?? BurnerWords.Understand(at, said, setting.Rig, isBurnerAsked)

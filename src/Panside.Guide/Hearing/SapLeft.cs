@@ -20,7 +20,7 @@ internal static partial class SapLeft
             : null;
 
     [GeneratedRegex(
-        @"^(?:(?:the|my|our|hey|oh|ok|well|so|and|now|uh) )*(?:sap|tank)(?:'?s)?(?: (?:is|are|getting|gettin|running|runnin|going|goin|really|pretty|kinda|a bit))* (?:low|short|down|out soon)[,;.]*(?: (?:and|just|i|we|i've|we've|only|have|got|about|like|maybe|there's|there is|down to|to|at))* (?<value>[0-9]+(?:\.[0-9]+)?) ?(?<unit>[a-z]+)?(?: (?:left|now|to go|of sap|in the tank|or so|sap))*$",
+        @"^(?:(?:the|my|our|hey|oh|ok|well|so|and|now|uh) )*(?:sap|tank)(?:'?s)?(?: (?:is|are|getting|gettin|running|runnin|going|goin|really|pretty|kinda|a bit))* (?:low|down to|out soon)[,;.]*(?: (?:and|just|i|we|i've|we've|only|have|got|about|like|maybe|there's|there is|down to|to|at))* (?<value>[0-9]+(?:\.[0-9]+)?) ?(?<unit>(?!left\b|now\b|to\b|of\b|or\b|sap\b|in\b)[a-z]+)?(?: ?(?:left|now|to go|of sap|in the tank|or so|sap))*$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex RunsLow();
 }

@@ -14,7 +14,7 @@ internal static partial class Stoking
     public static MeansLine? Understand(Moment at, string said, Rig rig) => !rig.IsBurner && Threw().IsMatch(said) ? new(new Did(at, DeedName.AddWood, null)) : null;
 
     [GeneratedRegex(
-        @"^(?:(?:i|we|i'?ve|just|ok|okay|yes|yeah|yep|and|now|there|done) )*(?:threw|thrown|chucked|tossed|shoved|lobbed|popped|stuck|stoked) (?:in )?(?:(?:a|an|one|two|three|four|another|some|couple|a couple|few|a few|[0-9]+|more|more of|of|big|small|dry|good|armload|armful|it|them|her|logs?|sticks?|splits?|pieces?|chunks?|slabs?) ?)+(?:in|on|in there|on the fire|in the fire|in the box)?(?: (?:again|now|more))*$",
+        @"^(?:(?:i|we|i'?ve|just|ok|okay|yes|yeah|yep|and|now|there|done) )*(?:(?:threw|thrown|chucked|tossed|shoved|lobbed|stoked) (?:in )?(?=.*\b(?:one|two|three|four|[0-9]+|another|couple|few|armload|armful|logs?|sticks?|splits?|pieces?|chunks?|slabs?)\b)|(?:popped|stuck) (?:in )?(?=.*\b(?:armload|armful|logs?|sticks?|splits?|pieces?|chunks?|slabs?)\b))(?:(?:a|an|one|two|three|four|another|some|couple|a couple|few|a few|[0-9]+|more|more of|of|big|small|dry|good|armload|armful|logs?|sticks?|splits?|pieces?|chunks?|slabs?) ?)+(?:in|on|in there|on the fire|in the fire|in the box)?(?: (?:again|now|more))*$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Threw();
 }

@@ -20,6 +20,10 @@ internal sealed class Absence(Setting setting)
     /// <summary>With fewer minutes than this until the floor could show the depth is read first; no source.</summary>
     private const double LeastLeft = 4;
 
+    /// <summary>Whether somebody has said to be away, and was told what to do before, and is not back yet.</summary>
+    /// <param name="turn">The turn.</param>
+    public static bool IsAway(Turn turn) => turn.State.Clocks.Any(clock => clock.Text == AwayClock);
+
     /// <summary>What to do before going for a while, and by when to be back.</summary>
     /// <param name="turn">The turn.</param>
     /// <param name="minutes">For how long; null where nobody said.</param>

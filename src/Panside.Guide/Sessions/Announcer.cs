@@ -192,7 +192,11 @@ internal sealed class Announcer(Setting setting)
         }
 
         var shown = setting.Guidance == Guidance.Beginner ? reason : null;
-        LetGo(turn);
+        if (turn.State.Open?.Step != id)
+        {
+            LetGo(turn);
+        }
+
         turn.Say((at, number) => new PromptLine(at, number, Prompt(turn, id, ask, filled, shown)));
         TellDoubt(turn);
     }

@@ -86,7 +86,7 @@ public sealed partial class Decider
             case MeansUnsure(var unsure):
                 AskWhether(turn, unsure);
                 break;
-            case MeansLine(Did { Name.Code: "flood-pan" }) when _setting.Rig.HasFloat && turn.Now.IsLit && !turn.Now.IsHeld && !turn.Holds("emergency-on"):
+            case MeansLine(Did { Name.Code: "flood-pan" }) when _setting.Rig.HasFloat && turn.Now.IsLit && !turn.Now.IsHeld && !turn.Holds("emergency-on") && !Absence.IsAway(turn):
                 // In a boil nobody floods a pan on purpose, but a float that hangs open does.
                 turn.Refuse("Flooded on purpose? Say its depth. If it fills by itself, say 'float stuck'.", "text");
                 break;
@@ -188,10 +188,10 @@ public sealed partial class Decider
         && _setting.Flow.Steps[turn.State.Step].Watches.Contains(watch.Id)
         && !(_setting.LastAnswered(watch, turn.State) is { } answered && turn.State.Now!.Value.Time - answered < _setting.Every(watch)));
 
-    private static bool IsFoamUp(Turn turn) => turn.State.Open?.Ask != ObservationName.Boil.Code
+    private bool IsFoamUp(Turn turn) => turn.State.Open?.Ask != ObservationName.Boil.Code && (turn.State.Open is not { } open || _setting.Readings.Find(open.Ask) is null || IsDefoamerToldSince(turn))
         && turn.State.Last(ObservationName.Foam) is { Value: "rising" or "over" } foam && turn.State.MinutesSince(foam.At) <= Situation.DoubtLasts.TotalMinutes;
 
-    [GeneratedRegex(@"^(?:it'?s|its|it|she'?s)(?: is| has| gone| going| went| all| back| coming)* down(?: (?:now|again|some|a bit))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:it'?s|its|it|she'?s)(?: is| has| gone| went| all| back)* down(?: (?:now|again|some|a bit))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex GoesDown();
 
     /// <summary>Who goes later, or asks what is left to do, does not go now.</summary>

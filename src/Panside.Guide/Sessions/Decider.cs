@@ -171,10 +171,11 @@ public sealed partial class Decider
             return;
         }
 
-        if (answer.Word == AnswerWords.Yes && IsDefoamerToldSince(turn))
+        if (answer.Word == AnswerWords.Yes && _walker.DeedOf(open.Step) == DeedName.AddWood && IsDefoamerToldSince(turn))
         {
             // Done, said to the defoamer that was called for last, is no wood.
             Consider(turn, new Did(answer.At, DeedName.AddDefoamer, null));
+            turn.Tell("Counted: defoamer added. For wood say 'wood'; 'undo' takes it back.");
             return;
         }
 
@@ -281,6 +282,12 @@ public sealed partial class Decider
         {
             turn.Refuse(order, line is Observed ? "observed" : "did");
             return;
+        }
+
+        if (line is Did { Name.Code: "close-draw", Measure: { } later } && turn.State.Doubted is Reading { Name.Code: "drawn-volume" } && !turn.Holds("draw-open"))
+        {
+            // The draw is shut, and only its volume was asked again.
+            line = new Reading(line.At, ReadingName.DrawnVolume, later);
         }
 
         var before = turn.State.Doubted is { } doubted && Describe.SameKind(doubted, line) ? doubted : null;

@@ -23,7 +23,7 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
                 : [new(Delay(10), at => new Answer(at, AnswerWords.Skip))];
         }
 
-        return ObservationName.FromCode(prompt.Ask) is { } observation ? Look(observation) : Confirm(prompt.Step);
+        return ObservationName.FromCode(prompt.Ask) is not { } observation ? Confirm(prompt.Step) : prompt.Step == "stir" ? Stir(observation) : Look(observation);
     }
 
     /// <summary>A reading, now and then typed.</summary>
@@ -74,6 +74,17 @@ internal sealed class Eyes(PracticeRig rig, Instruments instruments, RandomStrea
     /// <summary>A person's delay around a usual one; now and then the operator is elsewhere for some minutes.</summary>
     public double Delay(double usual) =>
         (usual * rig.Temper.Slowness * chance.Factor(0.4)) + (chance.Chance(0.04) ? chance.Between(90, 360) : 0);
+
+    /// <summary>Stirs end to end, as asked, and looks then.</summary>
+    private IEnumerable<Act> Stir(ObservationName name)
+    {
+        yield return new(Delay(90));
+        rig.Stir();
+        foreach (var look in Look(name))
+        {
+            yield return look;
+        }
+    }
 
     private IEnumerable<Act> Look(ObservationName name)
     {

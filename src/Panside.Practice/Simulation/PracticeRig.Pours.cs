@@ -99,6 +99,17 @@ public sealed partial class PracticeRig
         return new(Volume.FromLiters(Liters(sap)), water);
     }
 
+    /// <summary>The pan with the draw-off is stirred end to end: its channels are nearly one.</summary>
+    public void Stir()
+    {
+        var (back, front) = (Truth.Pan.Take(Makeup.BackCells), Truth.Pan.Skip(Makeup.BackCells).ToList());
+        var mean = front.Aggregate((sum, cell) => sum + cell) * (1.0 / front.Count);
+        Truth = Truth with { Pan = [.. back, .. front.Select(cell => (cell * (1 - StirredTo)) + (mean * StirredTo))] };
+    }
+
+    /// <summary>How far a ladle brings each cell to the mean of all: no source.</summary>
+    private const double StirredTo = 0.9;
+
     /// <summary>A pail of syrup goes back into the pan at the draw-off.</summary>
     public void PourBack()
     {

@@ -80,6 +80,55 @@ public class NobodyAnswersTests
     }
 
     [Fact]
+    public void One_whose_fire_was_told_by_wood_alone()
+    {
+        var boil = new Conversation(Guidance.Practised);
+        boil.Say("wood", "later");
+        var said = new List<LineOut>();
+        for (var gone = 0; gone < 48; gone += 8)
+        {
+            said.AddRange(boil.After(8));
+            said.AddRange(boil.Say("wood"));
+        }
+
+        Assert.Contains(said, line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "danger" } });
+    }
+
+    [Fact]
+    public void And_one_that_was_seen_still_while_it_warmed()
+    {
+        var boil = new Conversation();
+        boil.Say("no", "depth 1.5", "tank 15", "sap 2", "lit");
+        boil.After(6);
+        boil.Say("still");
+        Assert.Contains(boil.After(70), line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "danger" } });
+    }
+
+    [Fact]
+    public void A_burner_that_was_lit_again_has_burned_before()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: "gas-divided.yaml");
+        boil.Say("depth 1.5");
+        boil.After(24);
+        boil.Say("flame went out", "its off", "lit", "boil rolling");
+        Assert.Contains(boil.After(14), line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "now" or "danger" } });
+    }
+
+    [Fact]
+    public void A_volume_in_doubt_is_put_right_by_saying_it_again()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("depth 1.5", "draw 219", "yes", "open", "drew 30 gal");
+        Assert.False(boil.Session.Setting is null || new Panside.Guide.Advice.Situation(boil.Session.Setting, boil.State).DrawOpenSince is not null);
+        Assert.NotNull(boil.State.Doubted);
+        var draws = boil.State.Draws.Count;
+        boil.Say("drew 2 qt");
+        Assert.Null(boil.State.Doubted);
+        Assert.Equal(draws, boil.State.Draws.Count);
+        Assert.Equal("2 qt", boil.State.Last(ReadingName.DrawnVolume)!.Value.Value.ToString());
+    }
+
+    [Fact]
     public void No_wood_is_asked_for_over_a_depth_that_is_long_unread_whatever_else_is_told()
     {
         var boil = Conversation.AtSteadyBoil(rig: Blower);

@@ -68,6 +68,28 @@ public class BalanceTests
         Assert.True(ledger.Brought.Water > 1 || kind is "water-spilled");
     }
 
+    [Theory]
+    [InlineData("two-by-four-natural.yaml")]
+    [InlineData("flue-and-syrup-pan.yaml")]
+    public void Stirred_end_to_end_the_channels_of_the_front_pan_are_nearly_one_and_nothing_is_lost(string file)
+    {
+        var rig = new PracticeRig(PracticeBoil.RigOf(file), Scenario.ColdStart, 7);
+        for (var charge = 0; charge < 9; charge++)
+        {
+            rig.AddWood(Mass.FromKilograms(4));
+            rig.Step(540);
+        }
+
+        double Apart() => rig.Truth.Pan[^1].Fraction - rig.Truth.Pan[rig.Makeup.BackCells].Fraction;
+        var (before, apart) = (Whole(rig.Truth), Apart());
+        Assert.True(apart > 0.002, $"{apart}");
+        rig.Stir();
+        Assert.InRange(Apart() / apart, -0.05, 0.3);
+        Assert.Equal(before.Sugar, Whole(rig.Truth).Sugar, 1e-9);
+        Assert.Equal(before.Water, Whole(rig.Truth).Water, 1e-9);
+        Assert.Equal(before.Heat, Whole(rig.Truth).Heat, 1e-9);
+    }
+
     /// <summary>Everything that can happen to a rig: firing, a draw, foam, coals spread, flood by the float, pouring, lid; and a fault.</summary>
     private static (Truth Start, Truth End, Makeup Makeup) Boiled(string file, long seed, string? kind = null)
     {
@@ -89,6 +111,7 @@ public class BalanceTests
         rig.SpreadCoals();
         rig.Step(600);
         rig.PourIn(Volume.FromLiters(3));
+        rig.Stir();
         if (kind is not null)
         {
             rig.PourBack();
