@@ -12,10 +12,10 @@ public sealed partial class Situation
     private const int UsuallyBoils = 20;
 
     /// <summary>Whether nobody has read the depth for so long that the floor could show in ten minutes, or at all though the fire has burned for a while.</summary>
-    public bool IsDepthOverdue => IsOverdue(State.Last(ReadingName.PanDepth), MinutesToBare);
+    public bool IsDepthOverdue => IsOverdue(State.Last(ReadingName.PanDepth), MinutesToBare) || IsDyingUnseen(UsuallyBoils);
 
     /// <summary>Whether the floor could show by now, or nobody has ever read the pan and it may boil: ten minutes after it was overdue at the least.</summary>
-    public bool IsDepthUnseen => IsUnseen(State.Last(ReadingName.PanDepth), MinutesToBare);
+    public bool IsDepthUnseen => IsUnseen(State.Last(ReadingName.PanDepth), MinutesToBare) || IsDyingUnseen(2 * UsuallyBoils);
 
     /// <summary>As <see cref="IsDepthOverdue"/>, of the pan behind.</summary>
     public bool IsBackOverdue => Back is not null && IsOverdue(BackRead, MinutesToBareBack);
@@ -36,6 +36,13 @@ public sealed partial class Situation
     private bool IsUnseen(Noted<Measure>? read, double? bare) => read is null
         ? IsLit && !IsPanEmptied && MayBoil && MinutesSinceLit >= LeastBetweenLooks + 2 + WarnMinutes
         : bare is { } minutes && MinutesUnseen(read) >= double.Max(minutes, LeastBetweenLooks + 2 + WarnMinutes);
+
+    /// <summary>
+    /// Whether a pan over a dying fire, not seen still yet, was read for the last time so many minutes ago, and the heat that is left could take it below
+    /// its least depth: the members let the boil die while nobody looks.
+    /// </summary>
+    private bool IsDyingUnseen(int minutes) => IsLit && IsHeld && !IsPanEmptied && State.Last(ObservationName.Boil) is not { Value: "still" }
+        && MinutesUnseen(State.Last(ReadingName.PanDepth)) >= minutes && ClearToLeave.IsTooShallow(this);
 
     /// <summary>When the fire was first told of: lit, or a charge; a burner's last lighting.</summary>
     private Moment? FirstHeat => State.Last(DeedName.LitFire)?.At is { } lit

@@ -13,6 +13,7 @@ internal static partial class HalfSaid
     /// <param name="rig">The rig.</param>
     public static Understood? BeforeCries(string said, Rig rig) =>
         rig.IsBatch && OffTheFire().IsMatch(said) ? new MeansNothing("Off the fire nothing burns. Say 'poured out' with how much, once it is out of the pan.") { IsPlain = true }
+        : HouseDoor().IsMatch(said) ? new MeansNothing("Of a door of the house nothing is taken. Of the firebox door say 'firebox door'.") { IsPlain = true }
         : NoBottom().IsMatch(said) ? new MeansNothing("The pan's bottom? Then say its depth, 'depth …'. If smoke or steam hides the room, say 'smoke'.") { IsPlain = true }
         : Door().IsMatch(said) ? new MeansNothing(OpenDoor) { IsPlain = true }
         : null;
@@ -40,6 +41,7 @@ internal static partial class HalfSaid
     /// <param name="said">The words, with single spaces.</param>
     public static Understood? Understand(string said) =>
         NearlyEmpty().IsMatch(said) ? new MeansNothing("Nearly empty is how much? Read it: type 'tank' and the figure, like 'tank 2'.") { IsPlain = true }
+        : FireDies().IsMatch(said) ? new MeansNothing("If no more wood goes in, say 'shutdown'. Of the coals say 'coals thin' or 'coals spent'.") { IsPlain = true }
         : Quits().IsMatch(said) ? AskedPlainly.Asked("leave", said)
         : LiesDown().IsMatch(said) ? new MeansTalk(new("away", null, 1, said))
         : Slept().IsMatch(said) && !said.Any(char.IsDigit) ? new MeansTalk(new("word:back", null, 1, said))
@@ -50,6 +52,13 @@ internal static partial class HalfSaid
 
     [GeneratedRegex(@"^(?:i'?m |im |we'?re |i |gonna |going to |about to |ready to |think i'?ll |time to |so |ok |and |now )*(?:call(?:ing|in)?) it (?:a night|quits|a day)(?: now| soon)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Quits();
+
+    /// <summary>A fire that is let go is no operator who goes.</summary>
+    [GeneratedRegex(@"^(?:the |my |and |so |now )*fire(?:'?s)?(?: is)? (?:going|dying|burning|gone|goin|dyin) (?:out|down)(?: (?:for the night|tonight|now|for tonight|slowly))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex FireDies();
+
+    [GeneratedRegex(@"^(?:the |my |our )*(?:front|back|house|shed|barn|sugarhouse|sauna|side|screen|truck|car|garage|cellar|oven|fridge|kitchen) doors?(?:'?s)? (?:(?:is|are|just|it) )*(?:won'?t|will not|doesn'?t|does not|can'?t|not|wont|dont|don'?t) (?:shut|close|latch|open|stay (?:shut|closed))(?: (?:any ?more|now|all the way|right|properly|tight|at all))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex HouseDoor();
 
     [GeneratedRegex(@"^(?:i'?m |im |i |we'?re |gonna |going to |gotta |need to |have to |just |go |so |ok )+(?:lay|lie|lying|laying|sit) down(?: (?:for|a) .*)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex LiesDown();

@@ -146,7 +146,7 @@ public sealed partial class Decider
 
                 if (!_walker.Leads(turn, "word " + word))
                 {
-                    turn.Refuse($"'{word}' changes nothing here: go on with what stands asked. 'help' lists what can be said now.", "text");
+                    turn.Refuse($"'{text.Words.Trim()}' changes nothing here: go on with what stands asked. 'help' lists what can be said now.", "text");
                     break;
                 }
 

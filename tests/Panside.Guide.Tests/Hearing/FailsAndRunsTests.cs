@@ -195,6 +195,8 @@ public class FailsAndRunsTests
 
     [Theory]
     [InlineData("firebox door wont shut")]
+    [InlineData("front door won't shut")]
+    [InlineData("the fire is going out for the night")]
     [InlineData("callin it a night")]
     [InlineData("heading home in 10 whats left to do")]
     public void What_is_no_leak_and_no_leaving(string said)

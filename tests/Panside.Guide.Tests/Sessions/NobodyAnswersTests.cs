@@ -129,6 +129,16 @@ public class NobodyAnswersTests
     }
 
     [Fact]
+    public void A_dying_fire_under_a_shallow_pan_too_until_the_boil_is_seen_still()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 10);
+        boil.Say("depth 1.2", "wood", "shutdown", "yes");
+        var said = boil.After(60);
+        Assert.Contains(said, line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "now" } });
+        Assert.Contains(said, line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "danger" } });
+    }
+
+    [Fact]
     public void No_wood_is_asked_for_over_a_depth_that_is_long_unread_whatever_else_is_told()
     {
         var boil = Conversation.AtSteadyBoil(rig: Blower);
