@@ -18,9 +18,13 @@ public sealed partial class Situation
             ? DrawPointToday - UnitSystem.Temperature(read.Value)
             : null;
 
-    /// <summary>When the next charge of wood goes in, as it is asked for; null where none is to, as over a burner.</summary>
+    /// <summary>
+    /// When the next charge of wood goes in, as it is asked for; null where none is to, as over a burner, before a depth that is long unread, or at a step
+    /// that rests and asks for none.
+    /// </summary>
     public DateTimeOffset? WoodDue =>
-        !Setting.Rig.IsBurner && LastWood is { } last && !IsHeld && !IsEnding && Setting.Flow.Watches.FirstOrDefault(watch => watch.Deed == DeedName.AddWood) is { } watch
+        !Setting.Rig.IsBurner && LastWood is { } last && !IsHeld && !IsEnding && !IsDepthStale && !IsDepthOverdue && Setting.Flow.Watches.FirstOrDefault(watch => watch.Deed == DeedName.AddWood) is { } watch
+            && !(Setting.Flow.Steps.GetValueOrDefault(State.Step) is { Ask: null } rests && !rests.Watches.Contains(watch.Id))
             ? State.PutOff.TryGetValue(watch.Id, out var until) ? until : last.Time + Setting.Every(watch)
             : null;
 }

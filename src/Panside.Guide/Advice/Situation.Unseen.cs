@@ -11,11 +11,14 @@ public sealed partial class Situation
     /// <summary>A pan that is fired boils by then, whether somebody says so or not: common practice, no source.</summary>
     private const int UsuallyBoils = 20;
 
+    /// <summary>Minutes for which a shallow pan over a dying fire is left unread at the most: twice as long as it is asked for there. No source.</summary>
+    private const int DiesUnread = 20;
+
     /// <summary>Whether nobody has read the depth for so long that the floor could show in ten minutes, or at all though the fire has burned for a while.</summary>
-    public bool IsDepthOverdue => IsOverdue(State.Last(ReadingName.PanDepth), MinutesToBare) || IsDyingUnseen(UsuallyBoils);
+    public bool IsDepthOverdue => IsOverdue(State.Last(ReadingName.PanDepth), MinutesToBare) || IsDyingUnseen(DiesUnread);
 
     /// <summary>Whether the floor could show by now, or nobody has ever read the pan and it may boil: ten minutes after it was overdue at the least.</summary>
-    public bool IsDepthUnseen => IsUnseen(State.Last(ReadingName.PanDepth), MinutesToBare) || IsDyingUnseen(2 * UsuallyBoils);
+    public bool IsDepthUnseen => IsUnseen(State.Last(ReadingName.PanDepth), MinutesToBare) || IsDyingUnseen(2 * DiesUnread);
 
     /// <summary>As <see cref="IsDepthOverdue"/>, of the pan behind.</summary>
     public bool IsBackOverdue => Back is not null && IsOverdue(BackRead, MinutesToBareBack);

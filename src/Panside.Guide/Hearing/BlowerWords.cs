@@ -1,6 +1,5 @@
 using System.Text.RegularExpressions;
 using Panside.Guide.Knowledge;
-using Panside.Guide.Lines;
 using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Hearing;
@@ -11,11 +10,9 @@ internal static partial class BlowerWords
     private const string Thing = "(?:blowers?|fans?|power|electricity|breaker)";
 
     /// <summary>What it means on a rig with a blower; null where it says nothing of it.</summary>
-    /// <param name="at">When it was said.</param>
     /// <param name="said">The words, with single spaces.</param>
     /// <param name="setting">What the session runs on: its flow's words for a blower that stopped, and for one that runs.</param>
-    /// <param name="open">The open prompt.</param>
-    public static Understood? Understand(Moment at, string said, Setting setting, Prompt? open)
+    public static MeansWord? Understand(string said, Setting setting)
     {
         if (!RigFacts.Holds(setting.Rig, "forced-draft") || said.Contains('?', StringComparison.Ordinal))
         {
@@ -24,9 +21,7 @@ internal static partial class BlowerWords
 
         if (Runs().IsMatch(said) && setting.Flow.Words.GetValueOrDefault("blower runs") is { } runs)
         {
-            return open is not null && setting.Flow.Steps.TryGetValue(open.Step, out var step) && step.MeansYes.Contains("it runs", StringComparer.Ordinal)
-                ? new MeansLine(new Answer(at, AnswerWords.Yes))
-                : new MeansWord(runs, "");
+            return new MeansWord(runs, "");
         }
 
         return Stopped().IsMatch(said) && setting.Flow.Words.GetValueOrDefault("blower died") is { } stopped ? new MeansWord(stopped, "") : null;

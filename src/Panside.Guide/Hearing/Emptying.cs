@@ -66,6 +66,15 @@ internal static partial class Emptying
             : new MeansLine(new Did(at, DeedName.EmptyPan, told));
     }
 
+    /// <summary>That a batch stands off the fire, which is neither a dry pan nor poured out yet; null where a line says anything else, or a draw-off stays on the fire.</summary>
+    /// <param name="said">The words, with single spaces.</param>
+    /// <param name="rig">The rig.</param>
+    public static MeansNothing? OffTheFire(string said, Rig rig) =>
+        rig.IsBatch && Off().IsMatch(said) ? new("Off the fire nothing burns. Say 'poured out' with how much, once it is out of the pan.") { IsPlain = true } : null;
+
+    [GeneratedRegex(@"^(?:(?:i|we|ok|okay|yes|yeah|now|so|just|there|got) )*(?:(?:took|lifted|pulled|moved|slid|set|got) (?:it|the (?:whole )?(?:pan|kettle|batch|syrup|thing))|(?:the )?(?:pan|kettle|batch)(?:'?s| is)?) off(?: of)?(?: the (?:fire|heat|plate|hot plate|arch|burner|stove|coals))?(?: now)?$|^(?:(?:ok|okay|yes|yeah|now|got my neighbor,?) )*(?:it'?s|it is|its) off(?: of)? the (?:fire|plate|hot plate|arch|stove|coals)(?: now)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Off();
+
     /// <summary>Whether somebody emptied the pan; a pan that emptied is a cry.</summary>
     private static bool IsEmptied(string[] words) => Array.FindIndex(words, word => word is "emptied" or "drained") is >= 0 and var verb && Array.IndexOf(words, "pan") > verb;
 

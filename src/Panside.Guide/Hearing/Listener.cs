@@ -68,8 +68,7 @@ public sealed partial class Listener(Setting setting)
             (said, text) = (corrected, corrected);
         }
 
-        (said, text) = (Loosely(said), Loosely(text));
-        (said, text) = (AndClimbing().Replace(said, "${number}"), AndClimbing().Replace(text, "${number}"));
+        (said, text) = (LooseAmounts.Plain(said), LooseAmounts.Plain(text));
         (said, text) = (Ladles.AsDraw(Pails.InVolume(said, setting), setting.Rig), Pails.InVolume(text, setting));
 
         if (YesBefore().Match(said) is { Success: true } yes && PouredFirst().IsMatch(said[yes.Length..]))
@@ -292,22 +291,6 @@ public sealed partial class Listener(Setting setting)
     /// <summary>Yes, poured 2 gal: what is told behind the yes is what counts.</summary>
     [GeneratedRegex(@"^(?:i |we |just )*(?:poured|dumped|added|tipped) ", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex PouredFirst();
-
-    /// <summary>An amount as it is spoken or taken back: 1.5ish, three eights, no i meant 1.25.</summary>
-    private static string Loosely(string said) => Meant().Replace(Eighths().Replace(Ish().Replace(said, "${number}"), "eighths"), "");
-
-    [GeneratedRegex(@"(?<number>[0-9])-?ish\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Ish();
-
-    [GeneratedRegex(@"(?<=\b(?:one|three|five|seven|1|3|5|7) )eights\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Eighths();
-
-    [GeneratedRegex(@"^(?:no,? |sorry,? |oops,? |wait,? )*(?:i )?meant (?:to say )?(?=[0-9])", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex Meant();
-
-    /// <summary>225 and climbing: the number is what was read.</summary>
-    [GeneratedRegex(@"^(?<number>[0-9][0-9.]*)(?: (?:°?[fF]|degrees))?,?(?: and| but)?(?: still| slowly| fast)? (?:climbing|rising|going up|coming up|creeping up)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
-    private static partial Regex AndClimbing();
 
     [GeneratedRegex(@"\s+", RegexOptions.CultureInvariant)]
     private static partial Regex Spaces();

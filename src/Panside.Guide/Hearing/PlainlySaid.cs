@@ -19,11 +19,13 @@ internal sealed class PlainlySaid(Setting setting)
     public Understood? Understand(Moment at, string said, string text, Prompt? open)
     {
         var isBurnerAsked = open is not null && setting.Flow.DeedOf(open.Step) == DeedName.ShutOff;
-        return HalfSaid.BeforeCries(said, setting.Rig)
-            ?? BlowerWords.Understand(at, said, setting, open)
+        return HalfSaid.BeforeCries(said)
+            ?? Emptying.OffTheFire(said, setting.Rig)
+            ?? Doors.Understand(said, setting.Rig)
+            ?? BlowerWords.Understand(said, setting)
             ?? BurnerWords.Fails(said, setting.Rig, IsEmergency(open) ? null : setting.Flow.Words.GetValueOrDefault(setting.Rig.Fuel == Fuel.Electric ? "power is out" : "burner went out"))
             ?? BurnerWords.TurnsDown(said, setting.Rig)
-            ?? HalfSaid.Floods(said, setting, open)
+            ?? FillsItself.Understand(said, setting, open)
             ?? BurnerWords.DoesNotShut(said, setting.Rig, isBurnerAsked)
             ?? HalfSaid.Falls(said, open, setting.Flow.Words.GetValueOrDefault("dry pan"))
             ?? (NoCry(at, said, isBurnerAsked) is { } plain && _cries.Hear(text) is null ? plain : null);
@@ -35,6 +37,7 @@ internal sealed class PlainlySaid(Setting setting)
     private Understood? NoCry(Moment at, string said, bool isBurnerAsked) => AskedPlainly.Understand(said, setting.Rig)
         ?? BurnerWords.Understand(at, said, setting.Rig, isBurnerAsked)
         ?? HalfSaid.Understand(said)
+        ?? ComingAndGoing.Understand(said)
         ?? BoilAndCoals.Boils(at, said)
         ?? (NotPoured.IsToCome(said) && !_talk.Asks(said) ? new MeansNothing(NotPoured.PourIt) { IsPlain = true } : null);
 }

@@ -49,7 +49,32 @@ public sealed partial class Decider
             return;
         }
 
+        if (DepthCalledFor(turn, text, understood) is { } depth)
+        {
+            HearUnderstood(turn, text, depth);
+            return;
+        }
+
         HearUnderstood(turn, text, understood);
+    }
+
+    /// <summary>
+    /// A bare number while the depth is called for is that depth, where nothing else takes it; where the tank is asked as well, which of the two is asked.
+    /// Null for any other line, and over two pans, of which it could be either.
+    /// </summary>
+    private Understood? DepthCalledFor(Turn turn, Text text, Understood understood)
+    {
+        if (_setting.Rig.Back is not null || !MeasureText.TryNumber(text.Words.Trim(), out var number, out var behind) || behind.Trim().Length > 0 || !turn.Holds("depth-overdue"))
+        {
+            return null;
+        }
+
+        var reading = new Reading(text.At, ReadingName.PanDepth, new(number, ReadingName.PanDepth.UnitIn(_setting.Units)));
+        return _possible.Fault(reading) is not null ? null
+            : understood is MeansNothing ? new MeansLine(reading)
+            : understood is MeansLine(Reading { Name.Code: "tank-volume" })
+                ? new MeansNothing($"The pan's depth, or the tank? Say 'depth {text.Words.Trim()}', or 'tank {text.Words.Trim()}'.")
+            : null;
     }
 
     /// <summary>

@@ -60,11 +60,11 @@ internal static class StepRows
 
         // A critical step is not skipped: there the answer leads on.
         string? From(string step) => By(step, "answer skip") ?? By(step, Prompt.AnsweredBy(setting.Flow.Steps[step].Ask));
-        // What leads back to where it came from is not gone round.
+        // Steps that are passed by and lead back to each other are not gone round, and none of them is named.
         var (next, passed) = (From(state.Step), new HashSet<string>());
-        while (next is not null && passed.Add(next) && next is not (Flow.End or Flow.LeftAlone) && setting.PassesBy(setting.Flow.Steps[next], fact => Facts.Holds(now, fact)))
+        while (next is not (null or Flow.End or Flow.LeftAlone) && setting.PassesBy(setting.Flow.Steps[next], fact => Facts.Holds(now, fact)))
         {
-            next = From(next);
+            next = passed.Add(next) ? From(next) : null;
         }
 
         return next is null ? "as it goes on" : Dues.What(setting, next);

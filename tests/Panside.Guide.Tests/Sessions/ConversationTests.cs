@@ -31,7 +31,7 @@ public class ConversationTests
         var boil = new Conversation();
         boil.Say("help");
         Assert.Equal(
-            "Flow: emergency, fire, smoke, faint, hurt, dry, scorch, foam, chimney, stuck, stack, float, leak, away, shutdown, feed-shut.", boil.Answers.OfType<ToldLine>().Last().Text);
+            "Flow: emergency, fire, smoke, faint, hurt, dry, scorch, foam, chimney, stuck, stack, float, leak, away, shutdown, tank-valve-shut.", boil.Answers.OfType<ToldLine>().Last().Text);
     }
 
     [Fact]

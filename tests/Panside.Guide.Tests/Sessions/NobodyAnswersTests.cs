@@ -1,3 +1,4 @@
+using Panside.Guide.Advice;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 
@@ -41,6 +42,44 @@ public class NobodyAnswersTests
         boil.After(75);
         boil.Say("depth 1.5");
         Assert.DoesNotContain(boil.After(8), line => line is AdviceLine { Advice: { Action: "check-level", Urgency: "danger" } });
+    }
+
+    [Fact]
+    public void A_bare_number_is_then_that_depth_unless_the_tank_is_asked_too()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("depth 1.5");
+        boil.After(60);
+        var asked = new HashSet<string>();
+        for (var gone = 0; gone < 60 && asked.Count < 3; gone++)
+        {
+            boil.After(1);
+            if (boil.Open is not { Ask: "boil" or "foam" or "tank-volume" } open || !asked.Add(open.Ask))
+            {
+                continue;
+            }
+
+            boil.Say("1.25");
+            Assert.Equal(open.Ask == "tank-volume", boil.Answers.OfType<RefusedLine>().Any(line => line.Why.Contains("depth 1.25", StringComparison.Ordinal)));
+            Assert.Equal(open.Ask != "tank-volume", boil.State.Last(ReadingName.PanDepth)?.Value.Value == 1.25);
+            if (open.Ask != "tank-volume")
+            {
+                boil.Say("undo");
+            }
+        }
+
+        Assert.Contains("tank-volume", asked);
+        Assert.True(asked.Count > 1, string.Join(", ", asked));
+    }
+
+    [Fact]
+    public void Nor_is_wood_told_to_be_due_before_it()
+    {
+        var boil = Conversation.AtSteadyBoil();
+        boil.Say("depth 1.5");
+        Assert.NotNull(new Situation(boil.Session.Setting, boil.State).WoodDue);
+        boil.After(60);
+        Assert.Null(new Situation(boil.Session.Setting, boil.State).WoodDue);
     }
 
     [Fact]
@@ -119,8 +158,8 @@ public class NobodyAnswersTests
     {
         var boil = Conversation.AtSteadyBoil();
         boil.Say("depth 1.5", "draw 219", "yes", "open", "drew 30 gal");
-        Assert.False(boil.Session.Setting is null || new Panside.Guide.Advice.Situation(boil.Session.Setting, boil.State).DrawOpenSince is not null);
-        Assert.NotNull(boil.State.Doubted);
+        Assert.Null(new Situation(boil.Session.Setting, boil.State).DrawOpenSince);
+        Assert.IsType<Reading>(boil.State.Doubted);
         var draws = boil.State.Draws.Count;
         boil.Say("drew 2 qt");
         Assert.Null(boil.State.Doubted);
@@ -212,6 +251,22 @@ public class NobodyAnswersTests
         Assert.Equal("back-again", boil.State.Step);
         boil.Say("2");
         Assert.Equal("steady-boil", boil.Phase);
+    }
+
+    [Fact]
+    public void With_no_sap_left_near_syrup_the_pan_is_thinned_but_no_batch_is()
+    {
+        Assert.Contains(NearSyrupWithoutSap("two-by-four-natural.yaml", "draw 217.4"), line => line is AdviceLine { Advice: { Action: "cool-pan", Urgency: "now" } });
+        Assert.DoesNotContain(NearSyrupWithoutSap("flat-by-hand.yaml", "draw 215"), line => line is AdviceLine { Advice: { Action: "cool-pan", Urgency: "now" } });
+    }
+
+    private static List<LineOut> NearSyrupWithoutSap(string rig, string read)
+    {
+        var boil = Conversation.AtSteadyBoil(rig: rig);
+        boil.Say("depth 1.5", read, "yes");
+        Assert.True(Facts.Holds(new(boil.Session.Setting, boil.State), "draw-at-hand"), read);
+        boil.Say("tank 0");
+        return [.. boil.All, .. boil.After(2)];
     }
 
     [Fact]
