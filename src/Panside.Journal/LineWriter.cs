@@ -350,7 +350,8 @@ public static class LineWriter
     {
         if (value is { } known)
         {
-            json.WriteNumber(key, known);
+            // Minus nothing is nothing.
+            json.WriteNumber(key, known == 0 ? 0 : known);
         }
         else
         {

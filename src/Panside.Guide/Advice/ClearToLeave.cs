@@ -2,6 +2,7 @@ using Panside.Guide.Flows;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
+using Panside.Guide.Words;
 using Panside.Reckoning.Ensemble;
 using Panside.Reckoning.Quantities;
 
@@ -88,7 +89,7 @@ public static class ClearToLeave
         {
             unmet.Add($"the depth has not been read since the last {(by == DeedName.FillPan ? "pour" : by == DeedName.FloodPan ? "flood" : by == DeedName.EmptyPan ? "batch was poured out" : "draw")}");
         }
-        else if (StillFrom(state) is { } calm && (calm.Time - depth.At.Time > Together || state.Last(ObservationName.Boil)!.Value.At.Time - depth.At.Time > Old))
+        else if (StillFrom(state) is { } calm && (calm.Time - depth.At.Time > Together || (state.Last(ObservationName.Boil)!.Value.At.Time - depth.At.Time > Old && !IsToldClear(now))))
         {
             unmet.Add("the depth was read long before the boil went still");
         }
@@ -103,6 +104,11 @@ public static class ClearToLeave
                 : $"the pan is too shallow: {Amount.Shown(now.Setting.Units.From(now.Depth))}");
         }
 
+        if (unmet.Count == 0 && state.Doubted is { } open && TellsOfFire(open) && state.MinutesSince(open.At) <= Old.TotalMinutes)
+        {
+            unmet.Add($"whether it is so has no answer yet: {Describe.Line(open)}");
+        }
+
         if (unmet.Count == 0 && CanPassSyrup(now) is { } sugar)
         {
             unmet.Add(sugar);
@@ -110,6 +116,9 @@ public static class ClearToLeave
 
         return unmet;
     }
+
+    /// <summary>Whether what waits to be settled tells of a fire that burns: wood, a boil that is up, coals that are deep.</summary>
+    private static bool TellsOfFire(LineIn line) => line is Did { Name.Code: "add-wood" or "lit-fire" } or Observed { Name.Code: "boil", Is: "rolling" or "steady" } or Observed { Name.Code: "coals", Is: "deep" };
 
     private static void FireDown(Situation now, List<string> unmet) =>
         Seen(now, ObservationName.Coals, "the coals", unmet, coals => coals switch

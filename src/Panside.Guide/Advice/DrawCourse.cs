@@ -19,6 +19,9 @@ internal sealed class DrawCourse(SessionState state, Func<Temperature, (double M
     /// <summary>A course is taken no further on than this, in minutes. No source.</summary>
     private const double Longest = 4;
 
+    /// <summary>In K: so far under boiling water nothing boils there, whatever the thermometer is off by. No source.</summary>
+    private const double Cold = 0.6;
+
     /// <summary>No pan holds more that still runs, in Brix: no source.</summary>
     private const double Most = 76;
 
@@ -75,11 +78,16 @@ internal sealed class DrawCourse(SessionState state, Func<Temperature, (double M
             ? read
             : null;
 
+    /// <summary>
+    /// What was cooled by a pour comes back to the boil faster than any sugar rises: readings from before it, and those under the boiling point of today's
+    /// water, are no part of a course.
+    /// </summary>
     private static List<Noted<Measure>> ReadingsOf(SessionState state)
     {
         var (kept, shut) = (new List<Noted<Measure>>(), state.DrawEnded?.Time);
         foreach (var one in state.Readings.GetValueOrDefault(ReadingName.DrawTemperature, []).Reverse()
-                     .TakeWhile(one => !(shut >= one.At.Time) && state.MinutesSince(one.At) < ReadingMinutes))
+                     .TakeWhile(one => !(shut >= one.At.Time) && !(state.ChilledAt?.Time >= one.At.Time) && state.MinutesSince(one.At) < ReadingMinutes)
+                     .Where(one => (UnitSystem.Temperature(one.Value) - state.Rig.Boiling).Celsius > -Cold))
         {
             if (kept.Count == 0 || kept[0].At.Time - one.At.Time > TimeSpan.FromSeconds(Corrects))
             {

@@ -76,6 +76,7 @@ public static class Facts
         ["tank-ample"] = now => !now.IsLastChargeDue && now.State.Rig.Tank is { } tank && tank.Liters > now.StopLiters + 1,
         ["tank-short"] = now => now.State.Rig.Tank is { } tank && tank.Liters < now.FloorLiters,
         ["tank-in-doubt"] = now => now.IsTankInDoubt,
+        ["tank-risen"] = now => now.IsTankRisen,
         ["tank-known"] = now => now.State.Rig.Tank is not null,
         ["tank-empty"] = now => now.State.Rig.Tank is { Liters: < 0.4 } || IsTankToldEmpty(now),
         ["tank-told-empty"] = IsTankToldEmpty,

@@ -204,6 +204,17 @@ public sealed partial class Situation
         && State.Now?.Time - doubted.At.Time <= DoubtLasts
         && State.Rig.Tank is { } tank && Setting.Units.Volume(doubted.Measure) < tank;
 
+    /// <summary>
+    /// Whether the last look at the tank found more in it than the look before, over a fire, with no refill told: one of the two was a slip, and who
+    /// stands by the higher one would fire for sap that may not be there. The next look tells.
+    /// </summary>
+    public bool IsTankRisen => IsLit && State.Readings.GetValueOrDefault(ReadingName.TankVolume, []) is [.., var before, var last]
+        && Setting.Units.Volume(last.Value) - Setting.Units.Volume(before.Value) >= Setting.Rig.Tank * TankRose
+        && !(State.Last(DeedName.RefillTank)?.At.Time >= before.At.Time);
+
+    /// <summary>So large a part of the tank is no mark more or less at the gauge. No source.</summary>
+    private const double TankRose = 0.08;
+
     /// <summary>Whether the operator has said that no more wood goes in, or that the burner is off.</summary>
     public bool IsHeld => Setting.Rig.IsBurner ? IsLit && !IsBurnerOn : State.Marks.Contains("wood-held");
 

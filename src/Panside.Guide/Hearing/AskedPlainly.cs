@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Panside.Guide.Lines;
 using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Hearing;
@@ -38,11 +39,15 @@ internal static partial class AskedPlainly
     {
         var words = said.TrimEnd('?', '.', '!', ' ');
         return Rows.FirstOrDefault(row => row.IsThere(rig) && row.Says(words)) is { Ask: { } ask } ? Asked(ask, said)
+            : !rig.IsBurner && WhenFired().IsMatch(words) ? new MeansTalk(new("seen:did:" + DeedName.AddWood.Code, null, 1, said))
             : IsUnseen(words) ? new MeansTalk(new("unknown", null, 1, said))
             : RigFacts.Holds(rig, "forced-draft") && IsOne(words) && BlowerOff().IsMatch(words) ? new MeansNothing(NoBlower) { IsPlain = true }
             : rig.Has("thermometer") && IsOne(said) && !said.Contains('?', StringComparison.Ordinal) && Sheets().IsMatch(words) ? new MeansNothing(Spoon) { IsPlain = true }
             : null;
     }
+
+    [GeneratedRegex(@"^(?:so |and )?(?:when|how long ago|what time|how long)(?: is it| has it been)? (?:did|was|is|have|has|since)(?:n't)? (?:i|we|it|the)?(?: last| since)? ?(?:i |we )?(?:last )?(?:put (?:any |more |the |some )?(?:wood|logs?) (?:in|on)|fire(?:d)?|stoke(?:d)?|charge(?:d)?|fed it|feed it|fed the fire|feed the fire|add(?:ed)? wood|load(?:ed)?(?: it| the fire)?|(?:wood|charge|stoking|load) (?:go in|went in|in))(?: (?:last|it|the fire|up))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex WhenFired();
 
     /// <summary>Whether words that were taken for raked coals say that coals went out of the firebox.</summary>
     /// <param name="words">The words.</param>
@@ -83,7 +88,7 @@ internal static partial class AskedPlainly
     [GeneratedRegex(@"\b(?:stove|house|a touch|a bit|a little|a hair|half|halfway|partway|some|slightly|can'?t|cannot|won'?t|doesn'?t|didn'?t|haven'?t|never|stuck)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Fails();
 
-    [GeneratedRegex(@"\b(?:shovel\w*|scoop\w*|haul\w*|dig(?:ging)?|dug|remov\w+|carry|carried|carrying|dump\w*|throw(?:ing)?|threw|take|took|taking|get|got) (?:(?:out|away) )?(?:of )?(?:the |some |all |my |of |those |hot |red |burning |most )*(?:coals?|embers)(?: .*)?\b(?:out|away|outside|ground|snow|bucket|pail|yard)\b|\b(?:shovel\w*|scoop\w*|haul\w*|dig|dug|carry|carried|dump\w*|throw|threw|take|took) (?:out|away) (?:the |some |all |my |of |those |hot |red |burning |most )*(?:coals?|embers)\b|\bshovel\w* (?:the |my )?(?:coals?|embers)$|\b(?:rake[d]?|pull\w*|drag\w*) (?:out )?(?:the |some |all |my |hot )*(?:coals?|embers) (?:out )?(?:onto|on|into|out of|outside|in a|in the) ?(?:the |a |of )*(?:ground|snow|floor|bucket|pail|yard|firebox|arch|fire|door|outside)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:shovel\w*|scoop\w*|haul\w*|dig(?:ging)?|dug|remov\w+|carry|carried|carrying|dump\w*|throw(?:ing)?|threw|take|took|taking|get|got) (?:(?:out|away) )?(?:of )?(?:the |some |all |my |of |those |hot |red |burning |most )*(?:coals?|embers)(?: .*)?\b(?:out|away|outside|ground|snow|bucket|pail|yard)\b|\b(?:shovel\w*|scoop\w*|haul\w*|dig|dug|carry|carried|dump\w*|throw|threw|take|took) (?:out|away) (?:the |some |all |my |of |those |hot |red |burning |most )*(?:coals?|embers)\b|\bshovel\w* (?:the |my )?(?:coals?|embers)$|\b(?:rake[d]?|raking|pull\w*|drag\w*) (?:the |some |all |my |hot |half |most |of )*(?:coals?|embers) out$|\b(?:rake[d]?|pull\w*|drag\w*) (?:out )?(?:the |some |all |my |hot )*(?:coals?|embers) (?:out )?(?:onto|on|into|out of|outside|in a|in the) ?(?:the |a |of )*(?:ground|snow|floor|bucket|pail|yard|firebox|arch|fire|door|outside)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Shovels();
 
     /// <summary>Coals that were raked level, and ashes of another day.</summary>

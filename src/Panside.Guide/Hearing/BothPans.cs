@@ -18,10 +18,16 @@ internal static partial class BothPans
             return null;
         }
 
+        if (Behind().Match(said) is { Success: true } both && both.Groups["first"].Value[0] != both.Groups["second"].Value[0]
+            && Depth(both, "first", "one") is { } one && Depth(both, "second", "two") is { } two)
+        {
+            return new([one, two]);
+        }
+
         if (Begin().Count(said) == 1 && Named().Match(said) is { Success: true } alone && !alone.Groups["pan"].Value.StartsWith("f", StringComparison.OrdinalIgnoreCase))
         {
             // The pan behind, and not somebody who is back.
-            return hear($"back pan {LastWord().Replace(alone.Groups["rest"].Value, "")}") is MeansLine(Reading) of ? new([of]) : null;
+            return Read(hear($"back pan {LastWord().Replace(alone.Groups["rest"].Value, "")}")) is { } of ? new([of]) : null;
         }
 
         if (Begin().Count(said) != 2)
@@ -35,16 +41,31 @@ internal static partial class BothPans
         {
             var named = Named().Match(part);
             var heard = named.Success ? hear($"{(named.Groups["pan"].Value.StartsWith("f", StringComparison.OrdinalIgnoreCase) ? "depth" : "back pan")} {named.Groups["rest"].Value}") : hear(part);
-            if (heard is not MeansLine(Reading))
+            if (Read(heard) is not { } read)
             {
                 return null;
             }
 
-            facts.Add(heard);
+            facts.Add(read);
         }
 
         return facts.Count > 1 ? new(facts) : null;
+
+        Understood? Depth(Match both, string pan, string amount) =>
+            Read(hear($"{(both.Groups[pan].Value.StartsWith("f", StringComparison.OrdinalIgnoreCase) ? "depth" : "back pan")} {both.Groups[amount].Value}"));
     }
+
+    /// <summary>The reading: beside the name of its pan it is no guess.</summary>
+    private static MeansLine? Read(Understood? heard) => heard switch
+    {
+        MeansLine { Line: Reading } sure => sure,
+        MeansUnsure(Reading unsure) => new(unsure),
+        _ => null,
+    };
+
+    /// <summary>The pan named behind its depth: 2 inches in back and one and a half front.</summary>
+    [GeneratedRegex(@"^(?!front|back|rear)(?:(?:i |we |it'?s |got |have |about |there'?s )*)(?<one>.+?) (?:in |on |at |up )?(?:the )?(?<first>front|back|rear)(?: pan| one)?(?:,| and|;)+ (?:about )?(?<two>.+?) (?:in |on |at |up )?(?:the )?(?<second>front|back|rear)(?: pan| one)?(?: now)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Behind();
 
     /// <summary>Where a pan's name begins.</summary>
     [GeneratedRegex(@"(?=\b(?:front|back|rear)\b)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]

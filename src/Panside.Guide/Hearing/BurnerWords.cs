@@ -27,6 +27,14 @@ internal static partial class BurnerWords
     public static MeansWord? Fails(string said, Rig rig, string? failed) =>
         rig.IsBurner && failed is not null && (RanOut().IsMatch(said) || WentOut().IsMatch(said)) ? new(failed, "") : null;
 
+    /// <summary>What burns is nearly used up, or stands there anew: neither puts it out nor lights it. Null where a line does not say that.</summary>
+    /// <param name="said">The words, with single spaces.</param>
+    /// <param name="rig">The rig.</param>
+    public static MeansNothing? Fuel(string said, Rig rig) => !rig.IsBurner ? null
+        : RunsLow().IsMatch(said) ? new($"Set the next one ready; nothing is taken. If it goes out, say '{rig.Heater} out'.") { IsPlain = true }
+        : NewBottle().IsMatch(said) ? new("Smells nothing? Then light it, and say 'lit' once it burns.") { IsPlain = true }
+        : null;
+
     /// <summary>That it was turned down and burns on, which shuts nothing off; null where a line does not say that.</summary>
     /// <param name="said">The words, with single spaces.</param>
     /// <param name="rig">The rig.</param>
@@ -63,9 +71,16 @@ internal static partial class BurnerWords
     private static partial Regex RanOut();
 
     [GeneratedRegex(
-        @"^(?:(?:oh|hey|shit|damn|uh|and|now|so|i think|looks like|the|my|both|one|wind|a gust|gust) )*(?:(?:burners?|flame|pilot|heater|heat|coil|element|(?:hot ?)?plate|stove)(?:'?s)?(?: (?:is|are|has|have|just|went|all|gone|all gone))* (?:out|gone out|went out|blew out|blown out|cut out|kicked out|gone cold|cold|gone|died|dead|quit|failed)|it(?:'?s)?(?: (?:has|just|is))* (?:gone out|went out|blew out|blown out|cut out|flamed out)|blew (?:it|the (?:flame|burner|fire)) out|(?:it |the (?:burner|flame) |she )?(?:won'?t|will not|doesn'?t|can'?t get it to|not) (?:re)?light(?:ing)?|breaker (?:has )?(?:tripped|blew|popped|blown)|(?:tripped|popped|blew) (?:the |a )?(?:breaker|fuse))(?: (?:on me|again|now|just now|for some reason|by itself))*$",
+        @"^(?:(?:oh|hey|shit|damn|uh|and|now|so|i think|looks like|the|my|both|one|wind|a gust|gust) )*(?:(?:burners?|flame|pilot|heater|heat|coil|element|(?:hot ?)?plate|stove)(?:'?s)?(?: (?:is|are|has|have|just|went|all|gone|all gone))* (?:out|gone out|went out|blew out|blown out|cut out|kicked out|gone cold|cold|gone|died|dead|quit|failed)|it(?:'?s)?(?: (?:has|just|is))* (?:gone out|went out|blew out|blown out|cut out|flamed out)|blew (?:it|the (?:flame|burner|fire)) out|(?:it |(?:the |my )?(?:burner|flame|pilot) |she )?(?:won'?t|will not|doesn'?t|can'?t get it to|not|wont|doesnt) (?:(?:re)?light(?:ing)?|stay (?:lit|on))|(?:keeps? |kept )?(?:going|blowing (?:it |the (?:flame|burner) )?) ?out|breaker (?:has )?(?:tripped|blew|popped|blown)|(?:tripped|popped|blew) (?:the |a )?(?:breaker|fuse))(?:(?: (?:on me|again|now|just now|for some reason|by itself))| and (?:it |i )?(?:won'?t|wont|can'?t|cant) (?:re)?light(?: it)?)*$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex WentOut();
+
+    /// <summary>What is nearly used up burns still.</summary>
+    [GeneratedRegex(@"^(?:the |my |our )?(?:gas|propane|oil|fuel|(?:gas |propane )?(?:bottle|cylinder))(?:'?s| is| are)? (?:getting |gettin |running |runnin |kind of |pretty |a bit )*(?:low|light|short|down)(?: (?:on me|now|again))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex RunsLow();
+
+    [GeneratedRegex(@"^(?:ok |okay |yes |done |i |we |i've |got |have |just |there'?s |on )*(?:(?:(?:changed|swapped|switched|replaced|hooked up|connected) (?:out |over )?(?:to )?(?:the |a |my )?(?:new |fresh |full |other |next |second |gas |propane )*(?:bottle|cylinder|tank)s?)|(?:the |a )?(?:new|fresh|full|other|next|second) (?:gas |propane )?(?:bottle|cylinder|tank)(?: (?:is|on|in|hooked|connected))*)(?: (?:up|now|over|on))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex NewBottle();
 
     [GeneratedRegex(
         @"\b(?:can'?t|cannot|can not|couldn'?t|unable to) (?:shut|turn|switch|close|get) .*\b(?:off|shut)\b|\b(?:can'?t|cannot|couldn'?t) (?:shut|close) (?:the )?(?:burner|gas|propane)|\b(?:won'?t|will not|does ?n'?t|wouldn'?t|not) (?:shut|turn|switch|go|close)(?:ting|ing)?(?: off| out| down)?$|\bstuck on$",

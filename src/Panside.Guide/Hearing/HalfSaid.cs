@@ -9,7 +9,14 @@ internal static partial class HalfSaid
     /// <summary>What is plainly no cry, whatever danger it sounds like; null for any other line.</summary>
     /// <param name="said">The words, with single spaces.</param>
     public static Understood? BeforeCries(string said) =>
-        NoBottom().IsMatch(said) ? new MeansNothing("The pan's bottom? Then say its depth, 'depth …'. If smoke or steam hides the room, say 'smoke'.") { IsPlain = true } : null;
+        WaterOnFire().IsMatch(said) ? new MeansNothing(NoWater) { IsPlain = true }
+        : NoBottom().IsMatch(said) ? new MeansNothing("The pan's bottom? Then say its depth, 'depth …'. If smoke or steam hides the room, say 'smoke'.") { IsPlain = true } : null;
+
+    /// <summary>Common practice, no source.</summary>
+    private const string NoWater = "No: steam and hot ash burst out of the door, and hot iron cracks. Let it burn down, door shut, and keep the pan deep.";
+
+    [GeneratedRegex(@"^(?:so |and |ok |hey )*(?:can|could|should|may|shall|do|is it ok (?:to|if)|would it help to)(?: i| we| you)? ?(?:just )?(?:throw|pour|put|dump|spray|shovel|chuck)(?: some| a bit of| a pail of| a bucket of| cold)* (?:water|snow) (?:on|in|into|onto|over) (?:the |my |it |those |these )*(?:fire|coals|embers|firebox|logs|wood)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex WaterOnFire();
 
     /// <summary>A level that falls fast, of nothing that is named: the pan, unless foam is looked at. Null for any other line.</summary>
     /// <param name="said">The words, with single spaces.</param>
@@ -22,12 +29,21 @@ internal static partial class HalfSaid
     /// <param name="said">The words, with single spaces.</param>
     public static Understood? Understand(string said) =>
         NearlyEmpty().IsMatch(said) ? new MeansNothing("Nearly empty is how much? Read it: type 'tank' and the figure, like 'tank 2'.") { IsPlain = true }
+        : SmellsOdd().IsMatch(said) ? new MeansNothing(TalkListener.WhichSmell) { IsPlain = true }
+        : WentElsewhere().IsMatch(said) ? new MeansNothing("Nothing is taken of that. What is left shows in the tank: say 'tank …'.") { IsPlain = true }
         : FireDies().IsMatch(said) ? new MeansNothing("If no more wood goes in, say 'shutdown'. Of the coals say 'coals thin' or 'coals spent'.") { IsPlain = true }
         : null;
 
     /// <summary>A fire that is let go is no operator who goes.</summary>
     [GeneratedRegex(@"^(?:the |my |and |so |now )*fire(?:'?s)?(?: is)? (?:going|dying|burning|gone|goin|dyin) (?:out|down)(?: (?:for the night|tonight|now|for tonight|slowly))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex FireDies();
+
+    [GeneratedRegex(@"^(?:it |something |the pan |that |this |i |we |now |steam |the steam )*(?:smell(?:s|ed|ing|in)?)(?: like)?(?: (?:kind of|kinda|a bit|a little|something|sort of|really|rather))* (?:off|funny|weird|odd|strange|different|wrong|bad|not right|fishy)(?: (?:to me|now|here|in here))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex SmellsOdd();
+
+    /// <summary>Sap that somebody has now, or the floor.</summary>
+    [GeneratedRegex(@"^(?:(?:i|we|just|the|my|a|kid|kids|dog|cat|wife|somebody|someone|he|she|they|accidentally|had|have|also|oops|damn|shit)[ ,]+)*(?:gave|given|lost|spilled|spilt|knocked over|kicked over|tipped over|sold|wasted|borrowed) (?!.*\b(?:pan|draw\w*|valve)\b).*\b(?:gal\w*|quarts?|qts?|liters?|litres?|pails?|buckets?|sap)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex WentElsewhere();
 
     [GeneratedRegex(@"^(?:i |we |now |and )*(?:can'?t|cannot|can not|couldn'?t) see (?:the |its |any |no )*(?:bottom|floor)(?: (?:of (?:it|the pan|my pan)|any ?more|now))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex NoBottom();

@@ -55,6 +55,11 @@ public sealed partial class Listener(Setting setting)
             return Word(at, cleared, open) as MeansWord ?? (Understood?)_cries.Hear(cleared) ?? new MeansNothing(stray);
         }
 
+        if (AskedThenSaid.Behind(said) is { } told && _cries.Hear(told) is { } cried)
+        {
+            return cried;
+        }
+
         if (Supposition.Behind(said) is { } supposed)
         {
             // What would be a cry if it were so is no reckoning: what if the pan leaks.
@@ -84,7 +89,7 @@ public sealed partial class Listener(Setting setting)
             ?? (_talk.Asks(said) ? null : Told(at, said, text, open))
             ?? _talk.Term(text);
         return Sugar(understood is not (null or MeansNothing { IsLow: false, IsNoCry: false, IsPlain: false }) ? understood
-            : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? Lost(text, said, open));
+            : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? (Understood?)Chatty(at, said, open) ?? (Understood?)Parts(at, said) ?? Lost(text, said, open));
     }
 
     /// <summary>What only tells, and is no question: every word of it is known.</summary>
@@ -94,6 +99,7 @@ public sealed partial class Listener(Setting setting)
         ?? (_cries.Hear(text) is null ? _talk.Relit(at, said) ?? (Understood?)NoSap(at, said) ?? _talk.Gone(at, said) : null)
         ?? SapLeft.Read(at, said, setting.Units)
         ?? Stoking.Understand(at, said, setting.Rig)
+        ?? (open is not null && setting.Flow.DeedOf(open.Step) == DeedName.AddWood ? null : Stoking.Perhaps(at, said, setting.Rig))
         ?? (DeedWhereAsked.IsDrawn(open, setting) ? _talk.Drawn(at, text) : null)
         ?? Listed(at, said)
         ?? _numbers.Hear(at, said, open);
@@ -236,6 +242,33 @@ public sealed partial class Listener(Setting setting)
             : deed == DeedName.FillPan ? new MeansPoured(new(at, deed, null))
             : new MeansLine(new Did(at, deed, null));
     }
+
+    /// <summary>What is plain between the commas of a line that is not understood as a whole: wood in, pan 1 3/8, kids are screaming. Null where nothing is.</summary>
+    private MeansSeveral? Parts(Moment at, string said)
+    {
+        var parts = said.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries);
+        var facts = parts.Length < 2 || said.Contains('?', StringComparison.Ordinal) ? []
+            : parts.Where(part => char.IsLetter(part[0])).Select(part => Word(at, part, null) ?? _numbers.Hear(at, part, null)).Where(part => part is MeansLine(Reading or Observed or Did)).OfType<Understood>().ToList();
+        return facts.Count > 0 ? new(facts) : null;
+    }
+
+    /// <summary>A yes or a no with talk behind it that means nothing here: yup, boiled Thursday. Where it takes the word back, or puts it off, it is none.</summary>
+    private static MeansLine? Chatty(Moment at, string said, Prompt? open) => open?.Ask != Prompt.Confirm || said.Contains('?', StringComparison.Ordinal) || said.Count(letter => letter == ' ') > LongestChat ? null
+        : ChattyYes().IsMatch(said) && !Holds().IsMatch(said) ? new(new Answer(at, AnswerWords.Yes))
+        : ChattyNo().IsMatch(said) && !Holds().IsMatch(said) ? new(new Answer(at, AnswerWords.No))
+        : null;
+
+    /// <summary>In gaps between words: longer talk is of something else.</summary>
+    private const int LongestChat = 7;
+
+    [GeneratedRegex(@"^(?:yes|yep|yeah|yup|ya|aye)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex ChattyYes();
+
+    [GeneratedRegex(@"^(?:no|nope|nah)\b[, ]+(?!worries|problem|idea|kidding|way|wonder|clue|matter|doubt|need|more|longer|sign|sap|wood|fire|foam|smell|smoke|change)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex ChattyNo();
+
+    [GeneratedRegex(@"\b(?:but|except|if|until|till|unless|yet|almost|nearly|soon|not|n't|\w+n't|never|when|after|before|in a|wait|hold|maybe|think|guess|no|yes|will|gonna|going to)\b(?<!^.{0,4})", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Holds();
 
     private MeansNothing Lost(string text, string said, Prompt? open)
     {

@@ -16,6 +16,16 @@ internal static partial class Pouring
     /// <summary>The answer to a pour that is told without its amount.</summary>
     public const string HowMuch = "How much? Say 'poured 2 gal' for the pan, 'refill 10 gal' for the tank; or read the depth: 'depth 1 1/2'.";
 
+    /// <summary>Whether a line says with what, or how, liquid went in, and names no wood: dumped some in, put a pitcher in.</summary>
+    /// <param name="said">The words.</param>
+    public static bool NamesAVessel(string said) => Vessel().IsMatch(said) && !OfWood().IsMatch(said);
+
+    [GeneratedRegex(@"\b(?:dump\w*|pour\w*|tipp?ed|sloshed|splash\w*|ladled|dipped|pitchers?|jugs?|buckets?|pails?|dippers?|saucepans?|kettles?|pots?|bottles?|cups?)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Vessel();
+
+    [GeneratedRegex(@"\b(?:wood|logs?|splits?|sticks?|slabs?|armloads?|armfuls?|fire|firebox|stove|arch|chunks?|kindling|pieces?|charge|load)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex OfWood();
+
     private enum Part
     {
         Filler,

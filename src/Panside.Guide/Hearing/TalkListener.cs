@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Panside.Guide.Answering;
 using Panside.Guide.Hearing.Talk;
+using Panside.Guide.Hearing.Terms;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
@@ -63,6 +64,11 @@ internal sealed partial class TalkListener(Setting setting)
         }
 
         var meanings = ear.Hear(text, kind => Weight(kind, open));
+        if (ear.BeginsAsSupposed(text) && meanings.Any(Tells))
+        {
+            return new([new MeansNothing($"'{text.Trim()}' supposes, so nothing is taken. To reckon with it say {Supposition.Forms}.")], IsWhole: false, 0);
+        }
+
         var begins = ear.BeginsAsQuestion(text);
         if (begins && meanings is [var first, ..] && IsOfThings(first))
         {
@@ -84,7 +90,7 @@ internal sealed partial class TalkListener(Setting setting)
             meanings = [.. meanings.Select(meaning => Tells(meaning) ? meaning with { Share = double.Min(meaning.Share, AskedBack) } : meaning)];
         }
 
-        var facts = meanings.Where(meaning => meaning.Kind is not (Meaning.None or Meaning.Cry) && meaning.Share >= LeastOf(meaning)).ToList();
+        var facts = meanings.Where(meaning => meaning.Kind is not (Meaning.None or Meaning.Cry) && meaning.Share >= LeastOf(meaning) && !(meaning.Root == "answer" && meanings.Count > 1 && ear.SaysNothing(meaning.Words)) && (IsAskedFor(meaning, open) || !ear.IsUnnamed(meaning, text)) && !(meaning.Kind == "word:back" && BackOf().IsMatch(text)) && !(meaning.Rest.EndsWith("pan-depth", StringComparison.Ordinal) && OnTop().IsMatch(text))).ToList();
         return facts.Count == 0
             ? TalkHeard.Nothing
             : new([.. facts.Select(fact => Line(at, fact))], facts.Count == meanings.Count, facts.Min(fact => fact.Share));
@@ -156,6 +162,8 @@ internal sealed partial class TalkListener(Setting setting)
         _ => AskedFrom,
     };
 
+    private static bool IsAskedFor(Meaning meaning, Prompt? open) => open is not null && meaning.Rest == open.Ask;
+
     private static double Weight(string kind, Prompt? open) => open switch
     {
         null => 1,
@@ -182,6 +190,14 @@ internal sealed partial class TalkListener(Setting setting)
 
     [GeneratedRegex(@"\bout of (?:\w+ )?(?:wood|logs|splits|sticks|slabs)\b", RegexOptions.CultureInvariant)]
     private static partial Regex OutOf();
+
+    /// <summary>The back of something, or what else came back, is no operator who does.</summary>
+    [GeneratedRegex(@"\b(?:in|to|of|into|at|on|for) (?:the )?back\b|\bback (?:pan|one|side|door|channel)\b|\b(?:power|lights?|it|foam|fire|she) (?:just |always |never )?(?:came|comes|sits|goes|is) back\b|\bsits back\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex BackOf();
+
+    /// <summary>How high something else stands: a layer of foam on the pan, the snow.</summary>
+    [GeneratedRegex(@"^\W*(?:the |my |a |some )*(?:foam|froth|snow|ice|ash|ashes|scale|niter|sand|mud|steam)\b(?!.*\b(?:pan|depth|level|sap)(?:'s)? (?:is|at|now|reads|stands|[0-9]))", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex OnTop();
 
     [GeneratedRegex(@"\bshut\b", RegexOptions.CultureInvariant)]
     private static partial Regex Shut();

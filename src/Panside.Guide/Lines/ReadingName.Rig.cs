@@ -64,9 +64,13 @@ public sealed partial class ReadingName
             : UnitSystem.Temperature(read) >= boil.DrawPointToday
                 ? "It would take syrup there: if so, say yes and draw it off now."
             : "It would take a much sweeter pan: if so, say yes, and have the pail ready.",
-        WarnsOfDanger = (boil, read, _) => boil.IsPanFallen && UnitSystem.Temperature(read) >= boil.DrawPointToday,
+        WarnsOfDanger = (boil, read, _) => UnitSystem.Temperature(read) >= boil.DrawPointToday && (boil.IsPanFallen || IsOverDrawnPoint(boil)),
         Doubted = DrawOffDoubted,
     };
+
+    /// <summary>Whether it stood at the draw point at the look before: syrup that is there thickens on, faster than anything is reckoned.</summary>
+    private static bool IsOverDrawnPoint(IBoil boil) => boil.Last(DrawTemperature) is { } before && UnitSystem.Temperature(before.Value) >= boil.DrawPointToday
+        && boil.MinutesSince(before.At) <= DrawTemperature.Interval.TotalMinutes * 2;
 
     /// <summary>The same thermometer in boiling water today.</summary>
     public static readonly ReadingName BoilingWaterTemperature = new("boiling-water-temperature", Dimension.Temperature, "boiling water", TimeSpan.FromHours(6))

@@ -42,6 +42,12 @@ public sealed partial class Decider
             return;
         }
 
+        if (turn.Holds("emergency-on") && FalseAlarm.IsSaid(text.Words))
+        {
+            TakeCryBack(turn, text);
+            return;
+        }
+
         var understood = _listener.Understand(text.At, text.Words, Asked(turn.State));
         if (understood is MeansWord { Word: not ("note" or Supposition.Word) } or MeansCry or MeansLine(Lines.Answer { Word: AnswerWords.No }) && NothingLeft.IsSapIn(text.Words))
         {
@@ -58,6 +64,19 @@ public sealed partial class Decider
         HearUnderstood(turn, text, understood);
     }
 
+    /// <summary>A cry that was none is taken back where nothing was told after it; else its page is gone through, which ends with a look.</summary>
+    private void TakeCryBack(Turn turn, Text text)
+    {
+        if (_setting.Flow.Dangers.Any(danger => danger.Code == turn.State.LastSaid) && turn.State.Past.Count > 0)
+        {
+            Conversation.Heard(turn, text.At, "undo");
+            _replies.Reply(turn, "undo", "");
+            return;
+        }
+
+        turn.Refuse("Good. Answer what stands asked, and this ends: a look at the pan costs a minute.", "text");
+    }
+
     /// <summary>
     /// A bare number while the depth is called for is that depth, where nothing else takes it; where the tank is asked as well, which of the two is asked.
     /// Null for any other line, and over two pans, of which it could be either.
@@ -72,6 +91,7 @@ public sealed partial class Decider
         var reading = new Reading(text.At, ReadingName.PanDepth, new(number, ReadingName.PanDepth.UnitIn(_setting.Units)));
         return _possible.Fault(reading) is not null ? null
             : understood is MeansNothing ? new MeansLine(reading)
+            : understood is MeansLine(Reading { Name.Code: "tank-volume" }) && turn.Holds("depth-unseen") && UnitSystem.Length(reading.Measure) <= _setting.Rig.WallDepth ? new MeansLine(reading)
             : understood is MeansLine(Reading { Name.Code: "tank-volume" })
                 ? new MeansNothing($"The pan's depth, or the tank? Say 'depth {text.Words.Trim()}', or 'tank {text.Words.Trim()}'.")
             : null;
@@ -117,6 +137,9 @@ public sealed partial class Decider
                 break;
             case MeansLine(Did { Name.Code: "leave" }) when ToLeaveLater().IsMatch(text.Words):
                 _conversation.Answer(turn, text.At, AskedPlainly.Asked("leave", text.Words).Meaning);
+                break;
+            case MeansLine(Did { Name.Code: "add-wood", Measure: null }) when Pouring.NamesAVessel(text.Words):
+                HearPoured(turn, new Did(text.At, DeedName.FillPan, null) { Is = turn.State.Open?.Pour?.Liquid ?? Liquids.Sap });
                 break;
             case MeansPoured(var pour):
                 HearPoured(turn, pour);
@@ -308,7 +331,8 @@ public sealed partial class Decider
     /// <summary>What may have been meant is asked, where it could be.</summary>
     private void AskWhether(Turn turn, LineIn line)
     {
-        if (line is Observed { Name.Code: "boil" or "foam" or "coals" } && !turn.Now.IsLit)
+        if ((line is Observed { Name.Code: "boil" or "foam" or "coals" } or Did { Name.Code: "spread-coals" } && !turn.Now.IsLit)
+            || (line is Observed { Name.Code: "coals" or "gradient" or "boil" } && turn.Holds("emergency-on")))
         {
             turn.Refuse("Not sure what was meant. Answer what is asked, or say it in other words.", "text");
             return;

@@ -213,15 +213,31 @@ public sealed partial class Decider
             return;
         }
 
-        if (line is Did { Name.Code: "add-wood" or "lit-fire" } && !_setting.Rig.IsBurner && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
+        if (line is Did { Name.Code: "lit-fire" } && !_setting.Rig.IsBurner && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
         {
-            Question(turn, line, new("Wood in an emergency? Add none until it is over.", "Yes counts what burns already."));
+            Question(turn, line, new("A new fire in an emergency? Light none until it is over.", "Yes counts what burns already."));
+            return;
+        }
+
+        if (line is Did { Name.Code: "add-wood" } && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
+        {
+            // What burns is counted, or all that follows is told too soon.
+            Take(turn, line);
+            turn.Tell("Counted. Add no more wood until this is over. 'undo' takes it back.");
             return;
         }
 
         if (line is Did { Name.Code: "lit-fire" } && _setting.Rig.IsBurner && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
         {
             Question(turn, line, new("Light it in an emergency? Not before it is over, and nothing smells.", "Yes counts what burns already."));
+            return;
+        }
+
+        if (line is Did { Name.Code: "leave" } && before is null && turn.State.Doubted is { } unsettled && SpeaksAgainstLeaving(unsettled))
+        {
+            // Nobody goes past a question whose yes would keep him here.
+            turn.Happen(new Doubted(null));
+            Question(turn, unsettled with { At = line.At }, new($"Before you leave: {Describe.Line(unsettled)}? Yes or no.", "Yes takes it, no drops it. Then say 'leave' again."));
             return;
         }
 
@@ -236,6 +252,10 @@ public sealed partial class Decider
 
         Take(turn, line, isAmountTold: before is Did { IsUnmeasured: true } && line.At.Time - before.At.Time <= Situation.DoubtLasts);
     }
+
+    /// <summary>Whether what waits to be settled would keep its operator there: wood, a boil that is up, coals that glow, a pan that was read.</summary>
+    private static bool SpeaksAgainstLeaving(LineIn line) => line is Did { Name.Code: "add-wood" or "lit-fire" } or Observed { Name.Code: "boil", Is: not "still" } or Observed { Name.Code: "coals", Is: not "spent" }
+        or Observed { Name.Code: "smell", Is: "scorched" } or Reading { Name.Code: "pan-depth" or "back-pan-depth" };
 
     /// <summary>Why coals are hardly spent already; null where they may be.</summary>
     private static string? SpentTooSoon(Turn turn, Moment at)

@@ -1,3 +1,4 @@
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Rigs;
 
@@ -24,11 +25,12 @@ internal static class Sequence
         var (rig, units) = (turn.Now.Setting.Rig, turn.Now.Setting.Units);
         return did.Name.Code switch
         {
-            "lit-fire" when rig.IsBurner => turn.Now.IsBurnerOn ? $"The {rig.Heater} is on already. Say 'shut off' once it is off." : null,
+            "lit-fire" when rig.IsBurner && turn.Now.IsBurnerOn && turn.Now.Setting.Flow.Steps[state.Step].Deed != DeedName.ShutOff => $"The {rig.Heater} is on already. Say 'shut off' once it is off.",
             "add-wood" or "spread-coals" when rig.IsBurner => $"This pan has no wood fire. 'lit' and 'shut off' tell of its {rig.Heater}.",
             "shut-off" when !rig.IsBurner => "This pan has a wood fire: it is not shut off. Say 'shutdown' to end it.",
             "shut-off" when !turn.Now.IsBurnerOn && turn.Now.Setting.Flow.Steps[state.Step].Deed != DeedName.ShutOff => $"The {rig.Heater} is off already.",
-            "lit-fire" when state.Last(DeedName.LitFire) is not null => "The fire is lit already. For more wood say 'wood'.",
+            "lit-fire" when rig.IsBurner => null,
+            "lit-fire" when state.Last(DeedName.LitFire) is not null && !IsOut(state) => "The fire is lit already. For more wood say 'wood'.",
             "open-draw" when rig.IsBatch => "This pan has no draw-off: its batch is poured out whole. Say 'poured out' with how much.",
             "close-draw" when rig.IsBatch => "This pan has no draw-off. If the batch is out, say 'poured out' with how much.",
             "open-draw" when open => "The draw-off is open already. Say 'drew' with the volume when it is shut.",
@@ -44,4 +46,12 @@ internal static class Sequence
             _ => null,
         };
     }
+
+    /// <summary>Whether the fire may have gone out, so that lighting it again is no slip: the boil was seen still, the coals down, or nobody put in wood for so long.</summary>
+    private static bool IsOut(SessionState state) => state.StillSince is not null
+        || (state.Last(ObservationName.Coals) is { Value: "spent" or "thin" } coals && !(state.Last(DeedName.AddWood)?.At.Time > coals.At.Time))
+        || state.MinutesSince((state.Last(DeedName.AddWood) ?? state.Last(DeedName.LitFire)!.Value).At) > BurnsOut.TotalMinutes;
+
+    /// <summary>No charge of a small firebox burns so long: no source.</summary>
+    private static readonly TimeSpan BurnsOut = TimeSpan.FromHours(2);
 }

@@ -10,9 +10,10 @@ public class CryEarTests(ITestOutputHelper output)
     [InlineData(CryCorpus.Fitted, "en", 0.99, 0.99, 10)]
     [InlineData("cries-own.tsv", "en", 0.99, 0.99, 2)]
     [InlineData("cries-french.tsv", "fr", 0.97, 0.95, 0)]
-    [InlineData("cries-unseen.tsv", "en", 0.97, 0.945, 11)]
+    [InlineData("cries-unseen.tsv", "en", 0.97, 0.94, 12)]
     [InlineData("cries-second.tsv", "en", 0.985, 0.97, 10)]
-    [InlineData("cries-third.tsv", "en", 0.96, 0.95, 46)]
+    [InlineData("cries-third.tsv", "en", 0.96, 0.945, 46)]
+    [InlineData("cries-fourth.tsv", "en", 0.915, 0.855, 23)]
     public void Cries_of_every_habit_are_heard_and_ordinary_talk_is_not(string file, string language, double opened, double right, int mistaken)
     {
         Assert.SkipUnless(CryCorpus.IsThere(file), $"{file} is not here.");

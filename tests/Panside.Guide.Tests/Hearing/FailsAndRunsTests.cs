@@ -162,8 +162,8 @@ public class FailsAndRunsTests
         var boil = Steady("flat-by-hand.yaml", "poured");
         boil.Say("pan 1 3/4");
         Assert.Equal("1.75 in", boil.State.Last(ReadingName.PanDepth)!.Value.Value.ToString());
-        Assert.Equal("1 gal", Poured("poured", "about 1 gal"));
-        Assert.Null(Poured("poured", "about 1 1/2"));
+        Assert.Equal("1 gal", Poured("poured some sap in", "about 1 gal"));
+        Assert.Null(Poured("poured some sap in", "about 1 1/2"));
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using Panside.Guide.Advice;
 using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 
@@ -73,6 +74,29 @@ public class LastChargeTests
         Assert.DoesNotContain(boil.After(12).OfType<AdviceLine>(), line => line.Advice.Action == "add-wood");
         boil.Say("no");
         Assert.Contains(boil.Answers.OfType<AdviceLine>(), line => line.Advice.Action == "add-wood");
+    }
+
+    [Fact]
+    public void A_tank_that_rose_and_was_stood_by_is_looked_at_once_more_before_it_is_fired_for()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 20);
+        boil.Say("depth 1 1/2", "tank 30");
+        boil.Only<QuestionLine>();
+        boil.Say("yes");
+        boil.After(5);
+        Assert.Equal("tank-second", boil.Open!.Step);
+        boil.Say("19", "yes");
+        Assert.False(Facts.Holds(new(boil.Session.Setting, boil.State), "tank-risen"));
+    }
+
+    [Theory]
+    [InlineData("refill 10 gal")]
+    [InlineData("refill")]
+    public void A_tank_that_rose_by_a_refill_is_not_asked_again(string refill)
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 20);
+        boil.Say("depth 1 1/2", refill, "tank 30");
+        Assert.False(Facts.Holds(new(boil.Session.Setting, boil.State), "tank-risen"));
     }
 
     [Fact]

@@ -36,6 +36,14 @@ internal sealed partial class AmountReader(TalkWords words)
                     continue;
                 }
 
+                if ((at > 0 && words.Per.Contains(all[at - 1].Text) ? behind : PastRate(all, behind)) is { } past)
+                {
+                    // Twenty five gallons an hour, a cord per six hours: no amount of anything that is here.
+                    pieces.Add(new("<rate>", null, all[at].IsPaused));
+                    at = past;
+                    continue;
+                }
+
                 pieces.Add(new(NameOf(amount), amount, all[at].IsPaused));
                 at = PastInstead(all, amount, behind);
             }
@@ -47,6 +55,15 @@ internal sealed partial class AmountReader(TalkWords words)
         }
 
         return pieces;
+    }
+
+    /// <summary>The place past what makes a rate of the amount before it; null where nothing does: a minute ago is no rate.</summary>
+    private int? PastRate(List<SpokenWord> all, int at)
+    {
+        string Text(int place) => place < all.Count && !all[place].IsPaused ? all[place].Text : "";
+        return words.Per.Contains(Text(at)) ? int.Min(at + 2, all.Count)
+            : words.One.Contains(Text(at)) && words.Rates.Contains(Text(at + 1)) && !words.Ago.Contains(Text(at + 2)) ? at + 2
+            : null;
     }
 
     /// <summary>Three splits, two channels, the last one: a number that measures nothing.</summary>

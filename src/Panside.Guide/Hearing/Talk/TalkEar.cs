@@ -116,6 +116,25 @@ internal sealed class TalkEar(TalkWords words, FittedWeights? fitted, string ste
         bool Begins(IReadOnlyList<string> with) => with.Any(first => said.StartsWith(first + " ", StringComparison.Ordinal));
     }
 
+    /// <summary>Whether a line supposes by how it begins what is not so.</summary>
+    public bool BeginsAsSupposed(string text) => Letters.Plain(text).TrimStart() is var said && words.Supposes.Any(first => said.StartsWith(first + " ", StringComparison.Ordinal));
+
+    /// <summary>
+    /// Whether a number without a unit stands in a line that names nothing of the reading that it was guessed to be: in <c>then I let her down at
+    /// six</c> no tank is spoken of.
+    /// </summary>
+    /// <param name="meaning">What was guessed.</param>
+    /// <param name="text">The line.</param>
+    public bool IsUnnamed(Meaning meaning, string text) => meaning is { Root: "reading", Amount.Unit: null } && words.NamedBy.TryGetValue(meaning.Rest, out var names)
+        && $" {Letters.Plain(text).Trim()}" is var said && said.Count(letter => letter == ' ') > ShortestSentence
+        && !names.Any(name => said.Contains(" " + name, StringComparison.Ordinal));
+
+    /// <summary>Longer ones have room for a name; <c>tk 37</c> is how some write.</summary>
+    private const int ShortestSentence = 3;
+
+    /// <summary>Whether a piece has nothing but words that say nothing: about, just.</summary>
+    public bool SaysNothing(string piece) => piece.Split(' ').All(words.Light.Contains);
+
     /// <summary>Whether a line says that the tank is empty, and nothing else.</summary>
     public bool IsTankEmpty(string text)
     {

@@ -35,6 +35,9 @@ internal sealed class TalkWords
         (Instead, Pints, When) = (Words(map, "instead"), Words(map, "pints"), Words(map, "when"));
         (Defines, Measures) = (map.Texts("define", required: true), map.Texts("measure", required: true));
         More = $" {map.Text("more", required: true)} ";
+        (Per, Rates) = (Words(map, "per"), Words(map, "rates"));
+        Supposes = map.Texts("supposes", required: true);
+        NamedBy = Lists(map, "named-by");
         Times = Numbered(map, "times");
         Light = map.Texts("light").ToFrozenSet(StringComparer.Ordinal);
         map.Finish();
@@ -84,6 +87,18 @@ internal sealed class TalkWords
 
     /// <summary>What is counted and not measured: splits, channels.</summary>
     public FrozenSet<string> Counted { get; }
+
+    /// <summary>Between an amount and what it is of each: per.</summary>
+    public FrozenSet<string> Per { get; }
+
+    /// <summary>Behind an amount and an article: so much in such a time, or of each such thing.</summary>
+    public FrozenSet<string> Rates { get; }
+
+    /// <summary>The beginnings of what is not so: supposing.</summary>
+    public IReadOnlyList<string> Supposes { get; }
+
+    /// <summary>By reading, beginnings of words one of which names it.</summary>
+    public FrozenDictionary<string, IReadOnlyList<string>> NamedBy { get; }
 
     /// <summary>Says that what is named is not so.</summary>
     public FrozenSet<string> Denied { get; }
@@ -233,6 +248,10 @@ internal sealed class TalkWords
     public static FrozenDictionary<string, TalkWords> Read(string file, string text) => WordsByLanguage.Read(file, text, "talk", language => new TalkWords(language));
 
     private static FrozenSet<string> Words(YamlMap map, string key) => map.Texts(key, required: true).ToFrozenSet(StringComparer.Ordinal);
+
+    private static FrozenDictionary<string, IReadOnlyList<string>> Lists(YamlMap map, string key) =>
+        map.Map(key, required: true) is not { } rows ? FrozenDictionary<string, IReadOnlyList<string>>.Empty
+        : rows.Keys.ToList().ToFrozenDictionary(row => row, row => rows.Texts(row, required: true), StringComparer.Ordinal);
 
     private static FrozenDictionary<string, double> Numbered(YamlMap map, string key)
     {

@@ -1,0 +1,14 @@
+using System.Text.RegularExpressions;
+
+namespace Panside.Guide.Hearing;
+
+/// <summary>Who says on the page of a danger that there is none: what was cried is taken back, and nothing else.</summary>
+internal static partial class FalseAlarm
+{
+    /// <summary>Whether words say that and nothing else.</summary>
+    /// <param name="said">The words.</param>
+    public static bool IsSaid(string said) => Says().IsMatch(said.Trim());
+
+    [GeneratedRegex(@"^(?:(?:no|nah|nope|oh|sorry|wait|ok|okay|it'?s|its|it was|that was|that'?s|just a|a|all|my)[ ,]+)*(?:false alarm|nothing(?:'?s| is)? wrong(?: here)?|never ?mind|mistake|my mistake|(?:only|just) (?:the |some )?steam|wrong page|no (?:danger|emergency|problem|leak|fire|smoke)(?: here| at all)?|not (?:an emergency|a danger|a problem|that|dry|leaking|burning|leaving|going(?: anywhere)?)|(?:was |were )?never (?:dry|leaking|stuck|burning)|(?:i'?m |we'?re |i am )?(?:not (?:leaving|going)|staying|right here|still here)|i didn'?t (?:mean|say) that|(?:i )?meant nothing)[ .!]*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Says();
+}

@@ -1,0 +1,202 @@
+using Panside.Guide.Advice;
+using Panside.Guide.Lines;
+
+namespace Panside.Guide.Tests.Sessions;
+
+/// <summary>What a tired operator does that no list foresees: goes past a question, cries for nothing, lights again, pours what is taken for wood.</summary>
+public class StubbornNightTests
+{
+    private const string Gas = "gas-divided.yaml";
+
+    [Theory]
+    [InlineData("threw a log on to keep it warm")]
+    [InlineData("tossed some wood in so it wont freeze")]
+    public void Nobody_leaves_past_a_question_whose_yes_would_keep_him(string said)
+    {
+        var boil = Clear();
+        boil.Say(said);
+        Assert.NotEmpty(Unmet(boil));
+        boil.Say("leave");
+        Assert.False(boil.State.IsOver);
+        boil.Say("yes", "leave");
+        Assert.False(boil.State.IsOver);
+    }
+
+    [Fact]
+    public void A_no_to_it_lets_him_go()
+    {
+        var boil = Clear();
+        boil.Say("threw a log on to keep it warm", "leave", "no", "leave");
+        Assert.True(boil.State.IsOver);
+    }
+
+    [Fact]
+    public void A_fire_that_caught_again_over_a_still_pan_is_a_fire()
+    {
+        var boil = Clear();
+        boil.Say("fire's caught again");
+        Assert.NotEmpty(Unmet(boil));
+        Assert.DoesNotContain(boil.Answers, line => line is RefusedLine);
+    }
+
+    [Fact]
+    public void Looking_again_takes_no_word_back()
+    {
+        var boil = Clear();
+        boil.After(70);
+        boil.Say("boil still");
+        Assert.Empty(Unmet(boil));
+    }
+
+    [Theory]
+    [InlineData("dry pan", "false alarm")]
+    [InlineData("dry pan", "it was never dry")]
+    [InlineData("smoke", "nah just steam")]
+    [InlineData("i have to leave now", "not leaving")]
+    public void A_cry_that_was_none_is_taken_back(string cry, string said)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1 1/2", cry);
+        Assert.Equal("emergency", boil.Phase);
+        boil.Say(said);
+        Assert.Equal("steady-boil", boil.Phase);
+    }
+
+    [Fact]
+    public void But_not_once_its_page_was_answered()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("emergency", "no", "false alarm");
+        Assert.Equal("emergency", boil.Phase);
+    }
+
+    [Fact]
+    public void Wood_told_in_an_emergency_is_counted()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        var before = boil.State.Totals.WoodKilograms;
+        boil.Say("dry pan", "depth 1 1/2", "wood");
+        Assert.Equal("emergency", boil.Phase);
+        Assert.True(boil.State.Totals.WoodKilograms > before);
+    }
+
+    [Theory]
+    [InlineData("draw valve stuck open", "leak")]
+    [InlineData("the draw-off won't shut", "leak")]
+    [InlineData("draw wont open", "stuck")]
+    public void A_valve_stuck_open_is_another_danger_than_one_stuck_shut(string said, string danger)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1 1/2", said);
+        Assert.Equal(danger, boil.Session.Setting.Flow.DangerAt(boil.State.Step)?.Code);
+    }
+
+    [Theory]
+    [InlineData("somebody shut the tank valve")]
+    [InlineData("tank valve was shut the whole time")]
+    public void A_tank_valve_that_somebody_shut_is_to_be_opened(string said)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1 1/2", said);
+        Assert.Equal("float-shut", boil.State.Step);
+        boil.Say("it was closed all along, open now");
+        Assert.False(boil.State.Deeds.ContainsKey(DeedName.OpenDraw));
+    }
+
+    [Theory]
+    [InlineData("can i throw water on the fire")]
+    [InlineData("pulled the coals out")]
+    [InlineData("gave the neighbor 5 gal")]
+    [InlineData("smells kinda off")]
+    public void What_is_answered_and_not_taken(string said)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1 1/2");
+        var before = (boil.State.Deeds.Count, boil.State.Observations.Count, boil.State.Readings.Count);
+        boil.Say(said);
+        Assert.Equal("steady-boil", boil.Phase);
+        Assert.Null(boil.State.Doubted);
+        Assert.Equal(before, (boil.State.Deeds.Count, boil.State.Observations.Count, boil.State.Readings.Count));
+    }
+
+    [Fact]
+    public void Past_the_draw_point_a_higher_reading_is_believed()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1 1/2", "draw 217", "yes");
+        boil.After(1);
+        boil.Say("218.5");
+        boil.After(1);
+        boil.Say("222");
+        Assert.Null(boil.State.Doubted);
+        Assert.Equal(222, boil.State.Last(ReadingName.DrawTemperature)!.Value.Value.Value);
+    }
+
+    [Theory]
+    [InlineData("wind keeps blowing it out")]
+    [InlineData("flame went out and wont relight")]
+    [InlineData("burner wont stay lit")]
+    public void A_burner_that_does_not_stay_lit_is_shut_off(string said)
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Gas, members: Conversation.Few);
+        boil.Say("depth 1 1/2", said);
+        Assert.Equal("flame-out", boil.State.Step);
+        boil.Say("its lit");
+        Assert.NotEqual("flame-out", boil.State.Step);
+    }
+
+    [Theory]
+    [InlineData("gas is getting low")]
+    [InlineData("changed the bottle")]
+    public void Gas_that_runs_low_puts_nothing_out(string said)
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Gas, members: Conversation.Few);
+        boil.Say("depth 1 1/2", said);
+        Assert.Equal("steady-boil", boil.Phase);
+        Assert.IsType<RefusedLine>(boil.Answers[0]);
+    }
+
+    [Fact]
+    public void A_pitcher_is_no_wood()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: "flat-by-hand.yaml", members: Conversation.Few);
+        var before = boil.State.Totals.WoodKilograms;
+        boil.Say("depth 1 1/2", "put a pitcher in");
+        Assert.Equal(before, boil.State.Totals.WoodKilograms);
+        Assert.True(boil.State.Deeds.ContainsKey(DeedName.FillPan));
+    }
+
+    [Theory]
+    [InlineData("yup boiled thursday", "pan-sound")]
+    [InlineData("no its my first year", "pan-sound")]
+    public void A_yes_or_a_no_with_talk_behind_it_answers(string said, string step)
+    {
+        var boil = new Conversation();
+        boil.Say("note here");
+        boil.Say(said);
+        Assert.Equal(step, boil.State.Step);
+    }
+
+    [Fact]
+    public void What_is_plain_between_commas_is_taken()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("added wood, pan 1 3/8, kids are screaming");
+        Assert.Equal(1.375, boil.State.Last(ReadingName.PanDepth)!.Value.Value.Value);
+        Assert.True(boil.State.Deeds.ContainsKey(DeedName.AddWood));
+    }
+
+    private static IReadOnlyList<string> Unmet(Conversation boil) => new Situation(boil.Session.Setting, boil.State).Unmet;
+
+    private static Conversation Clear()
+    {
+        var boil = Conversation.AtSteadyBoil(tankGallons: 12, members: Conversation.Few);
+        boil.Say("shutdown", "yes", "flooded", "depth 2.5");
+        boil.After(60);
+        boil.Say("boil still", "coals spent", "depth 2.4", "gradient gone", "covered");
+        boil.After(3);
+        boil.Say("boil still");
+        Assert.Empty(Unmet(boil));
+        return boil;
+    }
+}
