@@ -55,6 +55,16 @@ internal static partial class BothPans
             Read(hear($"{(both.Groups[pan].Value.StartsWith("f", StringComparison.OrdinalIgnoreCase) ? "depth" : "back pan")} {both.Groups[amount].Value}"));
     }
 
+    /// <summary>Whether a line says of the front pan alone that nothing boils in it.</summary>
+    /// <param name="said">The words, with single spaces.</param>
+    public static bool IsFrontStill(string said) => FrontStill().IsMatch(said) && !Other().IsMatch(said);
+
+    [GeneratedRegex(@"\bfront(?: pan| one)?(?:'?s| is| has| just| gone| went)* (?:still|quit\w*|stopped|calm|dead|quiet|not boiling|done boiling)\b|\b(?:still|calm|quiet)\b.*\bfront\b|\bonly the front\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex FrontStill();
+
+    [GeneratedRegex(@"\b(?:back|both|rear|flue|boiling|rolling|simmering)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Other();
+
     /// <summary>The reading: beside the name of its pan it is no guess.</summary>
     private static MeansLine? Read(Understood? heard) => heard switch
     {

@@ -9,6 +9,6 @@ internal static partial class FalseAlarm
     /// <param name="said">The words.</param>
     public static bool IsSaid(string said) => Says().IsMatch(said.Trim());
 
-    [GeneratedRegex(@"^(?:(?:no|nah|nope|oh|sorry|wait|ok|okay|it'?s|its|it was|that was|that'?s|just a|a|all|my)[ ,]+)*(?:false alarm|nothing(?:'?s| is)? wrong(?: here)?|never ?mind|mistake|my mistake|(?:only|just) (?:the |some )?steam|wrong page|no (?:danger|emergency|problem|leak|fire|smoke)(?: here| at all)?|not (?:an emergency|a danger|a problem|that|dry|leaking|burning|leaving|going(?: anywhere)?)|(?:was |were )?never (?:dry|leaking|stuck|burning)|(?:i'?m |we'?re |i am )?(?:not (?:leaving|going)|staying|right here|still here)|i didn'?t (?:mean|say) that|(?:i )?meant nothing)[ .!]*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:(?:no|nah|nope|oh|sorry|wait|ok|okay|it'?s|its|it was|that was|that'?s|just a|a|all|my|fine|ok now)[ ,]+)*(?:false alarm|nothing(?:'?s| is)? wrong(?: here)?|never ?mind|mistake|my mistake|(?:only|just) (?:the |some )?steam|wrong page|no (?:danger|emergency|problem|leak|fire|smoke)(?: here| at all)?|not (?:an emergency|a danger|a problem|that|dry|leaking|burning|leaving|going(?: anywhere)?)|(?:was |were )?never (?:dry|leaking|stuck|burning)|(?:i'?m |we'?re |i am )?(?:not (?:leaving|going)(?: anywhere)?|staying|right here|still here)|i didn'?t (?:mean|say) that|(?:i )?meant nothing)[ .!]*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Says();
 }

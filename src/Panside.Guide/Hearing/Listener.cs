@@ -55,6 +55,11 @@ public sealed partial class Listener(Setting setting)
             return Word(at, cleared, open) as MeansWord ?? (Understood?)_cries.Hear(cleared) ?? new MeansNothing(stray);
         }
 
+        if (setting.Rig.Back is not null && BothPans.IsFrontStill(said))
+        {
+            return new MeansNothing("And the back pan? Say the stronger boil of the two.");
+        }
+
         if (AskedThenSaid.Behind(said) is { } told && _cries.Hear(told) is { } cried)
         {
             return cried;

@@ -90,7 +90,8 @@ internal sealed partial class TalkListener(Setting setting)
             meanings = [.. meanings.Select(meaning => Tells(meaning) ? meaning with { Share = double.Min(meaning.Share, AskedBack) } : meaning)];
         }
 
-        var facts = meanings.Where(meaning => meaning.Kind is not (Meaning.None or Meaning.Cry) && meaning.Share >= LeastOf(meaning) && !(meaning.Root == "answer" && meanings.Count > 1 && ear.SaysNothing(meaning.Words)) && (IsAskedFor(meaning, open) || !ear.IsUnnamed(meaning, text)) && !(meaning.Kind == "word:back" && BackOf().IsMatch(text)) && !(meaning.Rest.EndsWith("pan-depth", StringComparison.Ordinal) && OnTop().IsMatch(text))).ToList();
+        var facts = meanings.Where(meaning => meaning.Kind is not (Meaning.None or Meaning.Cry) && meaning.Share >= LeastOf(meaning) && !(meaning.Root == "answer" && meanings.Count > 1 && ear.SaysNothing(meaning.Words)) && (IsAskedFor(meaning, open) || !ear.IsUnnamed(meaning, text)) && !(meaning.Root == "away" && NotDone().IsMatch(text)) && !(meaning.Kind == CoalsSpent && meanings.Any(other => other.Kind == "did:add-wood"))
+            && !(meaning.Kind == "word:back" && BackOf().IsMatch(text)) && !(meaning.Rest.EndsWith("pan-depth", StringComparison.Ordinal) && OnTop().IsMatch(text))).ToList();
         return facts.Count == 0
             ? TalkHeard.Nothing
             : new([.. facts.Select(fact => Line(at, fact))], facts.Count == meanings.Count, facts.Min(fact => fact.Share));
@@ -184,6 +185,7 @@ internal sealed partial class TalkListener(Setting setting)
             $"'{meaning.Words}': nothing is taken. If the draw-off is open, say 'draw open'.",
         "did:add-wood" when OutOf().IsMatch(meaning.Words) => $"'{meaning.Words}': nothing is taken. If no more wood goes in, say 'shutdown'.",
         "observed:foam:low" when Shut().IsMatch(meaning.Words) => $"'{meaning.Words}': nothing is taken. Say 'drew' with the volume, 'shutdown', or 'foam low'.",
+        "did:leave" when ear.NamesOtherValve(meaning.Words) && !OfMe().IsMatch(meaning.Words) => $"'{meaning.Words}': nothing is taken. Say 'leave' when you go.",
         "did:leave" when ear.SaysStays(meaning.Words) && !ear.SaysGoes(meaning.Words) => $"'{meaning.Words}': nothing is taken, you stay.",
         _ => null,
     };
@@ -198,6 +200,17 @@ internal sealed partial class TalkListener(Setting setting)
     /// <summary>How high something else stands: a layer of foam on the pan, the snow.</summary>
     [GeneratedRegex(@"^\W*(?:the |my |a |some )*(?:foam|froth|snow|ice|ash|ashes|scale|niter|sand|mud|steam)\b(?!.*\b(?:pan|depth|level|sap)(?:'s)? (?:is|at|now|reads|stands|[0-9]))", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex OnTop();
+
+    /// <summary>Still as in still there, and no word of a boil.</summary>
+    [GeneratedRegex(@"\bstill (?!now|again|and|yes|today|tonight)\w", RegexOptions.CultureInvariant)]
+    private static partial Regex StillSo();
+
+    /// <summary>Who goes, and not what falls off.</summary>
+    [GeneratedRegex(@"\b(?:i|i'm|im|we|we're|me|heading|headed|going|leaving|home|bed)\b", RegexOptions.CultureInvariant)]
+    private static partial Regex OfMe();
+
+    [GeneratedRegex(@"\b(?:haven'?t|havent|hasn'?t|not|didn'?t|never)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex NotDone();
 
     [GeneratedRegex(@"\bshut\b", RegexOptions.CultureInvariant)]
     private static partial Regex Shut();
@@ -228,7 +241,7 @@ internal sealed partial class TalkListener(Setting setting)
                 return new MeansNothing(other);
             }
 
-            if (meaning.Kind == BoilStill && ear.SaysGoesOn(meaning.Words))
+            if (meaning.Kind == BoilStill && (ear.SaysGoesOn(meaning.Words) || (!ear.NamesBoil(meaning.Words) && StillSo().IsMatch(meaning.Words))))
             {
                 return new MeansNothing($"'{meaning.Words}': does it boil, or is it still? Say 'rolling', 'simmering' or 'still'.");
             }

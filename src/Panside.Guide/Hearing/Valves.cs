@@ -31,7 +31,7 @@ internal static partial class Valves
     [GeneratedRegex(@"\b" + Draw + @"(?:'?s)?(?: is| has| got| just| all)* (?:stuck|jammed|frozen|seized|plugged|clogged)(?: (?:shut|closed|solid|up|tight))*$|\b" + Draw + " " + Not + @" (?:open|budge|turn|move)\b|\b" + Not + @" (?:open|budge|turn|get) (?:the |my )?" + Draw + @"(?: open| to open)?\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex DrawStaysShut();
 
-    [GeneratedRegex(@"^(?:(?:the|my|oh|shit|damn|hey|well|so|and|somebody|someone|he|she|they|kid|who|looks like|turns out) )*(?:(?:tank|feed|supply|sap|head tank) (?:valve|tap)(?:'?s)?(?: is| was| has been| were| got| just| still)* (?:shut|closed|off)|(?:shut|closed|turned off) (?:off )?(?:the |my )?(?:tank|feed|supply|sap|head tank) (?:valve|tap))(?: (?:the whole time|all along|off|on me|all this time|again|all the time))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:(?:i|we|the|my|oh|shit|damn|hey|well|so|and|somebody|someone|he|she|they|kid|who|looks like|turns out) )*(?:(?:tank|feed|supply|sap|head tank) (?:valve|tap)(?:'?s)?(?: is| was| has been| were| got| just| still)* (?:shut|closed|off)|(?:shut|closed|turned off) (?:off )?(?:the |my )?(?:tank|feed|supply|sap|head tank) (?:valve|tap))(?: (?:the whole time|all along|off|on me|all this time|again|all the time|a while ago|an hour ago|ago|just noticed|i just noticed|before),?)*$|^(?:i |we |oh |shit |damn )*(?:forgot|never|didn'?t) (?:to )?(?:open|opened|turn on|turned on) (?:the |my )?(?:tank|feed|supply|sap|head tank) (?:valve|tap)\b.*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex TankShut();
 
     /// <summary>Who opened it again has no shut valve.</summary>

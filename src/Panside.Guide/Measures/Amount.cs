@@ -24,7 +24,7 @@ public static class Amount
     public static string Minutes(double minutes) => double.Round(minutes) < 1
         ? "under a minute"
         : TimeSpan.FromMinutes(double.Round(minutes)).Humanize(
-            2, CultureInfo.InvariantCulture, maxUnit: TimeUnit.Hour, minUnit: TimeUnit.Minute);
+            2, CultureInfo.InvariantCulture, maxUnit: TimeUnit.Hour, minUnit: TimeUnit.Minute, collectionSeparator: " ");
 
     private static string Number(double value, string form)
     {

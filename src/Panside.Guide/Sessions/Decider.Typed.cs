@@ -135,6 +135,10 @@ public sealed partial class Decider
                 // In a boil nobody floods a pan on purpose, but a float that hangs open does.
                 turn.Refuse("Flooded on purpose? Say its depth. If it fills by itself, say 'float stuck'.", "text");
                 break;
+            case MeansLine(Did { Name.Code: "leave" }) when TellsOfThePan().IsMatch(text.Words) && turn.Now.IsLit:
+                // What is told behind it may be the very thing that speaks against it.
+                turn.Refuse("First the pan, by itself: say 'depth …', what boils, how the coals lie. Then say 'leave' alone.", "text");
+                break;
             case MeansLine(Did { Name.Code: "leave" }) when ToLeaveLater().IsMatch(text.Words):
                 _conversation.Answer(turn, text.At, AskedPlainly.Asked("leave", text.Words).Meaning);
                 break;
@@ -241,6 +245,9 @@ public sealed partial class Decider
 
     [GeneratedRegex(@"^(?:it'?s|its|it|she'?s)(?: is| has| gone| went| all| back)* down(?: (?:now|again|some|a bit))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex GoesDown();
+
+    [GeneratedRegex(@"\b(?:coals?|embers?|glow\w*|simmer\w*|boil\w*|bubbl\w*|steam\w*|flames?|fire|wood|logs?|inch\w*|depth|shallow|burn\w*|half|low)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex TellsOfThePan();
 
     /// <summary>Who goes later, or asks what is left to do, does not go now.</summary>
     [GeneratedRegex(@"\?|\bin (?:[0-9]|a few|a bit|ten|twenty|half)|\bwhat'?s left\b|\bsoon\b|\bin a (?:minute|while)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]

@@ -306,8 +306,22 @@ public sealed partial class Decider
             turn.Happen(new Unmarked(DepthOwed.Mark));
         }
 
+        if (line is Did { Name.Code: "add-wood" or "lit-fire" } && turn.State.Doubted is Observed { Name.Code: "boil" or "coals" })
+        {
+            // What was asked of the fire before is not so of this one.
+            turn.Happen(new Doubted(null));
+        }
+
         turn.Happen(new Took(line, insisted));
         _walker.Took(turn, line);
+        if (line is Observed { Name.Code: "boil", Is: "still" } && !turn.State.IsOver && turn.Now.IsHeld && turn.State.StillSince is null)
+        {
+            // Who looks too soon is told so, or the look seems to be lost.
+            turn.Tell(ClearToLeave.MinutesToSettle(turn.State) is var minutes and > 0
+                ? $"Noted. A still pan tells nothing yet: look again in {Amount.Minutes(double.Max(double.Ceiling(minutes), 1))}."
+                : "Noted. It was seen up minutes ago: look once more.");
+        }
+
         if (line is Did { Name.Code: "leave" } && !turn.State.IsOver)
         {
             Outcomes.End(turn, _setting, safe: false);

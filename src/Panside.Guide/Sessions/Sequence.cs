@@ -25,7 +25,7 @@ internal static class Sequence
         var (rig, units) = (turn.Now.Setting.Rig, turn.Now.Setting.Units);
         return did.Name.Code switch
         {
-            "lit-fire" when rig.IsBurner && turn.Now.IsBurnerOn && turn.Now.Setting.Flow.Steps[state.Step].Deed != DeedName.ShutOff => $"The {rig.Heater} is on already. Say 'shut off' once it is off.",
+            "lit-fire" when rig.IsBurner && turn.Now.IsBurnerOn && !turn.Now.Setting.Flow.PhaseOf(state.Step).IsEmergency && turn.Now.Setting.Flow.Steps[state.Step].Deed != DeedName.ShutOff => $"The {rig.Heater} is on already. Say 'shut off' once it is off.",
             "add-wood" or "spread-coals" when rig.IsBurner => $"This pan has no wood fire. 'lit' and 'shut off' tell of its {rig.Heater}.",
             "shut-off" when !rig.IsBurner => "This pan has a wood fire: it is not shut off. Say 'shutdown' to end it.",
             "shut-off" when !turn.Now.IsBurnerOn && turn.Now.Setting.Flow.Steps[state.Step].Deed != DeedName.ShutOff => $"The {rig.Heater} is off already.",

@@ -33,9 +33,9 @@ internal static class WhatIf
     {
         var (shutdown, still) = (now.Shutdown!, now.StillMinutes!.Value);
         var quiet = still.P95 < 1
-            ? "nothing boils any more"
-            : $"the boil goes still in about {Figures.About(still.P50)}, {Figures.About(still.P95)} at the latest ({Clock(now, still.P95)})";
-        yield return $"Stop now: {FromTo(now, now.ResidualLiters!.Value)} of water still leaves the pan; {quiet}.";
+            ? "Nothing boils any more"
+            : $"The boil goes still in about {Figures.About(still.P50)}, {Figures.About(still.P95)} at the latest ({Clock(now, still.P95)})";
+        yield return $"Stop now: {FromTo(now, now.ResidualLiters!.Value)} of water still leaves the pan. {quiet}.";
         yield return now.State.Rig.Tank is null
             ? $"{TankUnknown}; the shutdown wants up to {Rounded(now, shutdown.ReserveLiters(0.95))} in it."
             : Left(now, shutdown) + Floor(now);

@@ -81,6 +81,100 @@ public class StubbornNightTests
     }
 
     [Theory]
+    [InlineData("leaving, pan's at half an inch")]
+    [InlineData("heading in now, coals still glowing")]
+    [InlineData("heading to bed, still simmering a bit")]
+    public void What_is_told_behind_leaving_comes_first(string said)
+    {
+        var boil = Clear();
+        boil.Say(said);
+        Assert.False(boil.State.IsOver);
+    }
+
+    [Theory]
+    [InlineData("door fell off")]
+    [InlineData("still got sap")]
+    [InlineData("there's still flames in there")]
+    [InlineData("havent fed it in 20 minutes")]
+    public void What_is_nothing_of_the_kind_opens_no_question(string said)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1 1/2", said);
+        Assert.Null(boil.State.Doubted);
+        Assert.False(boil.State.IsOver);
+    }
+
+    [Theory]
+    [InlineData("coals fell out on the floor")]
+    [InlineData("hot coals everywhere")]
+    [InlineData("log rolled out")]
+    public void Coals_on_the_floor_are_a_fire(string said)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1 1/2", said);
+        Assert.Equal("emergency-fire", boil.State.Step);
+    }
+
+    [Theory]
+    [InlineData("front pan is still")]
+    [InlineData("only the front is still")]
+    public void The_front_pan_alone_tells_nothing_of_both(string said)
+    {
+        var boil = Conversation.AtSteadyBoil(rig: "flue-and-syrup-pan.yaml", members: Conversation.Few);
+        boil.Say("depth 1 1/2", said);
+        Assert.NotEqual("still", boil.State.Last(ObservationName.Boil)?.Value);
+        Assert.Null(boil.State.Doubted);
+    }
+
+    [Fact]
+    public void Nobody_lights_a_burner_over_a_smell_of_gas()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Gas, members: Conversation.Few);
+        boil.Say("depth 1 1/2", "smell gas", "lit");
+        Assert.Contains(boil.Answers.OfType<QuestionLine>(), line => line.Text.StartsWith("Light it in an emergency?", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("i shut the tank valve an hour ago, just noticed")]
+    [InlineData("i forgot to open the tank valve")]
+    public void A_valve_that_was_forgotten_is_no_draw(string said)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1 1/2", said, "opened it");
+        Assert.False(boil.State.Deeds.ContainsKey(DeedName.OpenDraw));
+    }
+
+    [Fact]
+    public void A_look_that_comes_too_soon_is_told_so()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: Gas, members: Conversation.Few);
+        boil.Say("depth 1 1/2", "shut off", "yes");
+        boil.After(6);
+        boil.Say("boil still");
+        Assert.Contains(boil.Answers.OfType<ToldLine>(), told => told.Text.StartsWith("Noted. A still pan tells nothing yet: look again in ", StringComparison.Ordinal));
+    }
+
+    [Theory]
+    [InlineData("poured 2 gal")]
+    [InlineData("depth 2")]
+    public void What_is_poured_into_foam_leads_to_a_look_at_it_and_on(string said)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1 1/2", "foam over", "foam over", "foam over", "foam over", said);
+        Assert.Equal("foam-look", boil.State.Step);
+        boil.Say("low");
+        Assert.Equal("depth-again", boil.State.Step);
+    }
+
+    [Fact]
+    public void Foam_that_is_told_low_on_its_page_is_down()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1 1/2", "foam over", "no", "foam low");
+        Assert.Equal("depth-again", boil.State.Step);
+    }
+
+    [Theory]
     [InlineData("draw valve stuck open", "leak")]
     [InlineData("the draw-off won't shut", "leak")]
     [InlineData("draw wont open", "stuck")]

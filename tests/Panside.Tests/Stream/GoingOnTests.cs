@@ -85,7 +85,7 @@ public class GoingOnTests
 
     [Theory]
     [InlineData(42, "Away 42 minutes.")]
-    [InlineData(75, "Away 1 hour, 15 minutes.")]
+    [InlineData(75, "Away 1 hour 15 minutes.")]
     public void After_a_long_time_away_from_a_fire_it_is_told_and_the_depth_is_asked_first(int minutes, string told)
     {
         using var scratch = new Scratch();
@@ -107,7 +107,7 @@ public class GoingOnTests
         File.Copy(scratch["a.jsonl"], scratch["b.jsonl"]);
         Assert.DoesNotContain(Of([At(0, "\"tick\":true").Replace(":00:00-05:00", ":00:59-05:00", StringComparison.Ordinal)], scratch["a.jsonl"]).All, line => Is(line, "told"));
         var rest = Of([Tick(90)], scratch["b.jsonl"]);
-        Assert.Equal("Away 1 hour, 29 minutes.", rest.All.First(line => Is(line, "told")).GetProperty("told").GetProperty("text").GetString());
+        Assert.Equal("Away 1 hour 29 minutes.", rest.All.First(line => Is(line, "told")).GetProperty("told").GetProperty("text").GetString());
     }
 
     [Fact]
