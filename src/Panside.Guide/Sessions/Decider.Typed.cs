@@ -42,7 +42,7 @@ public sealed partial class Decider
             return;
         }
 
-        if (turn.Holds("emergency-on") && FalseAlarm.IsSaid(text.Words))
+        if (turn.Holds("emergency-on") && (FalseAlarm.IsSaid(text.Words) || (_setting.Flow.DangerAt(turn.State.Step)?.Code == "away" && FalseAlarm.SaysStays(text.Words))))
         {
             TakeCryBack(turn, text);
             return;

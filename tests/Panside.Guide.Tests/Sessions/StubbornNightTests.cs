@@ -62,6 +62,17 @@ public class StubbornNightTests
         Assert.Equal("steady-boil", boil.Phase);
     }
 
+    [Theory]
+    [InlineData("co alarm", "no smoke")]
+    [InlineData("smoke", "still here")]
+    [InlineData("roof fire", "i'm right here")]
+    public void But_what_a_real_danger_can_be_said_with_takes_none_back(string cry, string said)
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("depth 1 1/2", cry, said);
+        Assert.Equal("emergency", boil.Phase);
+    }
+
     [Fact]
     public void But_not_once_its_page_was_answered()
     {
