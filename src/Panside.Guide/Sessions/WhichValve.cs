@@ -24,7 +24,7 @@ internal static partial class WhichValve
     private static partial Regex Draw();
 
     /// <summary>What runs again, or is open as was asked about something else, is no draw.</summary>
-    [GeneratedRegex(@"\b(?:running|runs|again|going|flowing|loose|free|all along|whole time)\b|^(?:(?:i|just|ok|yes|we) )*(?:opened|open)(?: it)?(?: (?:up|again|now))*$|^(?:yes|yeah|yep|ok|done|it|its|all),? ?(?:it'?s|is|its)? ?(?:all )?(?:open|opened)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\b(?:running|runs|again|going|flowing|loose|free|all along|whole time)\b|^(?:(?:i|just|ok|yes|we) )*opened it(?: (?:up|again|now))*$|^open (?:now|again)$|^(?:yes|yeah|yep|ok|done|it|its|all),? ?(?:it'?s|is|its)? ?(?:all )?(?:open|opened)$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Running();
 
     [GeneratedRegex(@"\b(?:valve|draft|door|float|floats|stack|blower|vents|tank|feed(?! side))\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
