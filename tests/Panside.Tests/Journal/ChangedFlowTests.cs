@@ -55,7 +55,7 @@ public sealed class ChangedFlowTests : IDisposable
         var run = Captured.Run("replay", "--verify", record, "--flow", Changed(Often, Often.Replace("20", "500", StringComparison.Ordinal)));
         Assert.Equal(ExitStatus.Wrong, run.Status);
         Assert.Contains(", at 17:20\nsaid then: Look at the foam. ('foam-watch')\nthis flow: nothing\n", run.Out, StringComparison.Ordinal);
-        Assert.Contains("'foam-watch' is a watch; this flow asks it every 8 hours, 20 minutes, a practised hand every 1 hour.", run.Out, StringComparison.Ordinal);
+        Assert.Contains("'foam-watch' is a watch; this flow asks it every 8 hours 20 minutes, a practised hand every 1 hour.", run.Out, StringComparison.Ordinal);
     }
 
     [Fact]
