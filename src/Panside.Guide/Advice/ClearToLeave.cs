@@ -106,7 +106,7 @@ public static class ClearToLeave
 
         if (unmet.Count == 0 && state.Doubted is { } open && TellsOfFire(open) && state.MinutesSince(open.At) <= Old.TotalMinutes)
         {
-            unmet.Add($"whether it is so has no answer yet: {Describe.Line(open)}");
+            unmet.Add($"no answer yet to '{Describe.Line(open)}?'");
         }
 
         if (unmet.Count == 0 && CanPassSyrup(now) is { } sugar)

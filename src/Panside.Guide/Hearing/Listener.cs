@@ -134,7 +134,9 @@ public sealed partial class Listener(Setting setting)
     private Understood? Weighed(Moment at, string text, Prompt? open, bool isCertain)
     {
         var talk = isCertain ? TalkHeard.Nothing : _talk.Hear(at, text, open);
-        return _cries.Hear(text) is { } cry && !(talk.IsWhole && talk.Share >= (SaysFoamRises(talk, cry) ? SurelyRising : SurelyNoCry)) ? cry : talk.Understood;
+        return _cries.Hear(text) is { } cry && !(talk.IsWhole && talk.Share >= (SaysFoamRises(talk, cry) ? SurelyRising : SurelyNoCry)) ? cry
+            : talk.Understood is MeansLine(Answer { Word: AnswerWords.Yes }) && ChattyYes().IsMatch(text) && Holds().IsMatch(text) ? new MeansNothing("Not yet? Say 'later'; or 'yes' once it is so.")
+            : talk.Understood;
     }
 
     /// <summary>Foam that rises is seen and told often, and has its own advice; only foam that goes over is an emergency.</summary>

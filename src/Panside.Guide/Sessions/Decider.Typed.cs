@@ -42,7 +42,7 @@ public sealed partial class Decider
             return;
         }
 
-        if (turn.Holds("emergency-on") && (FalseAlarm.IsSaid(text.Words) || (_setting.Flow.DangerAt(turn.State.Step)?.Code == "away" && FalseAlarm.SaysStays(text.Words))))
+        if (turn.Holds("emergency-on") && (FalseAlarm.IsSaid(text.Words) || (IsCryLast(turn) && _setting.Flow.DangerAt(turn.State.Step)?.Code == "away" && FalseAlarm.SaysStays(text.Words))))
         {
             TakeCryBack(turn, text);
             return;
@@ -62,19 +62,6 @@ public sealed partial class Decider
         }
 
         HearUnderstood(turn, text, understood);
-    }
-
-    /// <summary>A cry that was none is taken back where nothing was told after it; else its page is gone through, which ends with a look.</summary>
-    private void TakeCryBack(Turn turn, Text text)
-    {
-        if (_setting.Flow.Dangers.Any(danger => danger.Code == turn.State.LastSaid) && turn.State.Past.Count > 0)
-        {
-            Conversation.Heard(turn, text.At, "undo");
-            _replies.Reply(turn, "undo", "");
-            return;
-        }
-
-        turn.Refuse("Good. Answer what stands asked, and this ends: a look at the pan costs a minute.", "text");
     }
 
     /// <summary>
@@ -128,6 +115,9 @@ public sealed partial class Decider
                 // The foam was up, and defoamer went on it: what is down is the foam.
                 HearMeant(turn, new Observed(text.At, ObservationName.Foam, "low"));
                 break;
+            case MeansUnsure or MeansNothing when LeavesLater().IsMatch(text.Words):
+                _conversation.Answer(turn, text.At, AskedPlainly.Asked("leave", text.Words).Meaning);
+                break;
             case MeansUnsure(var unsure):
                 AskWhether(turn, unsure);
                 break;
@@ -135,12 +125,12 @@ public sealed partial class Decider
                 // In a boil nobody floods a pan on purpose, but a float that hangs open does.
                 turn.Refuse("Flooded on purpose? Say its depth. If it fills by itself, say 'float stuck'.", "text");
                 break;
+            case MeansLine(Did { Name.Code: "leave" }) when ToLeaveLater().IsMatch(text.Words):
+                _conversation.Answer(turn, text.At, AskedPlainly.Asked("leave", text.Words).Meaning);
+                break;
             case MeansLine(Did { Name.Code: "leave" }) when TellsOfThePan().IsMatch(text.Words) && turn.Now.IsLit:
                 // What is told behind it may be the very thing that speaks against it.
                 turn.Refuse("First the pan, by itself: say 'depth …', what boils, how the coals lie. Then say 'leave' alone.", "text");
-                break;
-            case MeansLine(Did { Name.Code: "leave" }) when ToLeaveLater().IsMatch(text.Words):
-                _conversation.Answer(turn, text.At, AskedPlainly.Asked("leave", text.Words).Meaning);
                 break;
             case MeansLine(Did { Name.Code: "add-wood", Measure: null }) when Pouring.NamesAVessel(text.Words):
                 HearPoured(turn, new Did(text.At, DeedName.FillPan, null) { Is = turn.State.Open?.Pour?.Liquid ?? Liquids.Sap });
@@ -253,6 +243,9 @@ public sealed partial class Decider
     [GeneratedRegex(@"\?|\bin (?:[0-9]|a few|a bit|ten|twenty|half)|\bwhat'?s left\b|\bsoon\b|\bin a (?:minute|while)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex ToLeaveLater();
 
+    [GeneratedRegex(@"^(?:i'?m |we'?re |i'?ll be |will be )?(?:leaving|heading out|heading home) (?:soon|shortly|later|in (?:a|an|half|ten|twenty|thirty|[0-9]+)\b)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex LeavesLater();
+
     /// <summary>Whether a word of the flow was made of other words than its own.</summary>
     private bool IsGuess(string said) => !_setting.Flow.Words.ContainsKey(said.Trim().TrimEnd('.', '!'));
 
@@ -358,31 +351,6 @@ public sealed partial class Decider
 
     /// <summary>What was shut off in a draw is the burner only where the words say so.</summary>
     private static bool MayBeTheDraw(Turn turn) => turn.Holds("draw-open") || turn.Holds("draw-due");
-
-    /// <summary>A cry opens the emergency of its danger; where that is not sure, the list, with the likely ones first.</summary>
-    private void Cry(Turn turn, Moment at, IReadOnlyList<string> dangers, bool isSure)
-    {
-        var meant = _setting.Flow.Dangers.Where(danger => danger.IsList || dangers.Contains(danger.Code)).ToList();
-        if (!isSure && turn.State.Open is not null && IsOnThePageOfOneAsGrave(turn, dangers))
-        {
-            // What is not sure takes nobody off the page of what was named, unless it may be graver.
-            turn.Happen(new Suspected([.. meant.Where(danger => !danger.IsList).Select(danger => danger.Code)]));
-            Conversation.Heard(turn, at, "say that again");
-            _announcer.Repeat(turn);
-            turn.Tell(turn.Fill("Something else as well? Say its word: {dangers}."));
-            return;
-        }
-
-        var word = isSure && meant.FirstOrDefault(danger => danger.Code == dangers[0]) is { } sure ? sure.Code : meant.First(danger => danger.IsList).Code;
-        turn.Say((_, number) => new HeardLine(at, number, new Text(at, word)));
-        turn.Happen(new Remembered(word));
-        turn.Happen(new Suspected([.. dangers.Where(code => meant.Any(danger => danger.Code == code))]));
-        _walker.Fire(turn, "word " + word);
-    }
-
-    /// <summary>Whether the first page of a danger is open that is as grave as what is likeliest meant.</summary>
-    private bool IsOnThePageOfOneAsGrave(Turn turn, IReadOnlyList<string> dangers) => _setting.Flow.DangerAt(turn.State.Step) is { IsList: false }
-        && !(dangers is [var likeliest, ..] && _setting.Flow.Dangers.FirstOrDefault(danger => danger.Code == likeliest) is { } meant && _setting.Flow.RankOf(meant.Go) < _setting.Flow.RankOf(turn.State.Step));
 
     /// <summary>What was typed is told back as it was heard, but only where it could be: what is refused was not heard as anything.</summary>
     private void HearMeant(Turn turn, LineIn meant)

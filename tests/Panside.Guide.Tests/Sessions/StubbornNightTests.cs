@@ -74,6 +74,14 @@ public class StubbornNightTests
     }
 
     [Fact]
+    public void Who_stays_after_telling_more_is_led_to_a_look_at_the_pan()
+    {
+        var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
+        boil.Say("i have to leave now", "depth 1 1/2", "not leaving");
+        Assert.Equal("depth-again", boil.State.Step);
+    }
+
+    [Fact]
     public void But_not_once_its_page_was_answered()
     {
         var boil = Conversation.AtSteadyBoil(members: Conversation.Few);
@@ -272,14 +280,54 @@ public class StubbornNightTests
     }
 
     [Theory]
-    [InlineData("yup boiled thursday", "pan-sound")]
-    [InlineData("no its my first year", "pan-sound")]
-    public void A_yes_or_a_no_with_talk_behind_it_answers(string said, string step)
+    [InlineData("yup boiled thursday", AnswerWords.Yes)]
+    [InlineData("no its my first year", AnswerWords.No)]
+    public void A_yes_or_a_no_with_talk_behind_it_answers(string said, string word)
     {
         var boil = new Conversation();
         boil.Say("note here");
         boil.Say(said);
-        Assert.Equal(step, boil.State.Step);
+        Assert.Equal(word, Assert.IsType<Answer>(boil.Only<HeardLine>().As).Word);
+    }
+
+    [Theory]
+    [InlineData("yes but not yet")]
+    [InlineData("no wait")]
+    [InlineData("yeah in a minute")]
+    public void One_that_takes_it_back_does_not(string said)
+    {
+        var boil = new Conversation();
+        boil.Say("note here");
+        boil.Say(said);
+        Assert.DoesNotContain(boil.Answers, line => line is HeardLine { As: Answer { Word: AnswerWords.Yes or AnswerWords.No } });
+    }
+
+    [Theory]
+    [InlineData("leaving in half an hour")]
+    [InlineData("leaving soon")]
+    public void Who_leaves_later_is_told_what_is_missing(string said)
+    {
+        var boil = Clear();
+        boil.Say(said);
+        Assert.False(boil.State.IsOver);
+        Assert.Contains(boil.Answers, line => line is ToldLine);
+    }
+
+    [Fact]
+    public void A_reading_after_a_cold_pour_begins_no_course_of_a_batch()
+    {
+        var boil = Conversation.AtSteadyBoil(rig: "flat-by-hand.yaml", members: Conversation.Few);
+        boil.Say("depth 1 1/2", "draw 211.5");
+        boil.After(5);
+        boil.Say("poured 1 gal");
+        boil.After(2);
+        boil.Say("draw 178", "yes");
+        boil.After(7);
+        boil.Say("draw 211.8");
+        var now = new Situation(boil.Session.Setting, boil.State);
+        Assert.False(now.IsDrawImminent);
+        Assert.False(now.IsBatchNear);
+        Assert.Single(now.Course.Readings);
     }
 
     [Fact]
