@@ -93,8 +93,9 @@ public sealed partial class Listener(Setting setting)
             ?? BothPans.Read(said, setting.Rig, part => _numbers.Hear(at, part, null) as MeansLine ?? _talk.Hear(at, part, null).Understood)
             ?? (_talk.Asks(said) ? null : Told(at, said, text, open))
             ?? _talk.Term(text);
-        return Sugar(understood is not (null or MeansNothing { IsLow: false, IsNoCry: false, IsPlain: false }) ? understood
+        var heard = Sugar(understood is not (null or MeansNothing { IsLow: false, IsNoCry: false, IsPlain: false }) ? understood
             : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? (Understood?)Chatty(at, said, open) ?? (Understood?)Parts(at, said) ?? Lost(text, said, open));
+        return heard is MeansLine(Answer { Word: AnswerWords.Yes }) && ChattyYes().IsMatch(said) && Holds().IsMatch(said) ? new MeansNothing("Not yet? Say 'later'; or 'yes' once it is so.") : heard;
     }
 
     /// <summary>What only tells, and is no question: every word of it is known.</summary>
@@ -134,9 +135,7 @@ public sealed partial class Listener(Setting setting)
     private Understood? Weighed(Moment at, string text, Prompt? open, bool isCertain)
     {
         var talk = isCertain ? TalkHeard.Nothing : _talk.Hear(at, text, open);
-        return _cries.Hear(text) is { } cry && !(talk.IsWhole && talk.Share >= (SaysFoamRises(talk, cry) ? SurelyRising : SurelyNoCry)) ? cry
-            : talk.Understood is MeansLine(Answer { Word: AnswerWords.Yes }) && ChattyYes().IsMatch(text) && Holds().IsMatch(text) ? new MeansNothing("Not yet? Say 'later'; or 'yes' once it is so.")
-            : talk.Understood;
+        return _cries.Hear(text) is { } cry && !(talk.IsWhole && talk.Share >= (SaysFoamRises(talk, cry) ? SurelyRising : SurelyNoCry)) ? cry : talk.Understood;
     }
 
     /// <summary>Foam that rises is seen and told often, and has its own advice; only foam that goes over is an emergency.</summary>
