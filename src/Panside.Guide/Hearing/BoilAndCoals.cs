@@ -30,9 +30,17 @@ internal static partial class BoilAndCoals
     };
 
     [GeneratedRegex(
-        @"^(?:(?:yes|yep|yeah|ok|okay|now|oh|and|so|well|hey),? )*(?:(?:the |this |that |my |our )?(?:whole |front |back )?(?:pan|sap|syrup|water|batch)(?:'?s| is)?|it(?:'?s| is)?|she(?:'?s| is)?) (?:now )?(?:boiling|bubbling|boils|bubbles)(?: (?:again|now|nicely|well|fine|good|steady|steadily|along|already|here|ok|okay|yes))*$",
+        @"^(?:(?:yes|yep|yeah|ok|okay|now|oh|and|so|well|hey),? )*(?:(?:the |this |that |my |our )?(?:whole |front |back )?(?:pan|sap|syrup|water|batch)(?:'?s| is)?|it(?:'?s| is)?|she(?:'?s| is)?) (?:now )?(?:boiling|bubbling|boils|bubbles)(?: (?:again|now|nicely|well|fine|good|steady|steadily|along|away|already|here|ok|okay|yes))*$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex ItBoils();
+
+    /// <summary>The same in words that sound like a pan that runs dry, or an operator who goes.</summary>
+    /// <param name="at">When it was said.</param>
+    /// <param name="said">The words, with single spaces.</param>
+    public static Understood? GoesWell(Moment at, string said) => BoilsAway().IsMatch(said) ? new MeansLine(new Observed(at, ObservationName.Boil, "rolling")) : null;
+
+    [GeneratedRegex(@"^(?:it'?s |she'?s |its )?(?:(?:happily|nicely|just) )?(?:boiling|bubbling) away(?: (?:nicely|now|happily|fine))*$|^(?:it'?s |she'?s |its )?really going now$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex BoilsAway();
 
     [GeneratedRegex(@"\b(?:boils|boiling|boilin|bubbles|bubbling|rolls|rolling|simmers|simmering|simmer)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Boiling();

@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Panside.Guide.Lines;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Hearing;
@@ -40,6 +41,15 @@ internal static partial class BurnerWords
     /// <param name="rig">The rig.</param>
     public static MeansTalk? TurnsDown(string said, Rig rig) => rig.IsBurner && TurnedDown().IsMatch(said) ? AskedPlainly.Asked("burner-on", said) : null;
 
+    /// <summary>That gas comes out where none should, whose page is that of smoke; null where a line does not say that.</summary>
+    /// <param name="said">The words, with single spaces.</param>
+    /// <param name="setting">What the session runs on.</param>
+    public static MeansCry? Leaks(string said, Setting setting) => setting.Rig.IsBurner && setting.Rig.Fuel == Rigs.Fuel.Gas && !said.Contains('?', StringComparison.Ordinal)
+        && GasLeaks().IsMatch(said) && !Pan().IsMatch(said) && setting.Flow.Dangers.Any(danger => danger.Code == "smoke") ? new(["smoke"], IsSure: true) : null;
+
+    [GeneratedRegex(@"^(?!.*\b(?:not?|isn'?t|never|stopped|fixed|if|last|yesterday|check\w*|test\w*)\b)(?:.*\b(?:hose|fitting|regulator|coupling|gas line|gas pipe|gas valve|bottle|cylinder)\b.*\b(?:leak\w*|hiss\w*)|.*\b(?:leak\w*|hiss\w*)\b.*\b(?:hose|fitting|regulator|coupling|gas line|gas pipe|gas valve|bottle|cylinder)\b)", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex GasLeaks();
+
     /// <summary>That it cannot be shut off, which is no leak of the pan; null where a line does not say that.</summary>
     /// <param name="said">The words, with single spaces.</param>
     /// <param name="rig">The rig.</param>
@@ -66,7 +76,7 @@ internal static partial class BurnerWords
     private static partial Regex StillOn();
 
     [GeneratedRegex(
-        @"^(?:i |we |i'm |we're |i am |we are |have |just |all |it )*(?:ran|run|is|are)? ?out(?: of|ta) (?:gas|propane|oil|fuel)(?: now)?$|^(?:i'?m |we'?re |gotta |have to |need to |going to |just )*(?:swapp?ing?|swap|swappin|chang(?:e|ing)|changin|switch(?:ing)?) (?:the |my |out )*(?:gas |propane )?(?:bottles?|cylinders?|tanks?)(?: now| over)?$|^(?:the |my )?(?:gas|propane|oil|fuel)(?:'?s| is| has| just)* (?:ran out|run out|all gone|gone|used up|finished|empty)$|^(?:the |my |gas |propane |oil )*(?:bottle|cylinder|propane tank|gas tank|oil tank|fuel tank)(?:'?s| is| ran| has run| just ran)* (?:empty|out|dry|run out|done)$",
+        @"^(?:i |we |i'm |we're |i am |we are |have |just |all |it )*(?:ran|run|is|are)? ?out(?: of|ta) (?:gas|propane|oil|fuel)(?: now)?$|^(?:i'?m |we'?re |gotta |have to |need to |going to |just )*(?:swapp?ing?|swap|swappin|chang(?:e|ing)|changin|switch(?:ing)?) (?:the |my |out )*(?:gas |propane )?(?:bottles?|cylinders?|tanks?)(?: now| over)?$|^(?:the |my )?(?:gas|propane|oil|fuel)(?:'?s| is| has| just)* (?:ran out|run out|all gone|gone|used up|finished|empty)$|^(?:the |my |gas |propane |oil )*(?:bottle|cylinder|propane tank|gas tank|oil tank|fuel tank)(?:'?s| is| ran| has run| just ran)* (?:empty|out|dry|run out|done)$|^(?:the |my )?(?:gas |propane )?regulator(?:'?s| is| has| just)? (?:froze|frozen|iced|icing|freezing)(?: (?:up|over|solid|shut))*$",
         RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex RanOut();
 

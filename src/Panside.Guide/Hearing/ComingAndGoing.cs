@@ -15,9 +15,9 @@ internal static partial class ComingAndGoing
     [GeneratedRegex(@"^(?:i'?m |im |we'?re |i |gonna |going to |about to |ready to |think i'?ll |time to |so |ok |and |now )*(?:call(?:ing|in)?) it (?:a night|quits|a day)(?: now| soon)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Quits();
 
-    [GeneratedRegex(@"^(?:i'?m |im |i |we'?re |gonna |going to |gotta |need to |have to |just |go |so |ok )+(?:lay|lie|lying|laying|sit) down(?: (?:for|a) .*)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:i'?m |im |i |we'?re |gonna |going to |gotta |need to |have to |just |go |so |ok )+(?:lay|lie|lying|laying|sit) down(?: (?:for|a) .*)?$|^(?:please |hey |can you )*wake me(?: up)? (?:in|at|when|if)\b.*$|^(?:i'?m |im |gonna |going to |about to |need to |gotta |have to |taking |take |get |catch )+(?:a )?(?:(?:quick |little |short )*nap|some sleep|sleep|to bed)(?: (?:now|for|a|in) ?.*)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex LiesDown();
 
-    [GeneratedRegex(@"^(?:uh|um|oh|sorry|oops|shit|damn|i|we|i'd|just|must have|musta|had|think i|so|well|,| )*(?:fell asleep|dozed off|nodded off|was asleep|woke up|been asleep|been (?:gone|away)|was gone|back now|just got back|got back)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"^(?:uh|um|oh|sorry|oops|shit|damn|i|we|i'd|just|must have|musta|had|think i|so|well|,| )*(?:fell asleep|dozed off|nodded off|was asleep|woke up|been asleep|been (?:gone|away)|was gone|back now|just got back|got back|went in (?:the house |inside )?to|went inside to|went to bed|was in bed)\b", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
     private static partial Regex Slept();
 }

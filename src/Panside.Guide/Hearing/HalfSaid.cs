@@ -10,6 +10,10 @@ internal static partial class HalfSaid
     /// <param name="said">The words, with single spaces.</param>
     public static Understood? BeforeCries(string said) =>
         WaterOnFire().IsMatch(said) ? new MeansNothing(NoWater) { IsPlain = true }
+        : CoolsABurn().IsMatch(said) ? new MeansNothing(Cool) { IsPlain = true }
+        : PastTheScale().IsMatch(said) ? new MeansNothing("Past its scale it is past syrup: pour sap in now, draw-off side first. Then read it again.") { IsPlain = true }
+        : Sinks().IsMatch(said) ? new MeansNothing("It sinks in what is far too thin. Go by the thermometer, and try again near the draw.") { IsPlain = true }
+        : Rains().IsMatch(said) ? new MeansNothing("Rain or snow in the pan only thins it. If anything leaks or smokes, say which.") { IsPlain = true }
         : NoBottom().IsMatch(said) ? new MeansNothing("The pan's bottom? Then say its depth, 'depth …'. If smoke or steam hides the room, say 'smoke'.") { IsPlain = true } : null;
 
     /// <summary>Common practice, no source.</summary>
@@ -33,6 +37,22 @@ internal static partial class HalfSaid
         : WentElsewhere().IsMatch(said) ? new MeansNothing("Nothing is taken of that. What is left shows in the tank: say 'tank …'.") { IsPlain = true }
         : FireDies().IsMatch(said) ? new MeansNothing("If no more wood goes in, say 'shutdown'. Of the coals say 'coals thin' or 'coals spent'.") { IsPlain = true }
         : null;
+
+    private const string Cool = "Cool it all the same, twenty minutes under water. Answer what stands asked here.";
+
+    [GeneratedRegex(@"^(?:oh |no |nah |well |it'?s |its |that'?s )*(?:just|only) (?:a |an |one )?(?:small |little |tiny |wee |bit of a )*(?:blister|scratch|scald|burn|red spot)s?(?: (?:though|on (?:my|his|her) \w+))?$|^(?:it'?s |its |i'?m |im |he'?s |she'?s |my \w+(?:'s| is)? |hand |finger |arm )*(?:running |holding |got )*(?:it )?under (?:the |a )?(?:cold |cool |running )*(?:tap|water|faucet|hose)(?: now)?$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex CoolsABurn();
+
+    /// <summary>A thermometer that shows no more shows too much.</summary>
+    [GeneratedRegex(@"^(?:the |my |oh |shit |thermometer )*(?:needle|thermometer|thermo|dial|pointer)(?:'?s)?(?: (?:is|has|gone|went|all|way|just|clean))* (?:off (?:the |its )?(?:scale|top|end|dial)|pegged|maxed|maxed out|pinned|buried)(?: (?:now|out|right|already))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex PastTheScale();
+
+    [GeneratedRegex(@"^(?:the |my )?hydro(?:meter)?(?:'?s)? (?:just )?(?:sinks|sank|sinking|goes down|drops)(?: (?:to the bottom|right down|to the floor|like a stone|in it|out of sight|all the way))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Sinks();
+
+    /// <summary>What falls from the sky thins the pan and is no leak of it.</summary>
+    [GeneratedRegex(@"^(?:its |it'?s |it is |now )*(?:raining|snowing|pouring rain|sleeting)(?: (?:in|into|on|onto|right|here|hard|the|a bit|my|our|pan|pans|tank|everything|now|again|down|through|roof|hole|vent|cupola|snow|rain))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]
+    private static partial Regex Rains();
 
     /// <summary>A fire that is let go is no operator who goes.</summary>
     [GeneratedRegex(@"^(?:the |my |and |so |now )*fire(?:'?s)?(?: is)? (?:going|dying|burning|gone|goin|dyin) (?:out|down)(?: (?:for the night|tonight|now|for tonight|slowly))*$", RegexOptions.CultureInvariant | RegexOptions.IgnoreCase)]

@@ -95,7 +95,7 @@ public sealed partial class Listener(Setting setting)
             ?? _talk.Term(text);
         var heard = Sugar(understood is not (null or MeansNothing { IsLow: false, IsNoCry: false, IsPlain: false }) ? understood
             : Weighed(at, text, open, understood is MeansNothing { IsCertain: true }) ?? understood ?? _talk.PerhapsWood(at, text) ?? (Understood?)Chatty(at, said, open) ?? (Understood?)Parts(at, said) ?? Lost(text, said, open));
-        return heard is MeansLine(Answer { Word: AnswerWords.Yes }) && ChattyYes().IsMatch(said) && Holds().IsMatch(said) ? new MeansNothing("Not yet? Say 'later'; or 'yes' once it is so.") : heard;
+        return IsYes(heard) && ChattyYes().IsMatch(said) && Holds().IsMatch(said) ? new MeansNothing("Not yet? Say 'later'; or 'yes' once it is so.") : heard;
     }
 
     /// <summary>What only tells, and is no question: every word of it is known.</summary>
@@ -263,6 +263,10 @@ public sealed partial class Listener(Setting setting)
         : ChattyYes().IsMatch(said) && !Holds().IsMatch(said) ? new(new Answer(at, AnswerWords.Yes))
         : ChattyNo().IsMatch(said) && !Holds().IsMatch(said) ? new(new Answer(at, AnswerWords.No))
         : null;
+
+    /// <summary>Whether it was taken for a yes, and for nothing besides that counts.</summary>
+    private static bool IsYes(Understood heard) => heard is MeansLine(Answer { Word: AnswerWords.Yes })
+        || (heard is MeansSeveral([MeansLine(Answer { Word: AnswerWords.Yes }), ..] facts) && facts.All(fact => fact is MeansLine(Answer) or MeansNothing));
 
     /// <summary>In gaps between words: longer talk is of something else.</summary>
     private const int LongestChat = 7;

@@ -32,7 +32,7 @@ internal static partial class NothingLeft
 
     /// <summary>What stands before it and changes nothing.</summary>
     [GeneratedRegex(
-        @"^(?:(?:ok|okay|oh|so|well|damn|shit|crap|and|now|uh|um|hey|yes|yeah|yep|no|nope|sorry|i think|i guess|looks like|it looks like|seems like|i'm afraid|turns out|um)\b,? +(?!sap\b|more\b|water\b))+",
+        @"^(?:(?:i |we )?(?:can'?t|cannot|couldn'?t) (?:pour|flood|fill)(?: it| the pan| any| anything| in)*,? (?=no\b|out\b|the\b|tank\b|there|we|i\b|nothing\b|sap\b))?(?:(?:ok|okay|oh|so|well|damn|shit|crap|and|now|uh|um|hey|yes|yeah|yep|no|nope|sorry|i think|i guess|looks like|it looks like|seems like|i'm afraid|turns out|um)\b,? +(?!sap\b|more\b|water\b))*",
         RegexOptions.CultureInvariant)]
     private static partial Regex Begun();
 
@@ -72,6 +72,7 @@ internal static partial class NothingLeft
         @"^(?:(?:" + Have + @" )?(?:absolutely )?(?:nothing|nothin|nuthin|nada|zip|zilch)(?: (?:left|more|else|handy|ready))*(?: to (?:pour|put|add|throw)(?: (?:in|on|with|it|to it|on it|in it))*)?"
         + @"|(?:i|we) (?:don'?t have|do not have|haven'?t got|ain'?t got) (?:anything|any|nothing)(?: (?:left|more|else))*(?: to (?:pour|put|add)(?: in| on it| in it)?)?"
         + @"|(?:" + Have + @" )?(?:no|no more|zero) sap,?(?: left)?,?(?: (?:and|or|nor))? no water(?: left)?|(?:" + Have + @" )?no (?:sap or water|water or sap|liquid)(?: left)?"
+        + @"|(?:i |we )?(?:can'?t|cannot|cant) pour(?: (?:it|any|anything|sap|in|water|or))*"
         + @"|(?:(?:the|my|all|all the|all my|both) )?(?:pails?|buckets?)(?:'re| are|'?s| is)? (?:all )?(?:empty|dry))$",
         RegexOptions.CultureInvariant)]
     private static partial Regex AtAll();

@@ -20,10 +20,12 @@ internal sealed class PlainlySaid(Setting setting)
     {
         var isBurnerAsked = open is not null && setting.Flow.DeedOf(open.Step) == DeedName.ShutOff;
         return HalfSaid.BeforeCries(said)
+            ?? BoilAndCoals.GoesWell(at, said)
             ?? CoalsOut.Understand(said, setting)
             ?? Emptying.OffTheFire(said, setting.Rig)
             ?? Doors.Understand(said, setting.Rig)
             ?? BlowerWords.Understand(said, setting)
+            ?? BurnerWords.Leaks(said, setting)
             ?? BurnerWords.Fails(said, setting.Rig, IsEmergency(open) ? null : setting.Flow.Words.GetValueOrDefault(setting.Rig.Fuel == Fuel.Electric ? "power is out" : "burner went out"))
             ?? BurnerWords.Fuel(said, setting.Rig)
             ?? BurnerWords.TurnsDown(said, setting.Rig)

@@ -145,6 +145,9 @@ public sealed record SessionState
     /// <summary>What the last thing was, in words.</summary>
     public string LastSaid { get; init; } = "";
 
+    /// <summary>What was said last of fire, pan or boil and not understood; null where nothing was, or the boil or the coals were told since.</summary>
+    public Text? Unheard { get; init; }
+
     /// <summary>Whether the session is over.</summary>
     public bool IsOver { get; init; }
 

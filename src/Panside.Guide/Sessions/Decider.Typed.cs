@@ -186,6 +186,12 @@ public sealed partial class Decider
                     break;
                 }
 
+                if (!_walker.Leads(turn, "word " + word) && word == "tank-valve-shut" && turn.Holds("too-shallow-to-leave") && !turn.Holds("tank-empty"))
+                {
+                    turn.Tell("Open it again while the pan boils: nothing feeds it now. Then read the depth.");
+                    break;
+                }
+
                 if (!_walker.Leads(turn, "word " + word))
                 {
                     turn.Refuse($"'{text.Words.Trim()}' changes nothing here: go on with what stands asked. 'help' lists what can be said now.", "text");
@@ -204,6 +210,11 @@ public sealed partial class Decider
                 break;
             case MeansNothing(var why):
                 turn.Refuse(why, "text");
+                if (turn.Now.IsLit && Unheard.Counts(text.Words))
+                {
+                    turn.Happen(new WentUnheard(text));
+                }
+
                 break;
         }
     }

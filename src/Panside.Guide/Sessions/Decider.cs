@@ -219,7 +219,7 @@ public sealed partial class Decider
             return;
         }
 
-        if (line is Did { Name.Code: "add-wood" } && _setting.Flow.PhaseOf(turn.State.Step).IsEmergency)
+        if (line is Did { Name.Code: "add-wood" } && (_setting.Flow.PhaseOf(turn.State.Step).IsEmergency || IsWoodForbidden(turn)))
         {
             // What burns is counted, or all that follows is told too soon.
             Take(turn, line);
@@ -241,6 +241,13 @@ public sealed partial class Decider
             return;
         }
 
+        if (line is Did { Name.Code: "leave" } && before is null && _walker.CanLeave(turn) && Unheard.Before(turn) is { } unheard)
+        {
+            turn.Happen(new WentUnheard(null));
+            Question(turn, line, new($"'{unheard}' was not understood. Leave all the same?", "Yes leaves. In doubt stay, and say it in other words."));
+            return;
+        }
+
         if (line is Did { Name.Code: "leave" } && !_walker.CanLeave(turn))
         {
             var open = _setting.Flow.PhaseOf(turn.State.Step).IsEmergency ? new[] { "the emergency is not over" } : [];
@@ -252,6 +259,10 @@ public sealed partial class Decider
 
         Take(turn, line, isAmountTold: before is Did { IsUnmeasured: true } && line.At.Time - before.At.Time <= Situation.DoubtLasts);
     }
+
+    /// <summary>Whether what stands asked says that no wood goes in before it is done: a blower that does not run, a pan to be filled.</summary>
+    private bool IsWoodForbidden(Turn turn) => turn.State.Open is { } open && _setting.Flow.Steps.TryGetValue(open.Step, out var step)
+        && step is { Urgency: "now", Advise: "hold-wood" or "raise-level" } && !step.Phase.IsEnding;
 
     /// <summary>Whether what waits to be settled would keep its operator there: wood, a boil that is up, coals that glow, a pan that was read.</summary>
     private static bool SpeaksAgainstLeaving(LineIn line) => line is Did { Name.Code: "add-wood" or "lit-fire" } or Observed { Name.Code: "boil", Is: not "still" } or Observed { Name.Code: "coals", Is: not "spent" }
@@ -310,6 +321,11 @@ public sealed partial class Decider
         {
             // What was asked of the fire before is not so of this one.
             turn.Happen(new Doubted(null));
+        }
+
+        if (turn.State.Unheard is not null && line is Observed { Name.Code: "boil" or "coals" } or Did { Name.Code: not "leave" })
+        {
+            turn.Happen(new WentUnheard(null));
         }
 
         turn.Happen(new Took(line, insisted));

@@ -49,6 +49,7 @@ public sealed class Evolver(Setting setting)
             Suspected = _setting.Flow.PhaseOf(step).IsEmergency ? state.Suspected : [],
         },
         Suspected(var dangers) => state with { Suspected = dangers },
+        WentUnheard(var text) => state with { Unheard = text },
         ClockStarted(var clock) => state with { Clocks = state.Clocks.Add(clock) },
         ClockRanDown(var clock) => state with { Clocks = state.Clocks.Remove(clock) },
         Completed(var id, var skipped) => state with

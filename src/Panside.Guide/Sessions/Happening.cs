@@ -43,6 +43,9 @@ public sealed record Unmarked(string Mark) : Happening;
 /// <summary>A cry may have meant one of these dangers, the likeliest first.</summary>
 public sealed record Suspected(ImmutableList<string> Dangers) : Happening;
 
+/// <summary>Words of fire, pan or boil were not understood; null where they no longer count.</summary>
+public sealed record WentUnheard(Text? Text) : Happening;
+
 /// <summary>A clock begins to run.</summary>
 public sealed record ClockStarted(RunningClock Clock) : Happening;
 

@@ -62,6 +62,11 @@ public static class StateBytes
         to.MaybeText(state.Open, to.Prompt);
         to.Moment(state.OpenSince);
         to.MaybeText(state.Doubted, to.Line);
+        to.MaybeText(state.Unheard, text =>
+        {
+            to.Moment(text.At);
+            to.Write(text.Words);
+        });
         to.Keyed(state.PutOff, key => key, value => to.Moment(new(value, "")));
         to.All(state.Skipped, to.Write);
         to.All(state.Done, to.Write);
@@ -121,6 +126,7 @@ public static class StateBytes
         Open = from.MaybeText(from.Prompt),
         OpenSince = from.Moment(),
         Doubted = from.MaybeText(() => from.Line(readings)),
+        Unheard = from.MaybeText(() => new Text(from.Moment(), from.ReadString())),
         PutOff = from.Keyed(key => key, () => from.Moment().Time),
         Skipped = [.. from.All(from.ReadString)],
         Done = [.. from.All(from.ReadString)],

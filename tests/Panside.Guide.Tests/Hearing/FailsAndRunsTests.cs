@@ -38,6 +38,48 @@ public class FailsAndRunsTests
 
     /// <summary>Cries that sound like a machine, a door or an absence: they go before all of that.</summary>
     [Theory]
+    [InlineData("leaking at the fitting")]
+    [InlineData("hose is leaking")]
+    [InlineData("i hear hissing at the regulator")]
+    public void Gas_that_leaks_empties_the_building(string said) => Assert.Equal("emergency-smoke", Steady(Gas, said).State.Step);
+
+    [Theory]
+    [InlineData("leak at the fitting of the draw off")]
+    [InlineData("no leak at the hose now")]
+    public void What_leaks_no_gas_does_not(string said) => Assert.NotEqual("emergency-smoke", Steady(Gas, said).State.Step);
+
+    [Fact]
+    public void A_regulator_that_froze_puts_a_burner_out() => Assert.Equal("flame-out", Steady(Gas, "regulator froze up").State.Step);
+
+    [Fact]
+    public void A_generator_that_ran_out_stops_the_blower() => Assert.Equal("blower-out", Steady(Blower, "generator out of gas").State.Step);
+
+    [Theory]
+    [InlineData("boiling away")]
+    [InlineData("its boiling away nicely")]
+    [InlineData("really going now")]
+    [InlineData("its raining in on the pan")]
+    [InlineData("snowing hard again")]
+    [InlineData("needle's off the scale")]
+    [InlineData("hydro sinks to the bottom")]
+    public void What_sounds_like_a_danger_and_is_none(string said) => Assert.Equal("steady-boil", Steady(Wood, said).Phase);
+
+    [Fact]
+    public void A_boil_that_goes_well_rolls() => Assert.Equal("rolling", Steady(Wood, "boiling away").State.Last(ObservationName.Boil)!.Value.Value);
+
+    [Theory]
+    [InlineData("its just a blister")]
+    [InlineData("its running under the tap")]
+    [InlineData("hand is under cold water now")]
+    public void A_burn_that_is_cooled_is_no_boil_and_no_leak(string said)
+    {
+        var boil = Steady(Wood, "i burned my hand");
+        boil.Say("yes", said);
+        Assert.IsType<RefusedLine>(boil.Answers[0]);
+        Assert.Equal("people-pan", boil.State.Step);
+    }
+
+    [Theory]
     [InlineData("it's overflowing", "foam")]
     [InlineData("it's running over the fire", "foam")]
     [InlineData("fire door won't close and my sleeve is on fire", "hurt")]

@@ -48,11 +48,28 @@ public class SnapshotTests
         }
     }
 
+    [Fact]
+    public void What_went_unheard_is_in_its_bytes()
+    {
+        var record = Record.Of(JournalFile.Read(Story.Demo("first-shutdown")));
+        var setting = Opening.SettingOf("first-shutdown", record, null).With(64);
+        var session = new Session(setting);
+        foreach (var exchange in record.Exchanges.Take(40))
+        {
+            session.Hear(exchange.Line!);
+        }
+
+        session.Hear(new Text(session.State.Now!.Value, "flames in the stove"));
+        Assert.NotNull(session.State.Unheard);
+        using var stream = new MemoryStream(Bytes(session.State, new Course(setting)));
+        Assert.Equal(session.State.Unheard, StateBytes.Read(stream, setting).State.Unheard);
+    }
+
     /// <summary>Whoever adds a property to the state writes and reads it in StateBytes, and counts it here.</summary>
     [Fact]
     public void Every_property_of_a_state_is_in_its_bytes()
     {
-        Assert.Equal(43, typeof(SessionState).GetProperties().Count(property => property.SetMethod is not null));
+        Assert.Equal(44, typeof(SessionState).GetProperties().Count(property => property.SetMethod is not null));
         Assert.Equal(6, typeof(Totals).GetProperties().Count(property => property.SetMethod is not null));
     }
 
