@@ -202,7 +202,7 @@ public sealed partial class ReadingName
 
         return now <= likely
             ? new(
-                $"{Shown(Volume.FromLiters(gone))} gone {since}? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",
+                $"{Shown(now)}? That is {Shown(Volume.FromLiters(gone))} gone {since}, from {Shown(Volume.FromLiters(expected))}.",
                 $"It would take a leak, an open draw-off, or {Amount.Shown(boil.Units.From(VolumeRate.FromLitersPerHour(gone * 60 / minutes)))} of boiling.")
             : gone > 0 || Shown(now) == Shown(Volume.FromLiters(expected))
             ? new(

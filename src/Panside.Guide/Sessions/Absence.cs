@@ -93,7 +93,7 @@ internal sealed class Absence(Setting setting)
 
         if (!turn.Now.IsLit)
         {
-            turn.Tell("Good. Nothing burns yet.");
+            turn.Tell("Good. Nothing heats the pan yet.");
         }
         else
         {
@@ -108,7 +108,7 @@ internal sealed class Absence(Setting setting)
         var open = setting.Rig.Feed == Feed.ByValve ? "Set it so that the pan holds its depth." : "Leave it open all the way.";
         if (!turn.Now.IsLit)
         {
-            turn.Tell($"{open} Nothing burns yet.");
+            turn.Tell($"{open} Nothing heats the pan yet.");
             return;
         }
 
@@ -136,7 +136,7 @@ internal sealed class Absence(Setting setting)
 
         if (!situation.IsLit)
         {
-            turn.Tell($"Nothing burns yet. 'panside plan --end {by:HH:mm}' reckons when to light, and whether it is worth it.");
+            turn.Tell($"Nothing heats the pan yet. 'panside plan --end {by:HH:mm}' reckons when to light, and whether it is worth it.");
             return;
         }
 

@@ -121,6 +121,9 @@ internal sealed partial class Conversation(Setting setting, Replies replies, Wal
         }
     }
 
+    /// <summary>Terms of what every rig has.</summary>
+    private static readonly string[] OfAnyRig = ["Brix", "depth", "least depth", "flood", "rolling", "still", "reserve", "defoamer"];
+
     private void Explain(Turn turn, Moment at, Meaning meaning)
     {
         if (Terms.In(meaning.Words) is not { } term || !term.IsOf(setting.Rig))
@@ -136,7 +139,7 @@ internal sealed partial class Conversation(Setting setting, Replies replies, Wal
                     return;
                 }
 
-                turn.Refuse($"That word is not explained here. These are, for example: {string.Join(", ", Terms.All.Where(known => known.IsOf(setting.Rig)).Take(8).Select(known => known.Name.Replace('-', ' ')))}.", "text");
+                turn.Refuse($"That word is not explained here. These are, for example: {string.Join(", ", OfAnyRig)}.", "text");
                 return;
             }
 
@@ -218,7 +221,7 @@ internal sealed partial class Conversation(Setting setting, Replies replies, Wal
         }
 
         turn.Tell(turn.State.Open is { } open ? $"Now: {open.Text}" : "Nothing is asked just now.");
-        turn.Tell("Read the pan's depth and smell at the syrup side before anything else.");
+        turn.Tell(turn.Fill("Read the depth and smell {syrup-side} before anything else."));
     }
 
     private void Again(Turn turn)

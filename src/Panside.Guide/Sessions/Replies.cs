@@ -140,7 +140,9 @@ internal sealed class Replies(Setting setting)
         }
         else if (turn.Now.IsLit)
         {
-            yield return turn.Now.MinutesToDraw is null ? "When the next draw comes is not known yet." : Coming("Next draw", F("minutes-to-draw"), F("minutes-to-draw-soonest"));
+            var isBatch = turn.Now.Setting.Rig.IsBatch;
+            yield return turn.Now.MinutesToDraw is null ? $"When {(isBatch ? "the batch is done" : "the next draw comes")} is not known yet."
+                : Coming(isBatch ? "Batch done" : "Next draw", F("minutes-to-draw"), F("minutes-to-draw-soonest"));
             yield return turn.Now.MinutesToLastCharge is null
                 ? turn.Now.Setting.Rig.OfFire("When the last charge goes in is not known yet.", "When to shut off is not known yet.")
                 : Coming(turn.Now.Setting.Rig.OfFire("Last charge", "Shut off"), F("minutes-to-last-charge"), F("minutes-to-last-charge-soonest"));
@@ -170,13 +172,27 @@ internal sealed class Replies(Setting setting)
         }
     }
 
+    /// <summary>A deed of each kind as it may be typed, of what this rig has and in its units.</summary>
+    private IEnumerable<string> DeedExamples()
+    {
+        var (rig, isMetric) = (setting.Rig, setting.Units == UnitSystem.Metric);
+        string?[] deeds =
+        [
+            "lit", rig.OfFire("wood", "shut off"), rig.DrawnBy == DrawnBy.Valve ? "open" : null,
+            rig.IsBatch ? (isMetric ? "poured out 8 L" : "poured out 2 gal") : isMetric ? "drew 2 L" : "drew 2 qt",
+            rig.IsBurner ? null : "spread", "flooded", isMetric ? "poured 8 L" : "poured 2 gal", "defoamer", rig.HasLid ? "covered" : null,
+            isMetric ? "refill 20 L" : "refill 5 gal", "leave",
+        ];
+        return deeds.OfType<string>();
+    }
+
     private IEnumerable<string> Help()
     {
         yield return $"Readings: {string.Join(", ", ReadingExamples())}.";
-        yield return $"Done: lit, {setting.Rig.OfFire("wood", "shut off")}, open, {(setting.Units == UnitSystem.Metric ? "drew 2 L" : "drew 2 qt")}, {setting.Rig.OfFire("spread, ", "")}flooded, {(setting.Units == UnitSystem.Metric ? "poured 8 L" : "poured 2 gal")}, defoamer, {(setting.Rig.HasLid ? "covered, " : "")}{(setting.Units == UnitSystem.Metric ? "refill 20 L" : "refill 5 gal")}, leave.";
+        yield return $"Done: {string.Join(", ", DeedExamples())}.";
         yield return $"Seen: rolling, steady, simmering, still; {setting.Rig.OfFire("deep, thin, spent; ", "")}{(setting.Rig.Channels > 1 ? "clear, fading, gone; " : "")}rising, over; scorched.";
         yield return "Answers: yes, no, skip, later. Also: why, undo, status, skipped, note …";
-        yield return "Ask: when can I leave, what is gradient, what if I stop now. Or talk freely.";
+        yield return $"Ask: when can I leave, what is {(setting.Rig.Channels > 1 ? "gradient" : "Brix")}, what if I stop now. Or talk freely.";
         yield return "Flow: " + string.Join(", ", setting.Flow.OwnWords.Where(setting.IsOfThisRig)) + ".";
     }
 }

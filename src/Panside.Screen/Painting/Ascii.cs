@@ -6,10 +6,10 @@ namespace Panside.Screen.Painting;
 internal static class Ascii
 {
     /// <summary>What the screen is drawn with: signs, lines, shades, heights, marks.</summary>
-    private const string Drawn = "°↑↓…" + "│─┌┐└┘├┤┬┴┼╞═" + "░▒▓█" + "▁▂▃▄▅▆▇" + "●◆▲►╵·━";
+    private const string Drawn = "°↑↓…" + "│─┌┐└┘├┤┬┴┼╞═" + "░▒▓█" + "▁▂▃▄▅▆▇" + "●◆▲►╵·━≥";
 
     /// <summary>What stands for each, in the same order.</summary>
-    private const string Plain = " ^v." + "|-++++++++++=" + ".:%#" + "__--===" + "*+^>'.=";
+    private const string Plain = " ^v." + "|-++++++++++=" + ".:%#" + "__--===" + "*+^>'.=>";
 
     /// <summary>The text with its nearest sign for what is drawn, and question marks for what cannot be shown.</summary>
     public static string Of(string text) => System.Text.Ascii.IsValid(text) ? text : string.Concat(text.EnumerateRunes().Select(Of));

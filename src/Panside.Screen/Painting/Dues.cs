@@ -20,8 +20,9 @@ internal static class Dues
 {
     private const string Watching = "-watch";
 
-    /// <summary>The next charge of wood; null where none is to go in.</summary>
-    public static DateTimeOffset? Wood(Situation now) => now.WoodDue;
+    /// <summary>The next charge of wood; null where none is to go in, or another thing comes before it.</summary>
+    public static DateTimeOffset? Wood(Situation now) => now.WoodDue is { } due
+        && (due > now.State.Now?.Time || now.Setting.Flow.Watches.Any(watch => IsWood(watch) && watch.Given.All(fact => Facts.Holds(now, fact)))) ? due : null;
 
     /// <summary>What comes first, wood or another thing; null where nothing comes by itself.</summary>
     public static Due? Soonest(Situation now)

@@ -14,6 +14,9 @@ internal static class FigureRows
     /// <summary>Less than a thermometer's line is there already, in °C.</summary>
     private const double LeastToGo = 0.05;
 
+    /// <summary>Between a reading and its age where nothing says whether it rose or fell.</summary>
+    private const string Apart = "·";
+
     /// <summary>The rows.</summary>
     public static IEnumerable<PanelRow> Of(Situation now, ReplaySight? replay)
     {
@@ -44,7 +47,7 @@ internal static class FigureRows
         if (Forecasts.Said(now, Forecasts.Residual) is { P50: { } likely, P95: { } worst, Unit: var unit })
         {
             // Never the worst case alone, be it as little as what is likely: O15.
-            yield return PanelRow.Of(PanelRow.Deciding, Saying.BoilsAway(likely, worst, unit, isFiring: !now.IsHeld && !now.IsEnding, now.Setting.Rig.OfFire("With no more wood", "Shut off now,")));
+            yield return PanelRow.Of(PanelRow.Deciding, Saying.BoilsAway(likely, worst, unit, isFiring: !now.IsHeld && !now.IsEnding, now.Setting.Rig.OfFire("With no more wood", "If shut off now,")));
             foreach (var came in ReplaySight.Row(replay, Forecasts.Residual))
             {
                 yield return came;
@@ -56,7 +59,7 @@ internal static class FigureRows
     /// <param name="now">The situation.</param>
     /// <param name="name">The reading.</param>
     public static string Told(Situation now, ReadingName name) => now.State.Last(name) is { } read
-        ? Words(Shown(now, name, read), Trend.Of(now.State, name).Sign, Age(now, name, read))
+        ? Words(Shown(now, name, read), Trend.Of(now.State, name).Sign is { Length: > 0 } sign ? sign : Apart, Age(now, name, read))
         : "not read yet";
 
     private static PanelRow Read(Situation now, string label, ReadingName name)
@@ -64,6 +67,11 @@ internal static class FigureRows
         if (now.State.Last(name) is not { } read)
         {
             return PanelRow.Of(PanelRow.Deciding, $"{label} not read yet");
+        }
+
+        if (name == ReadingName.PanDepth && ChangedBy(now) is { } changed)
+        {
+            return PanelRow.Of(PanelRow.Deciding, $"{label} {Shown(now, name, read)}, read before the {changed}", $"{label} {Shown(now, name, read)} before the {changed}");
         }
 
         var told = $"{label} {Told(now, name)}";
@@ -74,10 +82,20 @@ internal static class FigureRows
             : new(PanelRow.Deciding, tone, told);
     }
 
+    /// <summary>What was done since the depth was read and has changed it, in a word; null where nothing was.</summary>
+    private static string? ChangedBy(Situation now) => now.State.DepthChangedBy switch
+    {
+        null => null,
+        var deed when deed == DeedName.FloodPan => "flood",
+        var deed when deed == DeedName.FillPan => "pour",
+        var deed when deed == DeedName.EmptyPan => null,
+        _ => "draw",
+    };
+
     /// <summary>Where syrup stands today, and how far the draw-off is from it.</summary>
     private static PanelRow DrawPoint(Situation now)
     {
-        var at = $"{(now.Setting.Rig.IsBatch ? "Batch" : "Draw")} at {Figures.Of(now, "draw-point")}";
+        var at = $"{(now.Setting.Rig.IsBatch ? "Batch ready" : "Draw")} at {Figures.Of(now, "draw-point")}";
         var told = $"{at} today";
         var toGo = now.ToDrawPoint is { Celsius: > LeastToGo } rise ? Amount.Shown(now.Setting.Units.From(rise, now.Degree)) : null;
         return toGo is null ? PanelRow.Of(PanelRow.Deciding, told) : PanelRow.Of(PanelRow.Deciding, $"{told}, {toGo} to go", $"{at}, {toGo} to go", told);

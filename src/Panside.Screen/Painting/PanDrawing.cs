@@ -37,7 +37,8 @@ internal static class PanDrawing
         }
 
         var tank = Tank(sight, inside);
-        var pan = Inside(sight, widths, inside, sight.Flood * Over);
+        var height = double.Max(sight.Flood * Over, sight.Depth ?? 0);
+        var pan = Inside(sight, widths, inside, depth => depth / height);
         if (sight.Back is { } back)
         {
             pan = [.. Behind(back, sight.Deep, inside).Zip(pan, (one, other) => one + other)];
@@ -54,12 +55,18 @@ internal static class PanDrawing
         ];
     }
 
-    /// <summary>The pan alone, without names and floor: what has room on the least screen.</summary>
+    /// <summary>
+    /// The pan alone, without names and floor: what has room on the least screen. In so few rows a true height would show nothing over the
+    /// least depth: its lower half is full at the least depth, its upper half at the depth that the pan is run at.
+    /// </summary>
     /// <param name="sight">What is drawn.</param>
     /// <param name="width">Columns.</param>
     /// <param name="inside">Rows.</param>
     public static IReadOnlyList<string> Small(PanSight sight, int width, int inside) =>
-        Widths(sight, width) is { } widths ? [.. Inside(sight, widths, inside, sight.Flood).Select(row => Columns.Cut(row, width))] : [];
+        Widths(sight, width) is { } widths ? [.. Inside(sight, widths, inside, depth => AgainstMarks(sight, depth)).Select(row => Columns.Cut(row, width))] : [];
+
+    private static double AgainstMarks(PanSight sight, double depth) =>
+        0.5 * (double.Min(depth / sight.Least, 1) + double.Clamp((depth - sight.Least) / (sight.Run - sight.Least), 0, 1));
 
     /// <summary>The columns of each channel; null where a figure would not fit.</summary>
     private static IReadOnlyList<int>? Widths(PanSight sight, int width)
@@ -90,14 +97,13 @@ internal static class PanDrawing
             : [what + (sight.Back is null ? "; Brix as reckoned" : "; Brix reckoned"), what];
     }
 
-    private static List<string> Inside(PanSight sight, IReadOnlyList<int> widths, int inside, double height)
+    private static List<string> Inside(PanSight sight, IReadOnlyList<int> widths, int inside, Func<double, double> height)
     {
-        var scale = double.Max(height, sight.Depth ?? 0);
-        var share = (sight.Depth ?? 0) / scale;
+        var share = height(sight.Depth ?? 0);
 
         // The figure stands in the middle of what is there; in a puddle over it.
         var figures = int.Max(Vessel.RowOf(share, inside) - 1, 0) / 2;
-        var marks = Marks(sight, scale, inside);
+        var marks = Marks(sight, height, inside);
         return
         [
             .. Enumerable.Range(0, inside).Reverse().Select(row =>
@@ -113,7 +119,7 @@ internal static class PanDrawing
         var least = Vessel.RowOf(back.Least / scale, inside);
         return Enumerable.Range(0, inside).Reverse().Select(row =>
             (row == least ? "├" : "│")
-            + Filled(Vessel.At(row, inside, (back.Depth ?? 0) / scale, Vessel.Shade(null)), row == least ? Amount.Shown(new(back.Least, deep)) : "", BackInside)
+            + Filled(Vessel.At(row, inside, (back.Depth ?? 0) / scale, Vessel.Shade(null)), row == least ? "≥ " + Amount.Shown(new(back.Least, deep)) : "", BackInside)
             + (row == int.Min(1, inside - 1) ? "├──►" : "│   "));
     }
 
@@ -128,12 +134,12 @@ internal static class PanDrawing
     }
 
     /// <summary>The marks by their rows: where two fall into one, the one that matters more stays.</summary>
-    private static Dictionary<int, string> Marks(PanSight sight, double scale, int inside)
+    private static Dictionary<int, string> Marks(PanSight sight, Func<double, double> height, int inside)
     {
         var marks = new Dictionary<int, string>();
         foreach (var (name, depth) in new[] { ("least", sight.Least), ("run", sight.Run), ("flood", sight.Flood) })
         {
-            marks.TryAdd(Vessel.RowOf(depth / scale, inside), $"{name} {Amount.Shown(new(depth, sight.Deep))}");
+            marks.TryAdd(Vessel.RowOf(height(depth), inside), $"{name} {Amount.Shown(new(depth, sight.Deep))}");
         }
 
         return marks;

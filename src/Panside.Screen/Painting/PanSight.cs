@@ -100,7 +100,7 @@ internal sealed record FireSight(int Flames, IReadOnlyList<string> Ways)
             ? new(flames, [now.Setting.Rig.OfFire("the fire is lit", now.IsBurnerOn ? "the burner is on" : "the burner is off")])
             : new(flames,
             [
-                off + string.Join(", ", seen.Select(one => $"{one.What} {Times.Age(one.Minutes)}")),
+                off + (seen is [var only] ? $"{only.What}, seen {Times.Age(only.Minutes)}" : string.Join(", ", seen.Select(one => $"{one.What} {Times.Age(one.Minutes)}"))),
                 $"{off}{string.Join(", ", seen.Select(one => one.What))}; {Times.Age(seen.Max(one => one.Minutes))}",
             ]);
     }

@@ -12,7 +12,7 @@ internal static class Saying
     /// <summary>From so many minutes on, hours are told.</summary>
     private const double InHours = 100;
 
-    /// <summary>Something that comes: <c>Draw in about 15 min, not before 5</c>.</summary>
+    /// <summary>Something that comes: <c>Draw in about 15 min, not before 5 min</c>.</summary>
     /// <param name="what">What comes.</param>
     /// <param name="likely">Minutes until then, most likely.</param>
     /// <param name="soonest">The same, at the soonest.</param>
@@ -26,7 +26,7 @@ internal static class Saying
         var (time, bound) = Times(likely, soonest);
         return soonest < 1 ? [$"{what} in about {time}, or any moment now", $"{what} in {time}, or any moment"]
             : bound == Number(likely) ? [$"{what} in about {time}"]
-            : [$"{what} in about {time}, not before {bound}", $"{what} in {time}, not before {bound}", $"{what} in {time}, {bound} at least"];
+            : [$"{what} in about {time}, not before {bound} {time.Split(' ')[^1]}", $"{what} in {time}, {bound} at least"];
     }
 
     /// <summary>Something that comes to an end: <c>Boil stops in about 15 min, 20 at most</c>.</summary>

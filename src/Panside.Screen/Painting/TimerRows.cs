@@ -76,7 +76,7 @@ internal static class TimerRows
 
         if (goesOn && Forecasts.Said(now, Forecasts.ToLastCharge) is { P50: { } charge, P5: { } soonest })
         {
-            yield return PanelRow.Of(PanelRow.Deciding, Saying.NotBefore(now.Setting.Rig.OfFire("Last wood", "Shut off"), charge, soonest));
+            yield return PanelRow.Of(PanelRow.Deciding, Saying.NotBefore(now.Setting.Rig.OfFire("Last charge", "Shut off"), charge, soonest));
             foreach (var came in ReplaySight.Row(replay, Forecasts.ToLastCharge))
             {
                 yield return came;

@@ -151,7 +151,7 @@ internal static class PracticeCommand
             Overheard = (line, answers) => Say(PracticeReport.Of(line, answers)),
         }.Run();
         Say(PracticeReport.Said(outcome));
-        Say(PracticeReport.Truth(outcome, setting.Units));
+        Say(PracticeReport.Truth(outcome, setting));
         Say(session.Debriefed);
         Say(session.Path is { } path ? [$"Record: {path}"] : []);
         if (session.Trouble is { } trouble)

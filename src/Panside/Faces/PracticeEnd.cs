@@ -21,7 +21,7 @@ internal static class PracticeEnd
         }
 
         var outcome = conversation.Close();
-        string[] truth = [.. PracticeReport.Truth(outcome, conversation.Setting.Units), .. conversation.Tried is { } tried ? [tried] : Array.Empty<string>()];
+        string[] truth = [.. PracticeReport.Truth(outcome, conversation.Setting), .. conversation.Tried is { } tried ? [tried] : Array.Empty<string>()];
         foreach (var line in conversation.Debriefed.Concat(truth.SelectMany(Lines)))
         {
             output.WriteLine($"{PracticeReport.Mark} {line}");

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Panside.Guide.Knowledge;
 using Panside.Guide.Lines;
 using Panside.Guide.Measures;
 using Panside.Guide.Words;
@@ -55,12 +56,13 @@ internal static class PracticeReport
     }
 
     /// <summary>What truly was, and what comes after.</summary>
-    public static IEnumerable<string> Truth(PracticeOutcome outcome, UnitSystem units)
+    public static IEnumerable<string> Truth(PracticeOutcome outcome, Setting setting)
     {
+        var units = setting.Units;
         static string Brix(double brix) => Amount.Shown(new(brix, Unit.Brix));
         yield return $"The simulated rig knows: least depth {Least(outcome.LeastDepth, outcome.LeastBackDepth, units)}; "
             + $"{(outcome.IsScorched ? "SCORCHED" : "not scorched")}; at most {Brix(outcome.MostSugar.Brix)} in the pan; "
-            + $"{Amount.Shown(units.From(outcome.BoiledAwayAfterHold))} boiled away after the last charge; "
+            + $"{Amount.Shown(units.From(outcome.BoiledAwayAfterHold))} boiled away after {setting.Rig.OfFire("the last charge", "it was shut off")}; "
             + $"{Amount.Shown(units.From(outcome.TankLeft))} left in the tank.";
         yield return $"After leaving, without any feed: least depth {Least(outcome.LeastDepthAfter, outcome.LeastBackDepthAfter, units)}, "
             + $"at most {Brix(outcome.MostSugarAfter.Brix)}: {(outcome.IsPromiseKept ? "what was promised came true" : "NOT WHAT WAS PROMISED")}.";

@@ -37,7 +37,7 @@ internal sealed class PlanTable(Setting setting, ClockTime? lit, ClockTime? end)
         Reckon = Reckon,
         Basis = new(
             $"{RigEnsemble.UsualCount} possible rigs of this size: the pan cold at its run depth, {setting.Rig.OfFire("fired at the rig's charge and interval until the tank comes to the reserve, then the last charge", "the burner on until the tank comes to the reserve, then off")}, and on until no pan boils",
-            ["S1", "S3", "S18"],
+            setting.Rig.IsBurner ? ["S1", "S3"] : ["S1", "S3", "S18"],
             "bands hold nine of ten such rigs; their spread has no source and is calibrated (docs/model.md)",
             setting.Rig.OfFire("pauses in firing, wet wood, filtering and canning; leaving comes after the boil is still, when the coals are down", "pauses, filtering and canning; leaving comes after the boil is still")),
     };

@@ -111,7 +111,7 @@ public class BeliefTests
         boil.Say("tank 26");
         boil.After(4);
         boil.Say("tank 16.5");
-        Assert.Contains("gone in 5 minutes? 17 gal or 26 gal?", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
+        Assert.Contains("17 gal? That is 9.5 gal gone in 5 minutes, from 26 gal.", boil.Only<QuestionLine>().Text, StringComparison.Ordinal);
         boil.Say("no");
         Assert.Contains("Dropped: tank 16.5 gal", boil.Only<ToldLine>().Text, StringComparison.Ordinal);
         Assert.Equal(26, boil.State.Last(ReadingName.TankVolume)!.Value.Value.Value);

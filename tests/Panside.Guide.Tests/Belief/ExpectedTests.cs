@@ -27,7 +27,7 @@ public class ExpectedTests
     }
 
     [Theory]
-    [InlineData("tank 3 L", "", "gal or")]
+    [InlineData("tank 3 L", "", "gone in")]
     [InlineData("depth 2.5", "", "expected")]
     [InlineData("draw 231", "", "syrup is drawn at")]
     [InlineData("draw 198", "", "is drawn at")]

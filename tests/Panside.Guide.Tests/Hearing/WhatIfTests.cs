@@ -159,7 +159,7 @@ public partial class WhatIfTests
         var boil = new Conversation();
         Assert.All(
             ["what if I stop now", "what if I add 5 gal", "what if I fire until eight"],
-            text => Assert.StartsWith("Nothing burns yet", Assert.Single(Told(boil, text)), StringComparison.Ordinal));
+            text => Assert.StartsWith("Nothing heats the pan yet", Assert.Single(Told(boil, text)), StringComparison.Ordinal));
     }
 
     [Fact]
