@@ -174,6 +174,9 @@ public sealed record Step
     /// <summary>A stable id; journals name it.</summary>
     public required string Id { get; init; }
 
+    /// <summary>What it is called where there is room for two or three words; null where its id says it.</summary>
+    public string? Name { get; init; }
+
     /// <summary>Its phase.</summary>
     public required Phase Phase { get; init; }
 

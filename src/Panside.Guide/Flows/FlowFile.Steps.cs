@@ -40,6 +40,7 @@ public sealed partial class FlowFile
         var step = new Step
         {
             Id = map.Text("step", required: true) ?? "",
+            Name = map.Text("name"),
             Phase = phase,
             Ask = ask,
             Text = Worded(map, "text", required: !rests) ?? "",

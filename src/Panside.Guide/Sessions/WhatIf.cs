@@ -22,7 +22,7 @@ internal static class WhatIf
     /// <summary>The answer: one or two lines.</summary>
     public static IEnumerable<string> Answer(Situation now, Supposition supposed) => supposed switch
     {
-        _ when !now.IsLit => ["Nothing heats the pan yet, so there is nothing to stop or to go on with. 'panside plan' reckons a boil before the fire."],
+        _ when !now.IsLit => ["Nothing heats the pan yet, so there is nothing to stop or to go on with. 'panside plan' reckons a boil beforehand."],
         AddSap(var sap) => Added(now, sap),
         PourIn(var liquid) => PouredIn(now, liquid),
         FireUntil(var until) => Fired(now, until),

@@ -58,7 +58,8 @@ internal static class Dues
     /// <param name="setting">What the session runs on.</param>
     /// <param name="id">The id of a step or watch.</param>
     public static string What(Setting setting, string id) =>
-        setting.Flow.Watches.FirstOrDefault(watch => watch.Id == id) is { } watch ? Of(setting, watch, default).What : Name(id);
+        setting.Flow.Watches.FirstOrDefault(watch => watch.Id == id) is { } watch ? Of(setting, watch, default).What
+        : setting.Flow.Steps.GetValueOrDefault(id)?.Name ?? Name(id);
 
     /// <summary>What is looked at, as short as its row.</summary>
     private static Due Of(Setting setting, Watch watch, DateTimeOffset at) =>
