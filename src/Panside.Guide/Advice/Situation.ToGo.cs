@@ -25,6 +25,7 @@ public sealed partial class Situation
     public DateTimeOffset? WoodDue =>
         !Setting.Rig.IsBurner && LastWood is { } last && !IsHeld && !IsEnding && !IsDepthStale && !IsDepthOverdue && Setting.Flow.Watches.FirstOrDefault(watch => watch.Deed == DeedName.AddWood) is { } watch
             && !(Setting.Flow.Steps.GetValueOrDefault(State.Step) is { Ask: null } rests && !rests.Watches.Contains(watch.Id))
+            && Setting.Flow.Steps.GetValueOrDefault(State.Step) is not { Urgency: "now", Advise: "raise-level" or "hold-wood" }
             ? State.PutOff.TryGetValue(watch.Id, out var until) ? until : last.Time + Setting.Every(watch)
             : null;
 }

@@ -70,7 +70,8 @@ public partial class PlainFaceTests
         Assert.DoesNotContain(Encoding.UTF8.GetString(bytes), letter => char.IsControl(letter) && letter != '\n');
     }
 
-    private static (int Status, byte[] Output) Run(IEnumerable<string> typed, params string[] arguments)
+    /// <summary>What the program said to typed lines, and how it ended.</summary>
+    internal static (int Status, byte[] Output) Run(IEnumerable<string> typed, params string[] arguments)
     {
         var start = new ProcessStartInfo(Path.Combine(AppContext.BaseDirectory, "panside"), arguments)
         {
