@@ -1,6 +1,6 @@
 using System.Text.RegularExpressions;
-using Panside.Guide.Lines;
 using Panside.Guide.Knowledge;
+using Panside.Guide.Lines;
 using Panside.Guide.Rigs;
 
 namespace Panside.Guide.Hearing;
