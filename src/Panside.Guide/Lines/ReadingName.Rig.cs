@@ -196,7 +196,7 @@ public sealed partial class ReadingName
         {
             // What differs by less than is shown is not asked about; that nothing went over a hot fire is.
             return !hardlyFell ? null : new(
-                $"Nothing gone from the tank {since}? Such a fire boils away {Amount.Shown(boil.Units.From(VolumeRate.FromLitersPerHour(boil.FiredLitersPerHour)))}, and {Shown(now)} is said.",
+                $"{Shown(now)}? That is nothing gone from the tank {since}, and such a fire boils away {Amount.Shown(boil.Units.From(VolumeRate.FromLitersPerHour(boil.FiredLitersPerHour)))}.",
                 "It would take a gauge that hangs, or a fire much weaker than the last hour's.");
         }
 
@@ -206,10 +206,10 @@ public sealed partial class ReadingName
                 $"It would take a leak, an open draw-off, or {Amount.Shown(boil.Units.From(VolumeRate.FromLitersPerHour(gone * 60 / minutes)))} of boiling.")
             : gone > 0 || Shown(now) == Shown(Volume.FromLiters(expected))
             ? new(
-                $"{(Shown(now) == Shown(Volume.FromLiters(expected)) ? "Nothing gone from the tank" : $"Only {Shown(Volume.FromLiters(gone))} gone")} {since}? {Shown(likely)} is reckoned, and {Shown(now)} is said.",
+                $"{Shown(now)}? That is {(Shown(now) == Shown(Volume.FromLiters(expected)) ? "nothing" : $"only {Shown(Volume.FromLiters(gone))}")} gone from the tank {since}; {Shown(likely)} is reckoned.",
                 "It would take a fire much weaker than the last hour's, or a refill that was not told.")
             : new(
-                $"{Shown(Volume.FromLiters(-gone))} more in the tank {since}, and no refill said? {Shown(now)} or {Shown(Volume.FromLiters(expected))}?",
+                $"{Shown(now)}? That is {Shown(Volume.FromLiters(-gone))} more in the tank {since}, and no refill was said.",
                 "It would take a refill that was not told; or the reading before was low.");
     }
 

@@ -26,7 +26,7 @@ internal static class Saying
         var (time, bound) = Times(likely, soonest);
         return soonest < 1 ? [$"{what} in about {time}, or any moment now", $"{what} in {time}, or any moment"]
             : bound == Number(likely) ? [$"{what} in about {time}"]
-            : [$"{what} in about {time}, not before {bound} {time.Split(' ')[^1]}", $"{what} in {time}, {bound} at least"];
+            : [$"{what} in about {time}, not before {bound} {time.Split(' ')[^1]}", $"{what} in {time}, soonest {bound}"];
     }
 
     /// <summary>Something that comes to an end: <c>Boil stops in about 15 min, 20 at most</c>.</summary>
@@ -62,7 +62,7 @@ internal static class Saying
         var amount = Amount.Shown(new(likely, unit));
         var bound = most <= likely ? "hardly more" : $"{Number(most)} at most";
         return likely <= 0 ? [$"Hardly any more will boil away, {Amount.Shown(new(most, unit))} at most", $"Hardly any boils away, {Number(most)} at most"]
-            : isFiring ? [$"{without} {amount} will still boil away, {bound}", $"Heat left takes {amount}, {bound}", $"Heat takes {amount}, {bound}"]
+            : isFiring ? [$"{without} {amount} will still boil away, {bound}", $"Heat left boils off {amount}, {bound}", $"Heat boils off {amount}, {bound}"]
             : [$"{amount} will still boil away, {bound}", $"{amount} still {(likely <= 1 ? "boils" : "boil")} away, {bound}", $"{amount} to boil away, {bound}"];
     }
 

@@ -9,6 +9,7 @@ namespace Panside.Screen.Painting;
 internal static class StepRows
 {
     private const int LabelWidth = 6;
+    private const string GoesOn = "as it goes on";
 
     /// <summary>The rows.</summary>
     public static IEnumerable<PanelRow> Of(Situation now)
@@ -23,7 +24,8 @@ internal static class StepRows
         yield return Row("Now", state.IsOver ? "over" : Dues.What(now.Setting, state.Open?.Step ?? state.Step), PanelRow.Deciding, Tone.Strong);
         if (Next(now) is { } next)
         {
-            yield return Row("Next", next, PanelRow.Placing);
+            // Two looks may ask for one thing: that is no next.
+            yield return Row("Next", next == Dues.What(now.Setting, state.Open?.Step ?? state.Step) ? GoesOn : next, PanelRow.Placing);
         }
 
         if (state.Skipped.Count > 0)
@@ -67,6 +69,6 @@ internal static class StepRows
             next = passed.Add(next) ? From(next) : null;
         }
 
-        return next is null ? "as it goes on" : Dues.What(setting, next);
+        return next is null ? GoesOn : Dues.What(setting, next);
     }
 }

@@ -21,9 +21,9 @@ public sealed class ConversationTests
     {
         using var stage = Stage.At("start-up");
         stage.Wait(29);
-        Assert.Contains("│ Tank 30 gal 29 min ago", stage.Text);
+        Assert.Contains("│ Tank 30 gal · 29 min ago", stage.Text);
         stage.Wait(2);
-        Assert.Contains("│ Tank 30 gal 31 min old", stage.Text);
+        Assert.Contains("│ Tank 30 gal · 31 min old", stage.Text);
     }
 
     [Fact]
@@ -91,7 +91,7 @@ public sealed class ConversationTests
         stage.Wait(1);
         stage.Type("draw 213");
         Assert.Contains(Alarm, stage.Text);
-        Assert.Equal(2, stage.Text.Split("hut the draw-off").Length);
+        Assert.Equal(2, stage.Text.Split("Shut the draw-off").Length);
         Assert.Contains("\n  [yes, no, skip, later]", stage.Text);
         stage.Type("drew 1 qt");
         Assert.DoesNotContain(Alarm, stage.Text);

@@ -54,12 +54,12 @@ public sealed partial class EverySizeTests
         foreach (var (width, height) in All)
         {
             stage.Resize(width, height);
-            Assert.Matches(@"│ Now +spread coals", stage.Text);
-            Assert.Matches(@"│ Spread coals in 8 min", stage.Text);
+            Assert.Matches(@"│ Now +rake the coals level", stage.Text);
+            Assert.Matches(@"│ Rake the coals level in 8 min", stage.Text);
         }
 
         stage.Wait(3);
-        Assert.Matches(@"│ Spread coals in 5 min", stage.Text);
+        Assert.Matches(@"│ Rake the coals level in 5 min", stage.Text);
         stage.Wait(5);
         Assert.Contains("\n* Rake the coals level over the grates with a long rake; say yes.", stage.Text);
         Assert.Matches(@"│ Now +spread coals", stage.Text);
@@ -107,7 +107,7 @@ public sealed partial class EverySizeTests
             foreach (var row in rows.Where(row => Bounded().IsMatch(row)))
             {
                 likely++;
-                Assert.Matches(@"│ ((Draw|Last wood|Boil stops) (in (about )?\d[\d.]* (min|h)|(about )?now|soon)|Heat (left )?takes \d[\d.]* (gal|L)|(With no more wood )?(Hardly any( more)?|\d[\d.]* (gal|L)) (will )?(still |to )?boils? away), ", row);
+                Assert.Matches(@"│ ((Draw|Last charge|Boil stops) (in (about )?\d[\d.]* (min|h)|(about )?now|soon)|Heat (left )?boils off \d[\d.]* (gal|L)|(With no more wood )?(Hardly any( more)?|\d[\d.]* (gal|L)) (will )?(still |to )?boils? away), ", row);
             }
 
             foreach (var row in rows.Where(row => AheadBand().IsMatch(row)))
@@ -140,7 +140,7 @@ public sealed partial class EverySizeTests
                 }
 
                 shown++;
-                var trend = state.Readings[reading].Count > 1 ? " [↓↑·]" : "";
+                var trend = state.Readings[reading].Count > 1 ? " [↓↑·]" : " ·";
                 var age = state.MinutesSince(last.At) > 2 * reading.Interval.TotalMinutes ? @"\d+ (min|h|days?) old" : @"(\d+ (min|h|days?) ago|just now)";
                 Assert.Matches($@"│ {label} [\d.]+ \S+{trend} {age}", row);
             }
@@ -272,7 +272,7 @@ public sealed partial class EverySizeTests
 
     private static string Plain(string text) => Blanks().Replace(text, " ").Trim();
 
-    [GeneratedRegex(@"│ [A-Z0-9][^│]*(not before|any moment|at least|at most|hardly more)")]
+    [GeneratedRegex(@"│ [A-Z0-9][^│]*(not before|any moment|soonest|at most|hardly more)")]
     private static partial Regex Bounded();
 
     [GeneratedRegex("^(Wood|Draw|Boil) .*[─●]+ ?(last|draw|stops)?")]

@@ -56,7 +56,7 @@ public sealed class PanDrawingTests
         │    │             │      │   │     │     │     │
         │░░░░│             │▅▅▅▅▅▅│   │▂▂▂▂▂│▂▂▂▂▂│▂▂▂▂▂├ run 1.5 in
         │░░░░│             │░░░░░░│   │░░░░░│▒▒▒▒▒│▓▓▓▓▓│
-        │░░░░├ stop 12 gal ├ 1 in ├──►│░ 3 ░│ 12 ▒│ 45 ▓├ least 0.75 in
+        │░░░░├ stop 12 gal ├≥ 1 in├──►│░ 3 ░│ 12 ▒│ 45 ▓├ least 0.75 in
         │░░░░├───float───► │░░░░░░│   │░░░░░│▒▒▒▒▒│▓▓▓▓▓│
         └────┘             └──────┘   └─────┴─────┴─────┘ ► draw-off
                             ▲▲▲▲▲▲ boil rolling just now
@@ -87,7 +87,14 @@ public sealed class PanDrawingTests
         """
         │▂▂▂▂▂▂│▂▂▂▂▂│▂▂▂▂▂├ run 1.5 in
         │░ 3 ░░│ 12 ▒│ 45 ▓├ least 0.75 in
-        """, PanDrawing.Small(Divided, 34, 2));
+        """, PanDrawing.Small(Divided with { Depth = 0.94 }, 34, 2));
+
+    [Theory]
+    [InlineData(0.75, "│      │     │     ├ run 1.5 in")]
+    [InlineData(1.5, "│░░░░░░│▒▒▒▒▒│▓▓▓▓▓├ run 1.5 in")]
+    [InlineData(2.5, "│░░░░░░│▒▒▒▒▒│▓▓▓▓▓├ run 1.5 in")]
+    public void There_its_upper_row_is_empty_at_the_least_depth_and_full_at_the_one_it_is_run_at(double depth, string upper) =>
+        Assert.Equal(upper, PanDrawing.Small(Divided with { Depth = depth }, 34, 2)[0].TrimEnd());
 
     [Fact]
     public void What_was_seen_of_the_fire_is_told_in_fewer_words_where_there_is_less_room()
@@ -143,7 +150,7 @@ public sealed class PanDrawingTests
         Assert.Equal([1.5, 0.75, 1.5, 2.5], new[] { sight.Depth!.Value, sight.Least, sight.Run, sight.Flood }.Select(depth => double.Round(depth, 9)));
         Assert.Equal((Unit.Inch, true, false, 3), (sight.Deep, sight.HasFloat, sight.IsDrawn, sight.Fire.Flames));
         Assert.Equal(played.Talk.State.Rigs.Expected.ChannelBrix.Select(channel => (double?)channel.P50), sight.Sweetness);
-        Assert.Equal("boil rolling just now", sight.Fire.Ways[0]);
+        Assert.Equal("boil rolling, seen just now", sight.Fire.Ways[0]);
         Assert.Equal("no fire yet", PanSight.Of(new(played.Talk.Setting, Played.Scene("start-up").Talk.State)).Fire.Ways[0]);
         Assert.Null(PanSight.Of(new(played.Talk.Setting, Played.Scene("shutdown").Talk.State)).Tank.Stop);
     }

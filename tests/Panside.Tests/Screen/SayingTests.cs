@@ -7,11 +7,11 @@ namespace Panside.Tests.Screen;
 public sealed class SayingTests
 {
     [Theory]
-    [InlineData(15, 5, "Draw in about 15 min, not before 5")]
+    [InlineData(15, 5, "Draw in about 15 min, not before 5 min")]
     [InlineData(15, 15, "Draw in about 15 min")]
     [InlineData(15, 0, "Draw in about 15 min, or any moment now")]
     [InlineData(0, 0, "Draw about now")]
-    [InlineData(235, 130, "Draw in about 3.9 h, not before 2.2")]
+    [InlineData(235, 130, "Draw in about 3.9 h, not before 2.2 h")]
     public void What_comes_is_told_with_the_soonest_that_it_may(double likely, double soonest, string said) =>
         Assert.Equal(said, Saying.NotBefore("Draw", likely, soonest)[0]);
 
@@ -37,7 +37,7 @@ public sealed class SayingTests
     {
         IReadOnlyList<IReadOnlyList<string>> all =
         [
-            Saying.NotBefore("Last wood", 75, 70), Saying.NotBefore("Draw", 15, 0), Saying.AtMost("Boil stops", 15, 20), Saying.AtMost("Boil stops", 0, 25),
+            Saying.NotBefore("Last charge", 75, 70), Saying.NotBefore("Draw", 15, 0), Saying.AtMost("Boil stops", 15, 20), Saying.AtMost("Boil stops", 0, 25),
             Saying.BoilsAway(2, 2.5, Unit.Gallon, isFiring: false), Saying.BoilsAway(2, 2.5, Unit.Gallon, isFiring: true), Saying.BoilsAway(0, 0.5, Unit.Gallon, isFiring: false),
         ];
         Assert.All(all, ways =>

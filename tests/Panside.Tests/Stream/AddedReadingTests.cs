@@ -108,7 +108,7 @@ public class AddedReadingTests
         Assert.Contains("[usually 104 to 212 °F]", text);
         Assert.Matches(@"│ Hood not read yet", text);
         played.Talk.Say("170");
-        Assert.Matches(@"│ Hood 170 °F just now", Painter.Paint(played.Picture, 80, 24).ToString());
+        Assert.Matches(@"│ Hood 170 °F · just now", Painter.Paint(played.Picture, 80, 24).ToString());
     }
 
     [Fact]
