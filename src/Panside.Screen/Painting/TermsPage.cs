@@ -24,7 +24,7 @@ internal static class TermsPage
 
         if (terms.Count == 0)
         {
-            rows.Add(StyledLine.Of(" No word of the trade stands here. 'what is gradient' explains any other."));
+            rows.Add(StyledLine.Of(" No word of the trade stands here. 'what is Brix' explains any other."));
         }
 
         return [.. Enumerable.Range(0, height).Select(index => (index < rows.Count ? rows[index] : StyledLine.Empty).Fit(width))];

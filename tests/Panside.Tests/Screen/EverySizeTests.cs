@@ -12,7 +12,7 @@ namespace Panside.Tests.Screen;
 /// <summary>The rules of the screen at each of the three sizes that are looked at, over all moments of an evening.</summary>
 public sealed partial class EverySizeTests
 {
-    private static readonly (int Width, int Height)[] All = [(80, 24), (100, 30), (160, 50)];
+    private static readonly (int Width, int Height)[] All = [(80, 24), (100, 30), (120, 40), (160, 50)];
 
     private static readonly Dictionary<string, Played> Evenings = new(
         Evening.Scenes.Keys.ToDictionary(scene => scene, scene => Played.Scene(scene)))

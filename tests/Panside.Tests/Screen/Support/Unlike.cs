@@ -16,6 +16,10 @@ internal sealed record Unlike(string Said, string Rig, string Until, string Abse
 
     private const string OfWood = @"(?i)\b(wood|coals?|embers?|charges?|firebox|grate|draft|blower|brick)\b";
 
+    private const string OfChannels = @"(?i)\b((?<!one )channels?|gradient|back pan|flues?)\b";
+
+    private const string OfABurner = @"(?i)\b(burner|gas|propane|blower|batch|ladle)\b";
+
     private const string OfFloat = @"(?i)\b(float|valve|channels?|gradient)\b";
 
     /// <summary>The moments, by the name of their pictures.</summary>
@@ -23,6 +27,9 @@ internal sealed record Unlike(string Said, string Rig, string Until, string Abse
     {
         ["gas-boiling"] = new("gas-fired", "gas-divided", "13:46", OfWood),
         ["gas-off"] = new("gas-fired", "gas-divided", "14:22", OfWood),
+        ["one-channel-boiling"] = new("one-channel", "one-channel", "11:47", OfChannels),
+        ["two-pans-boiling"] = new("two-pans", "flue-and-syrup-pan", "17:39", OfABurner),
+        ["two-pans-shutdown"] = new("two-pans", "flue-and-syrup-pan", "18:16", OfABurner),
         ["by-hand-boiling"] = new("flat-by-hand", "flat-by-hand", "09:47", OfFloat),
         ["by-hand-shutdown"] = new("flat-by-hand", "flat-by-hand", "10:14", OfFloat),
     };
