@@ -47,7 +47,7 @@ internal sealed class Replies(Setting setting)
             case "skipped":
                 turn.Tell(turn.State.Skipped.Count == 0
                     ? "Nothing was skipped."
-                    : "Skipped: " + string.Join(", ", turn.State.Skipped.Select(id => setting.Flow.Steps.GetValueOrDefault(id)?.Name ?? id.Replace('-', ' '))) + ".");
+                    : "Skipped: " + string.Join(", ", turn.State.Skipped.Select(id => setting.Flow.Steps.GetValueOrDefault(id)?.Name?.TrimEnd('?') ?? id.Replace('-', ' '))) + ".");
                 return true;
             case "exit":
                 turn.Tell("'leave' ends the boil. Ctrl-C only closes the program: the record stays, and says how to go on.");
