@@ -11,8 +11,8 @@ internal static partial class HalfSaid
     public static Understood? BeforeCries(string said) =>
         WaterOnFire().IsMatch(said) ? new MeansNothing(NoWater) { IsPlain = true }
         : CoolsABurn().IsMatch(said) ? new MeansNothing(Cool) { IsPlain = true }
-        : PastTheScale().IsMatch(said) ? new MeansNothing("Past its scale it is past syrup: pour sap in now, draw-off side first. Then read it again.") { IsPlain = true }
-        : Sinks().IsMatch(said) ? new MeansNothing("It sinks in what is far too thin. Go by the thermometer, and try again near the draw.") { IsPlain = true }
+        : PastTheScale().IsMatch(said) ? new MeansNothing("Past its scale it is past syrup: pour sap in now. Then read it again.") { IsPlain = true }
+        : Sinks().IsMatch(said) ? new MeansNothing("It sinks in what is far too thin. Boil on, and try again later.") { IsPlain = true }
         : Rains().IsMatch(said) ? new MeansNothing("Rain or snow in the pan only thins it. If anything leaks or smokes, say which.") { IsPlain = true }
         : NoBottom().IsMatch(said) ? new MeansNothing("The pan's bottom? Then say its depth, 'depth …'. If smoke or steam hides the room, say 'smoke'.") { IsPlain = true } : null;
 

@@ -20,7 +20,7 @@ internal sealed class PlainlySaid(Setting setting)
     {
         var isBurnerAsked = open is not null && setting.Flow.DeedOf(open.Step) == DeedName.ShutOff;
         return HalfSaid.BeforeCries(said)
-            ?? BoilAndCoals.GoesWell(at, said)
+            ?? (text.Contains('!', StringComparison.Ordinal) ? null : BoilAndCoals.GoesWell(at, said))
             ?? CoalsOut.Understand(said, setting)
             ?? Emptying.OffTheFire(said, setting.Rig)
             ?? Doors.Understand(said, setting.Rig)

@@ -69,13 +69,13 @@ internal static class FigureRows
             return PanelRow.Of(PanelRow.Deciding, $"{label} not read yet");
         }
 
-        if (name == ReadingName.PanDepth && ChangedBy(now) is { } changed)
-        {
-            return PanelRow.Of(PanelRow.Deciding, $"{label} {Shown(now, name, read)}, read before the {changed}", $"{label} {Shown(now, name, read)} before the {changed}");
-        }
-
         var told = $"{label} {Told(now, name)}";
         var tone = IsOld(now, name, read) ? Tone.Strong : Tone.Plain;
+        if (name == ReadingName.PanDepth && ChangedBy(now) is { } changed)
+        {
+            return new(PanelRow.Deciding, tone, $"{told}; {changed} since", $"{told}; {changed}", $"{label} {Shown(now, name, read)} {Age(now, name, read)}; {changed}");
+        }
+
         return name == ReadingName.TankVolume && now.IsLit && now.State.MinutesSince(read.At) >= ReckonedAfterMinutes && now.State.Rig.Tank is { } tank
             && Bare(now, tank) != Bare(now, now.Setting.Units.Volume(read.Value))
             ? new(PanelRow.Deciding, tone, $"{told}; {Figures.Of(now, "tank")} by now, as reckoned", $"{told}; {Figures.Of(now, "tank")} by now", $"{told}; now {Bare(now, tank)}", told)
@@ -86,10 +86,10 @@ internal static class FigureRows
     private static string? ChangedBy(Situation now) => now.State.DepthChangedBy switch
     {
         null => null,
-        var deed when deed == DeedName.FloodPan => "flood",
-        var deed when deed == DeedName.FillPan => "pour",
+        var deed when deed == DeedName.FloodPan => "flooded",
+        var deed when deed == DeedName.FillPan => "poured",
         var deed when deed == DeedName.EmptyPan => null,
-        _ => "draw",
+        _ => "drawn",
     };
 
     /// <summary>Where syrup stands today, and how far the draw-off is from it.</summary>

@@ -65,6 +65,9 @@ public class FailsAndRunsTests
     public void What_sounds_like_a_danger_and_is_none(string said) => Assert.Equal("steady-boil", Steady(Wood, said).Phase);
 
     [Fact]
+    public void Cried_out_it_is_a_danger() => Assert.Equal("emergency", Steady(Wood, "it's boiling away!").Phase);
+
+    [Fact]
     public void A_boil_that_goes_well_rolls() => Assert.Equal("rolling", Steady(Wood, "boiling away").State.Last(ObservationName.Boil)!.Value.Value);
 
     [Theory]

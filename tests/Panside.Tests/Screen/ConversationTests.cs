@@ -82,6 +82,16 @@ public sealed class ConversationTests
     }
 
     [Fact]
+    public void O16_a_depth_read_before_a_pour_keeps_its_age_and_says_so()
+    {
+        using var stage = Stage.At("steady-boil");
+        stage.Type("depth 1 1/2");
+        stage.Wait(2);
+        stage.Type("poured 1 gal");
+        Assert.Matches(@"│ Depth 1\.5 in · 2 min ago; poured", stage.Text);
+    }
+
+    [Fact]
     public void O1_an_alarm_that_asks_for_the_action_of_the_step_stands_in_its_place()
     {
         const string Alarm = "\n!! NOW: Shut the draw-off; then say 'drew' with the volume.\n";
