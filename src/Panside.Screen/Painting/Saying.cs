@@ -62,7 +62,7 @@ internal static class Saying
         var amount = Amount.Shown(new(likely, unit));
         var bound = most <= likely ? "hardly more" : $"{Number(most)} at most";
         return likely <= 0 ? [$"Hardly any more will boil away, {Amount.Shown(new(most, unit))} at most", $"Hardly any boils away, {Number(most)} at most"]
-            : isFiring ? [$"{without} {amount} will still boil away, {bound}", $"Heat left boils off {amount}, {bound}", $"Heat boils off {amount}, {bound}"]
+            : isFiring ? [$"{without} {amount} will still boil away, {bound}", $"Heat left boils off {amount}, {bound}", $"{amount} can boil off, {bound}"]
             : [$"{amount} will still boil away, {bound}", $"{amount} still {(likely <= 1 ? "boils" : "boil")} away, {bound}", $"{amount} to boil away, {bound}"];
     }
 

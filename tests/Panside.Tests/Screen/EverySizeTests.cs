@@ -107,7 +107,7 @@ public sealed partial class EverySizeTests
             foreach (var row in rows.Where(row => Bounded().IsMatch(row)))
             {
                 likely++;
-                Assert.Matches(@"│ ((Draw|Last charge|Boil stops) (in (about )?\d[\d.]* (min|h)|(about )?now|soon)|Heat (left )?boils off \d[\d.]* (gal|L)|(With no more wood )?(Hardly any( more)?|\d[\d.]* (gal|L)) (will )?(still |to )?boils? away), ", row);
+                Assert.Matches(@"│ ((Draw|Last charge|Boil stops) (in (about )?\d[\d.]* (min|h)|(about )?now|soon)|Heat left boils off \d[\d.]* (gal|L)|\d[\d.]* (gal|L) can boil off|(With no more wood )?(Hardly any( more)?|\d[\d.]* (gal|L)) (will )?(still |to )?boils? away), ", row);
             }
 
             foreach (var row in rows.Where(row => AheadBand().IsMatch(row)))

@@ -38,7 +38,7 @@ public sealed class SayingTests
         IReadOnlyList<IReadOnlyList<string>> all =
         [
             Saying.NotBefore("Last charge", 75, 70), Saying.NotBefore("Draw", 15, 0), Saying.AtMost("Boil stops", 15, 20), Saying.AtMost("Boil stops", 0, 25),
-            Saying.BoilsAway(2, 2.5, Unit.Gallon, isFiring: false), Saying.BoilsAway(2, 2.5, Unit.Gallon, isFiring: true), Saying.BoilsAway(0, 0.5, Unit.Gallon, isFiring: false),
+            Saying.BoilsAway(2, 2.5, Unit.Gallon, isFiring: false), Saying.BoilsAway(2, 2.5, Unit.Gallon, isFiring: true), Saying.BoilsAway(2.5, 4.5, Unit.Gallon, isFiring: true), Saying.BoilsAway(2.5, 2.5, Unit.Gallon, isFiring: true), Saying.BoilsAway(0, 0.5, Unit.Gallon, isFiring: false),
         ];
         Assert.All(all, ways =>
         {
